@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How the machine stands when a run begins: every number can be set by name from a scenario file.
+// X(field, default, lowest, highest, unit, meaning); those of a line or cab exist twice.
+#pragma once
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "plant/inputs.h"
+
+namespace cabwright::plant {
+
+// clang-format off
+#define CABWRIGHT_START_LINE(X) \
+  X(crank_rpm, 0.0, 0.0, 2500.0, "rpm", "engine speed (0: stopped)") \
+  X(coolant_c, 15.0, -30.0, 120.0, "C", "coolant and block") \
+  X(oil_c, 15.0, -30.0, 140.0, "C", "engine oil") \
+  X(box_oil_c, 15.0, -30.0, 140.0, "C", "gearbox oil") \
+  X(coupling_c, 15.0, -30.0, 200.0, "C", "coupling oil") \
+  X(coolant_level, 1.0, 0.0, 1.0, "", "coolant, share of full") \
+  X(fuel_kg, 250.0, 0.0, 1000.0, "kg", "fuel in the tank") \
+  X(trapped_air, 0.0, 0.0, 1.0, "", "air in the fuel system: 1 after a night") \
+  X(latch_tripped, 1.0, 0.0, 1.0, "", "fuel latch: 1 tripped by the last stop") \
+  X(dog_side, 0.0, -1.0, 1.0, "", "dogs: 1 meshed forward (car 1 leads), -1 reverse, 0 middle") \
+  X(tooth_phase_deg, 15.0, 0.0, 360.0, "deg", "angle from the start of a gap to where the dog stands; a gap is 0..window") \
+  X(gear_psi, 0.0, 0.0, 120.0, "psi", "air in all gear cylinders")
+#define CABWRIGHT_START_CAB(X) \
+  X(device_psi, 0.0, 0.0, 100.0, "psi", "safety device timing volume")
+#define CABWRIGHT_START_UNIT(X) \
+  X(ambient_c, 15.0, -30.0, 45.0, "C", "air temperature") \
+  X(main_psi, 0.0, 0.0, 120.0, "psi", "main reservoir") \
+  X(control_psi, 0.0, 0.0, 120.0, "psi", "control reservoir") \
+  X(train_pipe_inhg, 0.0, 0.0, 29.0, "inHg", "train pipe") \
+  X(release_pipe_inhg, 0.0, 0.0, 29.0, "inHg", "release pipe and its reservoir") \
+  X(chamber_inhg, 0.0, 0.0, 29.0, "inHg", "chambers above the brake pistons") \
+  X(battery_charge, 1.0, 0.0, 1.0, "", "battery, share of full") \
+  X(position_m, 0.0, -1e6, 1e6, "m", "where the middle of the unit stands") \
+  X(speed_mph, 0.0, -80.0, 80.0, "mph", "speed, positive: car 1 leads")
+// clang-format on
+
+#define CABWRIGHT_FIELD(name, value, lo, hi, unit, text) double name = value;
+struct LineStart {
+  CABWRIGHT_START_LINE(CABWRIGHT_FIELD)
+};
+struct CabStart {
+  CABWRIGHT_START_CAB(CABWRIGHT_FIELD)
+};
+struct StartConditions {
+  CABWRIGHT_START_UNIT(CABWRIGHT_FIELD)
+  std::array<LineStart, kLines> line;
+  std::array<CabStart, kCabs> cab;
+
+  /// What a unit left warm, charged and fully prepared to stand has become after so many hours:
+  /// temperatures, air, vacuum and battery each follow their own decay. Air in the fuel system and
+  /// the rest follow common practice (1 from eight hours on). hours >= 0.
+  static StartConditions afterStanding(double hours, double ambient_c);
+};
+#undef CABWRIGHT_FIELD
+
+/// A start condition as files know it: "line1.coolant_c", "cab1.device_psi", "ambient_c"; "line."
+/// and "cab." without a number mean both.
+struct StartInfo {
+  std::string name;
+  std::size_t offset;
+  double standard, lowest, highest;
+  std::string_view unit, text;
+  [[nodiscard]] double& of(StartConditions& s) const;
+  [[nodiscard]] double of(const StartConditions& s) const;
+};
+[[nodiscard]] const std::vector<StartInfo>& startTable();
+[[nodiscard]] std::vector<const StartInfo*> findStartConditions(std::string_view written);
+
+}  // namespace cabwright::plant
