@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a session file holds, as plain values, and who may look at a run without changing it.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "unit/action.h"
+#include "unit/frame.h"
+
+namespace cabwright::session {
+
+inline constexpr std::int64_t kTicksPerSecond = 100;
+/// Frames are recorded ten times a second, and once more right before each action.
+inline constexpr std::int64_t kFrameTicks = 10;
+inline constexpr std::int64_t kHashTicks = kTicksPerSecond;
+
+/// An action with its place in the run. The order number counts all actions of the run from 1, so
+/// that those of one tick keep their order.
+struct TimedAction {
+  std::int64_t tick = 0;
+  std::int64_t number = 0;
+  /// Made by the scenario's own timeline: a replay makes it again by itself.
+  bool scheduled = false;
+  unit::Action action;
+  bool operator==(const TimedAction&) const = default;
+};
+
+/// Hash of the whole state of the world after this tick.
+struct StateHash {
+  std::int64_t tick = 0;
+  std::uint64_t hash = 0;
+  bool operator==(const StateHash&) const = default;
+};
+
+/// Who is shown a run as it goes: recorder, marker, comparer. Has no way to change it.
+/// The order of the calls is part of the record: within a tick, frame before action, and the hash
+/// after the frame.
+class Witness {
+ public:
+  virtual ~Witness() = default;
+  virtual void seeFrame(const unit::Frame& frame) = 0;
+  virtual void seeAction(const TimedAction& action) = 0;
+  virtual void seeHash(const StateHash& hash) = 0;
+};
+
+/// The text of a file the run was made from, so that the session needs nothing but itself.
+struct SourceText {
+  std::string role;  ///< "scenario", "rules", "vehicle", "route", "script"
+  std::string name;  ///< as the other texts refer to it
+  std::string text;
+  bool operator==(const SourceText&) const = default;
+};
+
+/// Who took part. Kept in a table of its own, outside the chain of check values, so that it can be
+/// erased on request without harm to the rest.
+struct Person {
+  std::string role;  ///< "trainee", "instructor", "assessor"
+  std::string name;
+  bool operator==(const Person&) const = default;
+};
+
+struct SessionHeader {
+  std::string session_id;       ///< random UUID, RFC 9562 version 4
+  std::string program_version;  ///< of the program that recorded it
+  std::string started_utc;      ///< RFC 3339, seconds, UTC
+  std::string scenario;         ///< its title
+  std::uint64_t seed = 0;       ///< that drew the hidden conditions
+  std::vector<SourceText> sources;
+  std::vector<Person> people;
+  bool operator==(const SessionHeader&) const = default;
+};
+
+/// One line of the mark sheet as a row that can be queried; the sheet itself is kept whole.
+struct VerdictRow {
+  std::string rule;
+  std::string verdict;
+  std::int64_t tick = 0;
+  std::optional<double> margin;
+  std::string unit;
+  std::string reason;
+  bool operator==(const VerdictRow&) const = default;
+};
+
+/// How a run ended. A session without it was cut off.
+struct Closing {
+  std::int64_t tick = 0;
+  std::string reason;  ///< "finished", "stopped by a signal" ...
+  bool passed = false;
+  std::string sheet_json;
+  std::vector<VerdictRow> verdicts;
+  bool operator==(const Closing&) const = default;
+};
+
+/// A new random session id, and the time now: the only two things in a session that are not a
+/// consequence of its scenario and actions.
+[[nodiscard]] std::string makeSessionId();
+[[nodiscard]] std::string currentUtc();
+
+}  // namespace cabwright::session

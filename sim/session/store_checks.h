@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The checks at the door of a session file and the reading of its header tables. Used by Store.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "session/chain.h"
+#include "session/database.h"
+#include "session/record.h"
+
+namespace cabwright::session {
+
+/// A session longer than this is taken for nonsense: one week.
+inline constexpr std::int64_t kMostTicks = std::int64_t{7} * 24 * 3600 * kTicksPerSecond;
+
+/// What can be told without SQLite: a regular file, not empty, not absurdly large, its magic, its
+/// application id and format version. Throws SessionError.
+void checkOutside(const std::filesystem::path& file);
+
+/// True when SQLite would have to write beside the file to read it and may not.
+[[nodiscard]] bool needsCopyToRead(const std::filesystem::path& file);
+
+/// Exactly the known tables and quick_check without complaint. Throws SessionError.
+void checkInside(Database& database);
+
+struct LoadedHeader {
+  SessionHeader header;
+  Chain chain;  ///< after the header
+  /// For each recorded value the signal of this program, or empty: recorded by a newer one.
+  std::vector<std::optional<unit::Signal>> signals;
+};
+/// Throws SessionError.
+[[nodiscard]] LoadedHeader loadHeader(Database& database);
+/// Throws SessionError.
+[[nodiscard]] std::optional<Closing> loadClosing(Database& database, std::int64_t& seq,
+                                                 std::int64_t& chain);
+
+}  // namespace cabwright::session
