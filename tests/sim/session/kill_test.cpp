@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A process that records is killed at moments drawn by a fixed seed, fifty times. Each time the
+// file opens, and of what the process had shown the recorder at most a second is missing.
+#include <gtest/gtest.h>
+#include <sys/mman.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <atomic>
+#include <chrono>
+#include <csignal>
+#include <new>
+#include <random>
+#include <thread>
+
+#include "sample_session.h"
+
+namespace cabwright::session {
+namespace {
+
+constexpr int kKills = 50;
+
+// What the two processes share: the last tick shown to the recorder, to be read after the kill.
+class SharedTick {
+ public:
+  SharedTick() {
+    void* memory = ::mmap(nullptr, sizeof(std::atomic<std::int64_t>), PROT_READ | PROT_WRITE,
+                          MAP_SHARED | MAP_ANONYMOUS, -1, 0);
+    if (memory == MAP_FAILED) throw std::bad_alloc();
+    tick_ = new (memory) std::atomic<std::int64_t>(-1);
+  }
+  ~SharedTick() { ::munmap(tick_, sizeof *tick_); }
+  SharedTick(const SharedTick&) = delete;
+  SharedTick& operator=(const SharedTick&) = delete;
+  std::atomic<std::int64_t>& operator*() const { return *tick_; }
+
+ private:
+  std::atomic<std::int64_t>* tick_;
+};
+
+[[noreturn]] void recordForEver(const std::filesystem::path& file, std::atomic<std::int64_t>& at) {
+  try {
+    Recorder recorder(file, sampleHeader());
+    std::int64_t number = 0;
+    for (std::int64_t tick = 0;; ++tick) {
+      showSample(recorder, tick, tick, number);
+      at.store(tick);
+    }
+  } catch (...) {
+    ::_exit(3);
+  }
+}
+
+TEST(KilledRecorder, LosesAtMostASecondAndTheFileOpens) {
+  std::minstd_rand random(20);  // NOLINT: which moments does not matter, that they vary does
+  for (int kill = 0; kill < kKills; ++kill) {
+    const Folder folder;
+    const auto file = folder / "a.cabsession";
+    const SharedTick tick;
+    const pid_t child = ::fork();
+    ASSERT_GE(child, 0);
+    if (child == 0) recordForEver(file, *tick);
+    const auto due = static_cast<std::int64_t>(random() % 4000);
+    while ((*tick).load() < due)
+      std::this_thread::sleep_for(std::chrono::microseconds(random() % 400));
+    ::kill(child, SIGKILL);
+    int status = 0;
+    ASSERT_EQ(::waitpid(child, &status, 0), child);
+    ASSERT_TRUE(WIFSIGNALED(status)) << "the child ended by itself";
+    const std::int64_t reached = (*tick).load();
+    const Store store(file);
+    EXPECT_FALSE(store.closing());
+    EXPECT_LE(reached - store.lastTick(), kTicksPerSecond) << "kill " << kill;
+    // What is there is whole and is what was shown.
+    Notebook shown;
+    std::int64_t number = 0;
+    showSample(shown, 0, store.lastTick(), number);
+    const auto read = readAll(file);
+    ASSERT_LE(read.size(), shown.events.size());
+    for (std::size_t i = 0; i < read.size(); ++i) ASSERT_TRUE(same(read[i], shown.events[i]));
+  }
+}
+
+TEST(KilledRecorder, LeavesNoHalfMadeSessionUnderItsName) {
+  for (int kill = 0; kill < kKills; ++kill) {
+    const Folder folder;
+    const auto file = folder / "a.cabsession";
+    const SharedTick tick;
+    const pid_t child = ::fork();
+    ASSERT_GE(child, 0);
+    if (child == 0) recordForEver(file, *tick);
+    std::this_thread::sleep_for(std::chrono::microseconds(100 * kill));
+    ::kill(child, SIGKILL);
+    ASSERT_EQ(::waitpid(child, nullptr, 0), child);
+    if (!std::filesystem::exists(file)) continue;
+    EXPECT_NO_THROW(readAll(file)) << "kill " << kill;
+  }
+}
+
+}  // namespace
+}  // namespace cabwright::session
