@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Constants and the trade's units. Inside the plant everything is SI (Pa absolute, kg, m, s, rad, K,
-// J, N, V, A); these conversions are used at the edges only: gauges, scenario files, reports.
+// Constants and the trade's units. Inside the plant everything is SI (Pa absolute, kg, m, s, rad,
+// K, J, N, V, A); these conversions are used at the edges only: gauges, scenario files, reports.
 #pragma once
 
 namespace cabwright::quantity {
