@@ -7,11 +7,12 @@
 
 namespace cabwright::plant {
 
-inline constexpr int kLines = 2;      ///< drive lines, each an engine with its own driven axle
-inline constexpr int kCabs = 2;       ///< cab 1 on the motor car, cab 2 on the trailer
+inline constexpr int kLines = 2;  ///< drive lines, each an engine with its own driven axle
+inline constexpr int kCabs = 2;   ///< cab 1 on the motor car, cab 2 on the trailer
 inline constexpr int kGears = 4;
-inline constexpr int kBands = 3;      ///< first, second and third gear; top is the direct clutch
-inline constexpr int kCylinders = 4;  ///< vacuum brake cylinders: 1 and 2 on car 1, 3 and 4 on car 2
+inline constexpr int kBands = 3;  ///< first, second and third gear; top is the direct clutch
+inline constexpr int kCylinders =
+    4;  ///< vacuum brake cylinders: 1 and 2 on car 1, 3 and 4 on car 2
 
 /// Positions of the driver's brake valve, along its travel: release - lap - graduated - full.
 /// Any value between kValveLap and kValveFull is a graduated application whose opening grows with
@@ -53,7 +54,7 @@ struct PlantInputs {
   double load_conductance_s = 0.0;  ///< lamps, valves, heaters on the bus, siemens
   bool passenger_alarm = false;     ///< partial opening of the train pipe
   std::array<bool, kCylinders> release_cord{};
-  std::array<bool, 2> reservoir_drain{};          ///< main, control reservoir drain cock open
+  std::array<bool, 2> reservoir_drain{};              ///< main, control reservoir drain cock open
   std::array<bool, kCabs> hose_on_dummy{true, true};  ///< end hoses closed on their dummies
   std::array<bool, kCabs> scotch{};                   ///< a scotch under car 1, car 2
   bool operator==(const PlantInputs&) const = default;

@@ -32,7 +32,7 @@
   X(vogel_c_c, 149.7, 60.0, 300.0, "C", "Vogel oil viscosity, temperature shift") \
   X(cranking_loss_nm, 30.0, 0.0, 500.0, "N m", "compression loss at rest") \
   X(cranking_loss_decay, 15.0, 1.0, 100.0, "rad/s", "speed by which that loss falls by e") \
-  X(breakaway_nm, 45.0, 0.0, 500.0, "N m", "torque that turns a stopped warm engine") \
+  X(breakaway_nm, 15.0, 0.0, 500.0, "N m", "added to friction to turn a stopped engine") \
   X(delivery_leak, 6.0, 0.0, 50.0, "rad/s", "pump leakage: delivery lost is this over speed") \
   X(delivery_leak_speed, 40.0, 5.0, 200.0, "rad/s", "speed where the leakage no longer matters") \
   X(polytropic_hot, 1.36, 1.1, 1.4, "", "compression exponent at speed") \
@@ -49,7 +49,7 @@
   X(firing_ref_speed, 13.6, 2.0, 100.0, "rad/s", "reference crank speed") \
   X(firing_speed_exponent, 0.6, 0.0, 2.0, "", "time available shrinks with speed to this power") \
   X(firing_steepness, 3.0, 1.0, 10.0, "", "how sharply cycles stop firing as the delay grows") \
-  X(purge_revs, 22.0, 0.5, 500.0, "rev", "turns that clear trapped air by e") \
+  X(purge_revs, 7.0, 0.5, 500.0, "rev", "turns that clear trapped air by e") \
   X(air_ingress_per_s, 0.0, 0.0, 10.0, "1/s", "air drawn into the fuel system (a fault when not zero)") \
   X(cylinders_firing, 1.0, 0.0, 1.0, "", "share of injectors that work") \
   X(compression_sealing, 1.0, 0.3, 1.0, "", "share of compression pressure kept") \
@@ -73,7 +73,7 @@
   X(trip_level, 0.4, 0.0, 1.0, "", "and below this coolant level") \
   X(false_trip, 0.0, 0.0, 1.0, "", "protection trips without a cause above 0.5") \
   X(governor_idle_rpm, 420.0, 200.0, 1000.0, "rpm", "idle set speed") \
-  X(governor_idle_rack, 0.235, 0.0, 1.0, "", "rack at the idle set speed") \
+  X(governor_idle_rack, 0.17, 0.0, 1.0, "", "rack at the idle set speed") \
   X(governor_idle_gain, 0.03, 0.0, 1.0, "s/rad", "rack per rad/s below idle") \
   X(governor_idle_limit, 0.5, 0.05, 1.0, "", "most rack the idle spring can ask") \
   X(governor_rpm_1, 900.0, 300.0, 3000.0, "rpm", "unloaded speed in notch 1 (CP)") \
@@ -85,7 +85,7 @@
   X(governor_gain_factor, 1.0, 0.2, 10.0, "", "multiplies both gains (large: the governor hunts)") \
   X(rack_lag_s, 0.08, 0.01, 2.0, "s", "lag of the rack") \
   X(rack_stick, 0.0, 0.0, 1.0, "", "share of rack movement lost to sticking") \
-  X(latch_reset_lever, 0.40, 0.0, 1.0, "", "throttle opening that resets the fuel latch: beyond notch 1") \
+  X(latch_reset_lever, 0.48, 0.0, 1.0, "", "throttle opening that resets the fuel latch: beyond notch 1") \
   X(oil_pressure_bar_s, 0.047, 0.001, 1.0, "bar s/rad", "oil pressure per rad/s with oil at its working viscosity") \
   X(oil_relief_bar, 4.5, 0.5, 10.0, "bar", "oil relief valve") \
   X(oil_pressure_exponent, 0.3, 0.0, 1.0, "", "oil pressure follows (viscosity ratio) to this power") \
@@ -206,13 +206,14 @@
   X(tooth_radius_m, 0.060, 0.01, 0.5, "m", "radius of the tooth faces") \
   X(tooth_friction, 0.10, 0.0, 3.0, "", "tooth face on tooth face (large: burred)") \
   X(hold_nm, 1e6, 0.0, 1e6, "N m", "torque a worn dog holds before it jumps out") \
-  X(unload_nm, 60.0, 0.0, 1e5, "N m", "most torque under which the sleeve can be drawn out") \
+  X(unload_nm, 120.0, 0.0, 1e5, "N m", "most torque under which the sleeve can be drawn out") \
   X(efficiency, 0.98, 0.5, 1.0, "", "bevel pair")
 
 #define CABWRIGHT_COMPRESSOR(X) \
   X(swept_l_rev, 0.40, 0.0, 10.0, "L/rev", "swept volume per engine turn") \
   X(clearance, 0.06, 0.0, 0.3, "", "clearance over swept volume") \
   X(polytropic, 1.30, 1.0, 1.45, "", "compression exponent") \
+  X(efficiency, 0.85, 0.1, 1.0, "", "indicated over shaft work") \
   X(windage_nm, 1.0, 0.0, 50.0, "N m", "torque when unloaded") \
   X(belt, 1.0, 0.0, 1.0, "", "share of drive (0: belt gone)") \
   X(unloader_stuck, 0.0, -1.0, 1.0, "", "above 0.5 stuck loaded, below -0.5 stuck unloaded")
@@ -233,7 +234,7 @@
   X(spring_start_psi, 25.0, 1.0, 100.0, "psi", "air that begins to move it") \
   X(spring_end_psi, 40.0, 2.0, 120.0, "psi", "air that moves it all the way") \
   X(lag_s, 0.5, 0.02, 5.0, "s", "lag of the piston") \
-  X(opening_1, 0.35, 0.0, 1.0, "", "throttle opening in notch 1") \
+  X(opening_1, 0.42, 0.0, 1.0, "", "throttle opening in notch 1") \
   X(opening_2, 0.55, 0.0, 1.0, "", "throttle opening in notch 2") \
   X(opening_3, 0.75, 0.0, 1.0, "", "throttle opening in notch 3") \
   X(opening_4, 1.00, 0.0, 1.0, "", "throttle opening in notch 4")
@@ -258,14 +259,14 @@
   X(train_m3, 0.08, 0.005, 2.0, "m3", "train pipe, without the space below the pistons") \
   X(release_leak_c, 0.02, 0.0, 50.0, "dm3/(s bar)", "leak of the release pipe") \
   X(train_leak_c, 0.10, 0.0, 100.0, "dm3/(s bar)", "leak of the train pipe (CP limit: 3 inHg/min in lap)") \
-  X(hose_c, 25.0, 0.0, 200.0, "dm3/(s bar)", "a hose hanging open") \
+  X(hose_c, 120.0, 0.0, 200.0, "dm3/(s bar)", "a hose hanging open") \
   X(guards_c, 120.0, 1.0, 500.0, "dm3/(s bar)", "the guard's valve, open") \
   X(guards_leak_c, 0.0, 0.0, 50.0, "dm3/(s bar)", "the guard's valves passing when shut (a fault)") \
-  X(alarm_c, 14.0, 0.5, 200.0, "dm3/(s bar)", "the passenger alarm's partial opening") \
+  X(alarm_c, 30.0, 0.5, 200.0, "dm3/(s bar)", "the passenger alarm's partial opening") \
   X(critical_ratio, 0.5, 0.0, 0.9, "", "ISO 6358 critical back-pressure ratio of the openings")
 
 #define CABWRIGHT_DRIVERS_VALVE(X) \
-  X(release_c, 60.0, 1.0, 300.0, "dm3/(s bar)", "release position: release pipe to train pipe") \
+  X(release_c, 50.0, 1.0, 300.0, "dm3/(s bar)", "release position: release pipe to train pipe") \
   X(full_c, 25.0, 1.0, 300.0, "dm3/(s bar)", "full application: train pipe to atmosphere") \
   X(feed_inhg, 21.25, 5.0, 29.0, "inHg", "feed valve shuts at this train-pipe vacuum") \
   X(feed_span_inhg, 2.0, 0.1, 20.0, "inHg", "and is fully open this much below it") \
@@ -280,8 +281,7 @@
   X(threshold_psi, 15.0, 1.0, 80.0, "psi", "its valve opens the train pipe below this") \
   X(threshold_span_psi, 1.0, 0.05, 20.0, "psi", "and is fully open this much lower") \
   X(vent_c, 40.0, 0.5, 300.0, "dm3/(s bar)", "that opening") \
-  X(valve_stuck, 0.0, 0.0, 1.0, "", "valve does not open above 0.5") \
-  X(critical_ratio, 0.4, 0.0, 0.9, "", "ISO 6358 critical back-pressure ratio of choke and valves")
+  X(valve_stuck, 0.0, 0.0, 1.0, "", "valve does not open above 0.5")
 
 #define CABWRIGHT_CYLINDER(X) \
   X(bore_m, 0.4572, 0.1, 1.0, "m", "brake cylinder bore, 18 in") \
@@ -292,9 +292,9 @@
   X(leak_c, 0.00125, 0.0, 20.0, "dm3/(s bar)", "leak into the chamber") \
   X(cord_c, 6.0, 0.0, 50.0, "dm3/(s bar)", "release cord pulled") \
   X(spring_n, 900.0, 0.0, 20000.0, "N", "return spring and seal") \
-  X(take_up_m, 0.060, 0.005, 0.3, "m", "piston travel until the blocks touch") \
-  X(rigging_n_m, 4.0e5, 1e4, 1e8, "N/m", "stiffness of the rigging at the piston") \
-  X(damping_n_s_m, 3.0e4, 1e2, 1e7, "N s/m", "air and seal damping of the piston") \
+  X(take_up_m, 0.020, 0.005, 0.3, "m", "piston travel until the blocks touch") \
+  X(rigging_n_m, 2.0e6, 1e4, 1e8, "N/m", "stiffness of the rigging at the piston") \
+  X(damping_n_s_m, 1.3e5, 1e2, 1e7, "N s/m", "air and seal damping of the piston") \
   X(rigging_ratio, 9.0, 1.0, 20.0, "", "block force over piston force") \
   X(rigging_efficiency, 0.90, 0.3, 1.0, "", "rigging efficiency") \
   X(blocks, 8.0, 1.0, 32.0, "", "blocks worked by this cylinder") \

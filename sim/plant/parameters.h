@@ -100,6 +100,9 @@ struct Parameters {
   std::array<HandbrakeParameters, kCabs> handbrake;
   BatteryParameters battery;
   TrainParameters train;
+
+  /// The standard vehicle: the defaults of the list, and what differs between bands and cylinders.
+  Parameters();
 };
 
 /// One number of the machine as people and files know it. The name is dotted, with the instance

@@ -19,10 +19,10 @@ struct World;  // the state, the locks and the step under way: plain values
 
 /// A located change of mode (a dog drops in, a band grips, a freewheel locks).
 struct PlantEvent {
-  double time_s = 0;  ///< since the start of the run
+  double time_s = 0;      ///< since the start of the run
   std::string_view what;  ///< "band grips", "dog drops in" ...
-  int line = 0;       ///< 1 or 2, 0 for the unit
-  int index = 0;      ///< band or gear number where it has one
+  int line = 0;           ///< 1 or 2, 0 for the unit
+  int index = 0;          ///< band or gear number where it has one
 };
 
 /// Advances the machine in ticks of 10 ms. Copying a Plant copies the whole physical world, to the

@@ -12,13 +12,13 @@ namespace cabwright::plant {
 
 /// Where a final drive's dog sleeve stands.
 enum class DogState : std::uint8_t {
-  kMiddle,     ///< between the gears, free to move
-  kMoving,     ///< on its way under air or by hand
-  kOnTooth,    ///< tooth on tooth, pushing
-  kEntering,   ///< in a gap, not yet deep enough to drive
-  kMeshed,     ///< in, shaft and wheels are one
-  kRattling,   ///< pushed against teeth that pass too fast to drop in
-  kPinned,     ///< locked in the middle by the isolating pin
+  kMiddle,    ///< between the gears, free to move
+  kMoving,    ///< on its way under air or by hand
+  kOnTooth,   ///< tooth on tooth, pushing
+  kEntering,  ///< in a gap, not yet deep enough to drive
+  kMeshed,    ///< in, shaft and wheels are one
+  kRattling,  ///< pushed against teeth that pass too fast to drop in
+  kPinned,    ///< locked in the middle by the isolating pin
 };
 
 struct LineReadings {
@@ -33,15 +33,15 @@ struct LineReadings {
   double trapped_air = 0;      ///< 1 after a night, 0 when the fuel system is purged
   double fuel_kg = 0;
   double indicated_nm = 0, friction_nm = 0, load_nm = 0;
-  double smoke = 0;            ///< unburnt fuel, fraction of full delivery (white smoke)
-  double coolant_level = 1;    ///< 0..1
+  double smoke = 0;          ///< unburnt fuel, fraction of full delivery (white smoke)
+  double coolant_level = 1;  ///< 0..1
   bool fuel_latch_tripped = false;
   bool protection_tripped = false;
-  bool running = false;        ///< turns by its own firing
+  bool running = false;  ///< turns by its own firing
   // starting
   bool pinion_in = false;
   double starter_a = 0;
-  double starter_k = 0;        ///< winding temperature
+  double starter_k = 0;  ///< winding temperature
   double generator_a = 0;
   // drive
   double turbine_rad_per_s = 0, input_rad_per_s = 0, output_rad_per_s = 0;
@@ -51,31 +51,31 @@ struct LineReadings {
   double coupling_nm = 0;  ///< torque through the coupling
   double coupling_k = 0;   ///< oil temperature
   double box_oil_k = 0;
-  std::array<double, kGears> gear_pa{};   ///< band cylinders 1..3 and the clutch, absolute
-  std::array<bool, kGears> gear_locked{}; ///< drum held / clutch locked
+  std::array<double, kGears> gear_pa{};    ///< band cylinders 1..3 and the clutch, absolute
+  std::array<bool, kGears> gear_locked{};  ///< drum held / clutch locked
   bool freewheel_locked = false;
-  double output_nm = 0;      ///< torque delivered to the propeller shaft
+  double output_nm = 0;  ///< torque delivered to the propeller shaft
   DogState dog = DogState::kMiddle;
-  int dog_side = 0;          ///< +1 forward, -1 reverse, 0 middle
-  double sleeve_m = 0;       ///< + towards forward
-  double tooth_phase_rad = 0;///< angle within one tooth pitch on the side it points to
+  int dog_side = 0;            ///< +1 forward, -1 reverse, 0 middle
+  double sleeve_m = 0;         ///< + towards forward
+  double tooth_phase_rad = 0;  ///< angle within one tooth pitch on the side it points to
   double shift_forward_pa = 0, shift_reverse_pa = 0, throttle_motor_pa = 0;
   bool compressor_loaded = false;
   bool wheel_slipping = false;
   double wheel_rad_per_s = 0;
   // wear, accumulated for the marker (each non-decreasing)
-  double wear_race_cold_rev = 0;   ///< revolutions above fast idle while cold
-  double wear_lug_j = 0;           ///< full-rack work below 900 rpm
-  double wear_overspeed_rad = 0;   ///< shaft angle turned above the box's safe input speed
-  double wear_band_j = 0;          ///< heat into bands and clutch
-  double wear_dog = 0;             ///< J lost in rattle and meshing shocks
-  double wear_starter_ks = 0;      ///< K s above the winding's limit
-  double crank_s = 0;              ///< seconds the starter has been energised without a break
+  double wear_race_cold_rev = 0;  ///< revolutions above fast idle while cold
+  double wear_lug_j = 0;          ///< full-rack work below 900 rpm
+  double wear_overspeed_rad = 0;  ///< shaft angle turned above the box's safe input speed
+  double wear_band_j = 0;         ///< heat into bands and clutch
+  double wear_dog = 0;            ///< J lost in rattle and meshing shocks
+  double wear_starter_ks = 0;     ///< K s above the winding's limit
+  double crank_s = 0;             ///< seconds the starter has been energised without a break
 };
 
 struct CabReadings {
-  double device_pa = 0;            ///< timing volume, absolute
-  double device_vent = 0;          ///< opening of its vent valve, 0..1
+  double device_pa = 0;    ///< timing volume, absolute
+  double device_vent = 0;  ///< opening of its vent valve, 0..1
 };
 
 struct PlantReadings {
@@ -89,14 +89,14 @@ struct PlantReadings {
   std::array<double, kCylinders> block_force_n{};  ///< total pressing force of that cylinder
   std::array<double, kCylinders> piston_m{};
   double bus_v = 0, battery_a = 0, battery_charge = 0, battery_rest_v = 0;
-  double speed_mps = 0;       ///< positive: car 1 leads
-  double position_m = 0;      ///< of the middle of the unit along the route
+  double speed_mps = 0;   ///< positive: car 1 leads
+  double position_m = 0;  ///< of the middle of the unit along the route
   double acceleration_mps2 = 0;
   double tractive_n = 0, brake_n = 0, resistance_n = 0, gradient = 0;  ///< gradient: rise/run
   double trailing_wheel_rad_per_s = 0;
   bool trailing_slipping = false;
   bool standing = true;
-  double rolled_back_m = 0;   ///< distance since the last stand against the direction wanted, >= 0
+  double rolled_back_m = 0;  ///< distance since the last stand against the direction wanted, >= 0
   bool out_of_validity = false;  ///< a state left the range the model was checked in
 };
 

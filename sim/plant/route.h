@@ -3,6 +3,7 @@
 // the line; the gradient is rise over run, positive when it rises towards growing position.
 #pragma once
 
+#include <cstddef>
 #include <vector>
 
 namespace cabwright::plant {

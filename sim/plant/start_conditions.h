@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "plant/inputs.h"
+#include "plant/parameters.h"
 
 namespace cabwright::plant {
 
@@ -55,7 +56,8 @@ struct StartConditions {
   /// What a unit left warm, charged and fully prepared to stand has become after so many hours:
   /// temperatures, air, vacuum and battery each follow their own decay. Air in the fuel system and
   /// the rest follow common practice (1 from eight hours on). hours >= 0.
-  static StartConditions afterStanding(double hours, double ambient_c);
+  static StartConditions afterStanding(double hours, double ambient_c,
+                                       const Parameters& p = Parameters());
 };
 #undef CABWRIGHT_FIELD
 
