@@ -3,6 +3,11 @@
 //   cab1.air >= 75 psi and not cab1.lamp_air
 // Signals by name, numbers with or without their unit (a wrong unit is a fault), + - * /, < <= > >=
 // == !=, `near X by Y`, and / or / not, parentheses, abs( ). A bare signal is true from 0.5 up.
+// Compared with ==, != and so on, a control may be given by the name of a position, a judgement and
+// the decision by their word: cab1.reverser == forward, judged.end1.hoses == defect.
+//
+// Both sides of a comparison are rounded to single precision first, because that is how a Frame
+// holds its values: a lever put to 0.7 is at 0.7. A quotient by zero holds in no comparison.
 #pragma once
 
 #include <memory>
@@ -20,14 +25,23 @@ struct ConditionFault {
   std::string what;    ///< what was found, what is allowed, the nearest known name
 };
 
+/// Truth, margin and the unit of the term that decides, all at once.
+struct ConditionValue {
+  bool holds = true;
+  double margin = 0;
+  std::string_view unit;
+};
+
 class Condition {
  public:
   Condition();  ///< always true
   [[nodiscard]] static std::variant<Condition, ConditionFault> parse(std::string_view text);
+  [[nodiscard]] ConditionValue evaluate(const Frame& frame) const;
   /// The truth, kept apart from the margin: x > c at x = c is false though its margin is 0.
   [[nodiscard]] bool holds(const Frame& frame) const;
   /// Robustness (signal temporal logic): positive by how much it holds, negative by how much it
-  /// does not; min over and, max over or; in the unit of the term that decides. Of a switch: +-1.
+  /// does not; min over and, max over or; in the unit of the term that decides. Of a bare signal,
+  /// and of == and != between numbers without unit: +-1. Always true: infinite.
   [[nodiscard]] double margin(const Frame& frame) const;
   /// Unit of the term that decides the margin at this frame, "" if it has none.
   [[nodiscard]] std::string_view marginUnit(const Frame& frame) const;

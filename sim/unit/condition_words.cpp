@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Words that stand for numbers: "cab1.reverser == forward", "judged.end1.hoses == defect".
+#include <array>
+#include <charconv>
+#include <string_view>
+
+#include "unit/condition_program.h"
+
+namespace cabwright::unit {
+namespace {
+
+struct WordList {
+  Signal signal;
+  std::string_view words;  ///< "name=value|name=value", perhaps with "lo..hi" in front
+};
+
+#define CABWRIGHT_WORDS(Y, id, name, kind, positions, standard, places, spring, text) \
+  WordList{Signal::k##id, positions},
+constexpr WordList kControlWords[] = {CABWRIGHT_CONTROLS(CABWRIGHT_WORDS, )};
+#undef CABWRIGHT_WORDS
+constexpr std::string_view kJudgementWords = "none=0|good=1|defect=2|unsure=3";
+constexpr std::string_view kDecisionWords = "none=0|go_on=1|restricted=2|fail=3";
+
+std::string_view findWords(Signal signal) {
+  for (const WordList& list : kControlWords) {
+    if (list.signal == signal) return list.words;
+  }
+  const std::string_view name = signalInfo(signal).name;
+  if (name.substr(0, 7) == "judged.") return kJudgementWords;
+  if (name == "decision") return kDecisionWords;
+  return {};
+}
+
+}  // namespace
+
+std::optional<double> findSignalWord(Signal signal, std::string_view word,
+                                     std::vector<std::string_view>& allowed) {
+  std::string_view rest = findWords(signal);
+  while (!rest.empty()) {
+    const std::size_t bar = rest.find('|');
+    const std::string_view entry = rest.substr(0, bar);
+    rest = bar == rest.npos ? std::string_view() : rest.substr(bar + 1);
+    const std::size_t sign = entry.find('=');
+    if (sign == entry.npos) continue;  // the range of a lever without steps
+    const std::string_view name = entry.substr(0, sign);
+    const std::string_view digits = entry.substr(sign + 1);
+    allowed.push_back(name);
+    double value = 0;
+    std::from_chars(digits.data(), digits.data() + digits.size(), value);
+    if (name == word) return value;
+  }
+  return std::nullopt;
+}
+
+}  // namespace cabwright::unit
