@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The mark sheet: head, lines with evidence, totals, and the decision last.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <nlohmann/json_fwd.hpp>
+
+#include "marking/judgement.h"
+#include "marking/rule_set.h"
+#include "marking/verdict.h"
+
+namespace cabwright::marking {
+
+/// Something worth a line in the head: a fault put in, a freeze, a prompt, a remark.
+struct SheetNote {
+  std::int64_t tick = 0;
+  std::string text;
+};
+
+/// Who, what, under which conditions. Empty fields are left out in print.
+struct SheetHead {
+  std::string title, purpose;
+  std::string trainee, instructor, assessor, attempt;
+  std::string scenario, scenario_hash;
+  std::string vehicle, route, conditions_told;
+  std::string session_id, session_hash, started_utc;
+  std::string plant_version, program_version;
+  std::optional<std::uint64_t> seed;
+  std::int64_t last_tick = 0;  ///< length of the run
+  std::optional<double> time_allowed_s;
+  std::vector<SheetNote> faults, freezes, prompts;
+  std::vector<SheetNote> limits_met;  ///< where the machine left the range of the model
+};
+
+struct PassRule {
+  double pass_percent = 80;
+  std::vector<std::string> phases;  ///< order of the headings; others come after, as they appear
+};
+
+/// Recorded later by a person, each with a reason; the automatic verdict stays beside it.
+struct Override {
+  std::string who, when_utc, reason;
+  std::optional<Outcome> outcome;  ///< what it shall count as
+};
+
+struct SheetLine {
+  int number = 0;
+  std::size_t rule = 0;
+  std::string id, phase, title, why, advice, tolerance;
+  RuleClass rule_class = RuleClass::kSerious;
+  Reads reads = Reads::kShown;
+  double weight = 0;
+  Verdict verdict;
+  /// Broken, but dragged along by another line: shown, and counted there.
+  std::optional<int> follows_line;
+  std::optional<std::int64_t> prompted_at;       ///< met, prompted: earns nothing
+  std::optional<double> self_corrected_after_s;  ///< as the assessor recorded it
+  std::string void_reason;                       ///< not empty: does not count at all
+  std::optional<Override> override_record;
+  double possible = 0, earned = 0;
+  bool fails_run = false;
+
+  /// What the line counts as, after an override.
+  [[nodiscard]] Outcome outcome() const;
+  /// "met", "met, prompted", "self-corrected after 3.0 s", "broken", "follows from line 4",
+  /// "not exercised", "void (reason)", "pending good" ...
+  [[nodiscard]] std::string verdictText() const;
+};
+
+struct SheetTotals {
+  double possible = 0, earned = 0;
+  double percent = 0;  ///< 0 if nothing could be earned
+  int met = 0, broken = 0, following = 0, not_exercised = 0, pending = 0, voided = 0, prompted = 0;
+};
+
+struct Decision {
+  bool complete = false;  ///< the run has ended
+  bool passed = false;
+  std::vector<int> failed_by;  ///< lines of broken criticals
+  std::string text;            ///< one sentence
+};
+
+struct MarkSheet {
+  SheetHead head;
+  PassRule pass;
+  std::vector<SheetLine> lines;  ///< criticals first, then by phase, inside a phase by time
+  std::optional<JudgementTable> judgements;
+  JudgementPolicy judgement_policy;
+  SheetTotals totals;
+  Decision decision;
+};
+
+/// `verdicts` as Marker::verdicts gives them, at the end of a run or before.
+[[nodiscard]] MarkSheet makeSheet(const SheetHead& head, const PassRule& pass, const RuleSet& rules,
+                                  const std::vector<Verdict>& verdicts,
+                                  std::optional<JudgementTable> judgements = std::nullopt,
+                                  const JudgementPolicy& policy = {});
+
+/// Works out points, following lines, totals and decision anew, after prompts, voids or overrides
+/// have been put into the lines.
+void settleSheet(MarkSheet& sheet, const RuleSet& rules);
+
+/// Calm plain text, 79 columns.
+[[nodiscard]] std::string printSheet(const MarkSheet& sheet);
+[[nodiscard]] nlohmann::json sheetToJson(const MarkSheet& sheet);
+
+}  // namespace cabwright::marking
