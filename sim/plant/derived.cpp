@@ -114,7 +114,7 @@ void deriveRows(const Parameters& p, Derived& d) {
       d.shape[kBandRow + n * kBands + b] = {in, out, d.drum[n][b].in, d.drum[n][b].out};
     }
     d.shape[kClutchRow + n] = {in, out, 1.0, -1.0};
-    d.shape[kDogRow + n] = {out, speedOf(n, kWheel), 1.0, -p.final_drive[n].ratio};
+    d.shape[kDogRow + n] = {out, speedOf(n, kWheel), 1.0 / p.final_drive[n].ratio, -1.0};
     d.shape[kRailRow + n] = {speedOf(n, kWheel), kTrain, r, -1.0};
     d.shape[kBlockRow + n] = {speedOf(n, kWheel), speedOf(n, kWheel), 1.0, 0.0};
     d.shape[kCrankRow + n] = {speedOf(n, kCrank), speedOf(n, kCrank), 1.0, 0.0};

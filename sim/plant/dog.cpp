@@ -64,8 +64,8 @@ const char* meetTeeth(Machine& m, State& x, std::size_t n, int side) {
 
 double calcToothPhase(const Machine& m, const State& x, std::size_t n, int side) {
   const double pitch = m.d.pitch[n];
-  const double gear = (side < 0 ? -1.0 : 1.0) * m.p.final_drive[n].ratio;
-  const double angle = x[stateOf(n, kShaftAngle)] - gear * x[stateOf(n, kWheelAngle)];
+  const double axle = side < 0 ? -x[stateOf(n, kWheelAngle)] : x[stateOf(n, kWheelAngle)];
+  const double angle = x[stateOf(n, kShaftAngle)] / m.p.final_drive[n].ratio - axle;
   const double turns = angle / pitch;
   return (turns - std::floor(turns)) * pitch;
 }

@@ -8,7 +8,8 @@
 
 namespace cabwright::plant {
 
-/// Angle of the shaft against its gear within one tooth pitch, [0, pitch): 0..window is a gap.
+/// Angle of the crown wheel of that side against the axle within one tooth pitch, [0, pitch):
+/// 0..window is a gap.
 [[nodiscard]] double calcToothPhase(const Machine& m, const State& x, std::size_t line, int side);
 
 /// Distance from the next change of the sleeve's state; negative once it is due.

@@ -48,8 +48,8 @@ BandGain calcBandGain(double friction, double wrap_rad, double drum_radius_m) {
 }
 
 double calcFade(double temperature_c, double fade_c, double fade_span_k) {
-  const double over = std::max(0.0, temperature_c - fade_c) / fade_span_k;
-  return 1.0 / (1.0 + over);
+  if (temperature_c <= fade_c) return 1.0;
+  return fade_span_k / (fade_span_k + temperature_c - fade_c);
 }
 
 ShiftVolumes calcShiftVolumes(const FinalDriveParameters& p, double sleeve_m) {

@@ -18,7 +18,7 @@ inline constexpr double kConductanceUnit = 1e-8;
 /// From which pressure ratio the flow law goes over to a straight line, so that the slope stays
 /// finite as the pressures meet. The ellipse has infinite slope there, which no orifice has: below
 /// some Reynolds number the flow is laminar.
-inline constexpr double kLinearFrom = 0.99;
+inline constexpr double kLinearFrom = 0.98;
 
 /// The subsonic part of ISO 6358 for one critical ratio b.
 struct FlowLaw {

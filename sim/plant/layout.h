@@ -85,7 +85,7 @@ enum Row : std::size_t {
   kFreewheelRow = 0,                        // 2: box input less turbine
   kBandRow = kFreewheelRow + kLines,        // 2 x 3: drum speed
   kClutchRow = kBandRow + kLines * kBands,  // 2: input less output
-  kDogRow = kClutchRow + kLines,            // 2: shaft less (+-ratio) wheel
+  kDogRow = kClutchRow + kLines,            // 2: crown wheel less (+-) axle
   kRailRow = kDogRow + kLines,              // 3: wheel surface less train
   kBlockRow = kRailRow + 3,                 // 3: wheel
   kBreakawayRow = kBlockRow + 3,            // train

@@ -59,7 +59,7 @@
   X(coolant_capacity_j_k, 220e3, 1e4, 5e6, "J/K", "coolant and block, full") \
   X(oil_capacity_j_k, 45e3, 1e3, 1e6, "J/K", "engine oil") \
   X(oil_coolant_w_k, 150.0, 0.0, 5000.0, "W/K", "oil to coolant") \
-  X(coolant_ambient_w_k, 12.0, 0.0, 500.0, "W/K", "block to air, standing") \
+  X(coolant_ambient_w_k, 20.0, 0.0, 500.0, "W/K", "block to air, standing") \
   X(oil_ambient_w_k, 3.0, 0.0, 200.0, "W/K", "sump to air, standing") \
   X(friction_to_oil, 0.5, 0.0, 1.0, "", "share of friction heat taken by the oil, the rest by the coolant") \
   X(thermostat_open_c, 74.0, 40.0, 100.0, "C", "thermostat begins to open") \
@@ -188,25 +188,25 @@
 #define CABWRIGHT_FINAL_DRIVE(X) \
   X(ratio, 2.75, 1.0, 8.0, "", "propeller shaft turns per wheel turn") \
   X(wheelset_kg_m2, 110.0, 5.0, 1000.0, "kg m2", "driven wheelset with crown wheel") \
-  X(bearing_nm, 1.5, 0.0, 100.0, "N m", "shaft and bevel drag at rest, warm") \
+  X(bearing_nm, 2.2, 0.0, 100.0, "N m", "shaft and bevel drag at rest, warm") \
   X(bearing_nm_s, 0.06, 0.0, 5.0, "N m s", "and its rise with speed") \
-  X(teeth, 12.0, 3.0, 90.0, "teeth", "dog teeth") \
+  X(teeth, 12.0, 3.0, 90.0, "teeth", "dog teeth, between crown wheel and axle") \
   X(window_deg, 8.0, 0.5, 60.0, "deg", "backlash window in which teeth face gaps") \
   X(overlap_m, 0.003, 0.0005, 0.02, "m", "travel into the gap before the dog drives") \
   X(travel_m, 0.030, 0.005, 0.2, "m", "middle to fully in, one side") \
   X(sleeve_mps, 0.15, 0.005, 2.0, "m/s", "speed of the sleeve under full air") \
   X(piston_m2, 1257e-6, 1e-5, 0.05, "m2", "shift piston, 40 mm bore") \
   X(dead_m3, 0.10e-3, 1e-6, 0.01, "m3", "clearance of each end and its pipe") \
-  X(shift_c, 0.6, 0.0, 10.0, "dm3/(s bar)", "direction valve, filling and venting") \
+  X(shift_c, 0.3, 0.0, 10.0, "dm3/(s bar)", "direction valve, filling and venting") \
   X(leak_c, 0.0, 0.0, 10.0, "dm3/(s bar)", "shift cylinder leak (a fault when not zero)") \
   X(move_psi, 35.0, 1.0, 120.0, "psi", "air that just moves the sleeve") \
   X(full_psi, 60.0, 2.0, 200.0, "psi", "air that moves it at full speed") \
   X(stick, 0.0, 0.0, 1.0, "", "sleeve sticks above 0.5") \
-  X(push_n, 120.0, 1.0, 5000.0, "N", "push on a blocked tooth, limited by the fork spring") \
+  X(push_n, 100.0, 1.0, 5000.0, "N", "push on a blocked tooth, limited by the fork spring") \
   X(tooth_radius_m, 0.060, 0.01, 0.5, "m", "radius of the tooth faces") \
   X(tooth_friction, 0.10, 0.0, 3.0, "", "tooth face on tooth face (large: burred)") \
-  X(hold_nm, 1e6, 0.0, 1e6, "N m", "torque a worn dog holds before it jumps out") \
-  X(unload_nm, 120.0, 0.0, 1e5, "N m", "most torque under which the sleeve can be drawn out") \
+  X(hold_nm, 1e6, 0.0, 1e6, "N m", "torque at the axle a worn dog holds before it jumps out") \
+  X(unload_nm, 330.0, 0.0, 1e5, "N m", "most torque at the axle under which the sleeve can be drawn out") \
   X(efficiency, 0.98, 0.5, 1.0, "", "bevel pair")
 
 #define CABWRIGHT_COMPRESSOR(X) \
@@ -228,8 +228,8 @@
 
 #define CABWRIGHT_THROTTLE_MOTOR(X) \
   X(volume_m3, 0.2e-3, 1e-6, 0.01, "m3", "cylinder and pipe") \
-  X(fill_c, 0.5, 0.0, 10.0, "dm3/(s bar)", "air valve, filling") \
-  X(vent_c, 0.5, 0.0, 10.0, "dm3/(s bar)", "air valve, venting") \
+  X(fill_c, 0.3, 0.0, 10.0, "dm3/(s bar)", "air valve, filling") \
+  X(vent_c, 0.3, 0.0, 10.0, "dm3/(s bar)", "air valve, venting") \
   X(leak_c, 0.0, 0.0, 10.0, "dm3/(s bar)", "leak (a fault when not zero)") \
   X(spring_start_psi, 25.0, 1.0, 100.0, "psi", "air that begins to move it") \
   X(spring_end_psi, 40.0, 2.0, 120.0, "psi", "air that moves it all the way") \

@@ -48,8 +48,9 @@ void Plant::setToothPhase(int line, double degrees) {
   LineFlags& flag = world_->m.flags[n];
   if (flag.dog == DogState::kMeshed) return;
   State& x = world_->x;
-  const double gear = (flag.dog_side < 0 ? -1.0 : 1.0) * world_->m.p.final_drive[n].ratio;
-  x[stateOf(n, kShaftAngle)] = quantity::degToRad(degrees) + gear * x[stateOf(n, kWheelAngle)];
+  const double axle = flag.dog_side < 0 ? -x[stateOf(n, kWheelAngle)] : x[stateOf(n, kWheelAngle)];
+  x[stateOf(n, kShaftAngle)] =
+      (quantity::degToRad(degrees) + axle) * world_->m.p.final_drive[n].ratio;
   if (flag.dog == DogState::kEntering) flag.dog = DogState::kOnTooth;
   world_->restart = true;
 }

@@ -95,6 +95,7 @@ class Dopri5 final : public StepMethod {
   }
 
   [[nodiscard]] const State& end() const override { return x1_; }
+  [[nodiscard]] bool endsOnEvaluation() const override { return true; }  // first same as last
   [[nodiscard]] std::unique_ptr<StepMethod> clone() const override {
     return std::make_unique<Dopri5>(*this);
   }

@@ -25,6 +25,9 @@ class StepMethod {
   virtual void calcAt(double since, State& x) const = 0;
   /// State at the end of the last step.
   [[nodiscard]] virtual const State& end() const = 0;
+  /// True when the last evaluation of the right-hand side in step() was at end(): what it left
+  /// behind then need not be worked out again.
+  [[nodiscard]] virtual bool endsOnEvaluation() const { return false; }
   [[nodiscard]] virtual std::unique_ptr<StepMethod> clone() const = 0;
 };
 

@@ -14,7 +14,7 @@ namespace q = cabwright::quantity;
 
 namespace {
 
-constexpr double kLongestStepS = 0.04;
+constexpr double kLongestStepS = 0.10;
 constexpr int kMostEventsPerTick = 32;
 constexpr double kLocateS = 1e-9;  // how closely an event is located
 constexpr double kTimeGrain = 1e-12;
@@ -62,7 +62,9 @@ void World::advance(const PlantInputs& inputs) {
     calcRates(m, modes, at, dx, scratch);
   };
   if (restart) {
+    const Modes before = modes;
     x[kBearingJ] += resolveModes(m, x, modes);
+    noteModeChanges(before, static_cast<double>(tick) * q::kTickSeconds);
     method->start(rhs, x);
     step_open = false;
     restart = false;
@@ -83,7 +85,7 @@ void World::advance(const PlantInputs& inputs) {
     method->calcAt(step_usable, x);
     step_open = false;
     if (!event_due) continue;
-    applyEvents();
+    applyEvents(q::kTickSeconds - remaining);
     ++counts.events;
     if (++events_now > kMostEventsPerTick && remaining > 0.0) {
       advanceVelocityLevel(m, x, modes, remaining);
@@ -110,8 +112,8 @@ double World::calcLongestStep() const {
 }
 
 void World::openStep() {
-  const auto rhs = [this](const State& at, State& dx) {
-    Forces scratch;
+  Forces scratch;
+  const auto rhs = [this, &scratch](const State& at, State& dx) {
     calcRates(m, modes, at, dx, scratch);
   };
   const double length = method->step(rhs, calcLongestStep());
@@ -122,15 +124,18 @@ void World::openStep() {
   ++counts.steps;
   step_open = true;
   step_at = 0.0;
-  findFirstEvent(length);
+  findFirstEvent(length, method->endsOnEvaluation() ? &scratch : nullptr);
 }
 
 bool World::guardsHold(const State& at) const {
   State dx;
   Forces forces;
   calcForces(m, at, dx, forces);
-  const RowVector held = calcRowForces(modes, forces);
-  const RowVector guard = calcRowGuards(modes, at, forces.bounds, held);
+  return guardsHold(at, forces.bounds, calcRowForces(modes, forces));
+}
+
+bool World::guardsHold(const State& at, const Bounds& bounds, const RowVector& held) const {
+  const RowVector guard = calcRowGuards(modes, at, bounds, held);
   for (double g : guard) {
     if (!(g > 0.0)) return false;
   }
@@ -140,20 +145,43 @@ bool World::guardsHold(const State& at) const {
   return true;
 }
 
-void World::findFirstEvent(double length) {
+namespace {
+
+// True when some lock holds with less than a tenth of its range to spare.
+bool isAnyLockNear(const Modes& modes, const Bounds& bounds, const RowVector& held) {
+  for (std::size_t r = 0; r < modes.locked_count; ++r) {
+    const std::size_t k = modes.locked[r];
+    const double lo = bounds.lo[k], hi = bounds.hi[k];
+    if (std::min(held[k] - lo, hi - held[k]) < 0.1 * std::min(hi - lo, 1e4)) return true;
+  }
+  return false;
+}
+
+}  // namespace
+
+// Looks at the end and in the middle. In the middle the speeds are always looked at; the holding
+// forces, which cost an evaluation, only where some lock is near its bound at the end.
+void World::findFirstEvent(double length, const Forces* at_end) {
   step_usable = length;
   event_due = false;
-  State at;
-  double good = 0.0, bad = -1.0;
-  for (double share : {0.5, 1.0}) {
-    method->calcAt(share * length, at);
-    if (!guardsHold(at)) {
-      bad = share * length;
-      break;
-    }
-    good = share * length;
+  Forces own;
+  if (at_end == nullptr) {
+    State dx;
+    calcForces(m, method->end(), dx, own);
+    at_end = &own;
   }
-  if (bad < 0.0) return;
+  const RowVector held = calcRowForces(modes, *at_end);
+  State at;
+  method->calcAt(0.5 * length, at);
+  const bool middle_holds = isAnyLockNear(modes, at_end->bounds, held)
+                                ? guardsHold(at)
+                                : guardsHold(at, at_end->bounds, held);
+  double good = 0.0, bad = 0.5 * length;
+  if (middle_holds) {
+    if (guardsHold(method->end(), at_end->bounds, held)) return;
+    good = bad;
+    bad = length;
+  }
   while (bad - good > kLocateS) {
     const double middle = 0.5 * (good + bad);
     method->calcAt(middle, at);
@@ -163,12 +191,12 @@ void World::findFirstEvent(double length) {
   event_due = true;
 }
 
-void World::applyEvents() {
+void World::applyEvents(double since_tick_s) {
   State dx{};
   Forces forces;
   calcForces(m, x, dx, forces);
   const RowVector held = calcRowForces(modes, forces);
-  const double time = static_cast<double>(tick) * q::kTickSeconds;
+  const double time = static_cast<double>(tick) * q::kTickSeconds + since_tick_s;
   const Modes before = modes;
   for (std::size_t n = 0; n < kLines; ++n) {
     const double wheel_side = m.flags[n].dog_side;
@@ -182,11 +210,10 @@ void World::applyEvents() {
   for (std::size_t n = 0; n < kLines; ++n) {
     if (m.flags[n].dog == DogState::kMeshed) wear[n].dog_j += lost;
   }
-  noteModeChanges(before);
+  noteModeChanges(before, time);
 }
 
-void World::noteModeChanges(const Modes& before) {
-  const double time = static_cast<double>(tick) * q::kTickSeconds;
+void World::noteModeChanges(const Modes& before, double time) {
   const auto note = [&](std::size_t row, const char* locks, const char* frees, int line,
                         int index) {
     const bool was = before.row[row] == RowMode::kLocked, is = modes.row[row] == RowMode::kLocked;

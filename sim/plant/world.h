@@ -59,10 +59,11 @@ struct World {
 
   void decideLine(std::size_t n, double main_psi);
   void openStep();
-  void findFirstEvent(double length);
+  void findFirstEvent(double length, const Forces* at_end);
   [[nodiscard]] bool guardsHold(const State& at) const;
-  void applyEvents();
-  void noteModeChanges(const Modes& before);
+  [[nodiscard]] bool guardsHold(const State& at, const Bounds& bounds, const RowVector& held) const;
+  void applyEvents(double since_tick_s);
+  void noteModeChanges(const Modes& before, double time);
   void addWear();
   void noteRolling(bool stood);
   [[nodiscard]] double calcBandPower(std::size_t n) const;

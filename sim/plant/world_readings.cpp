@@ -115,7 +115,7 @@ void World::fillLine(std::size_t n, const Forces& forces, const RowVector& held)
   r.coupling_k = x[stateOf(n, kCouplingK)];
   r.box_oil_k = x[stateOf(n, kBoxOilK)];
   r.freewheel_locked = modes.row[kFreewheelRow + n] == RowMode::kLocked;
-  r.output_nm = -held[kDogRow + n];
+  r.output_nm = -held[kDogRow + n] / m.p.final_drive[n].ratio;
   r.dog = flag.dog;
   r.dog_side = flag.dog_side;
   r.sleeve_m = x[stateOf(n, kSleeve)];

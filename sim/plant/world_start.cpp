@@ -32,7 +32,7 @@ void startLine(World& w, const StartConditions& start, std::size_t n) {
   flag.dog = side != 0.0 ? DogState::kMeshed : DogState::kMiddle;
   x[stateOf(n, kSleeve)] = side * m.p.final_drive[n].travel_m;
   x[speedOf(n, kBoxOut)] = side * m.p.final_drive[n].ratio * wheel;
-  x[stateOf(n, kShaftAngle)] = q::degToRad(s.tooth_phase_deg);
+  x[stateOf(n, kShaftAngle)] = q::degToRad(s.tooth_phase_deg) * m.p.final_drive[n].ratio;
 
   x[stateOf(n, kRack)] = crank > 30.0 ? m.p.engine[n].governor_idle_rack : 0.0;
   x[stateOf(n, kCoolantK)] = x[stateOf(n, kWallK)] = q::celsiusToKelvin(s.coolant_c);
