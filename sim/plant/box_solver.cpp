@@ -48,7 +48,7 @@ void solveFreeRows(const BoxProblem& p, BoxSolution& s) {
       if (s.place[j] != BoxPlace::kInside) x[r] -= p.a[i][j] * s.lambda[j];
     }
     for (std::size_t c = 0; c <= r; ++c) m[r][c] = p.a[i][free[c]];
-    m[r][r] += p.share_shift;
+    m[r][r] *= 1.0 + kRowSoftness;
   }
   solveSymmetric(m, x, n);
   for (std::size_t r = 0; r < n; ++r) s.lambda[free[r]] = x[r];
@@ -66,7 +66,9 @@ Violation calcViolation(const BoxProblem& p, const BoxSolution& s, std::size_t i
     if (s.lambda[i] < p.lo[i]) return {(p.lo[i] - s.lambda[i]) / scale, BoxPlace::kLow};
     return {};
   }
-  double w = p.b[i], scale = std::abs(p.b[i]);
+  // The softness belongs to the problem at the bounds too: without it two redundant rows could each
+  // find the other's place wrong, without end.
+  double w = p.b[i] + kRowSoftness * p.a[i][i] * s.lambda[i], scale = std::abs(p.b[i]);
   for (std::size_t j = 0; j < p.size; ++j) {
     const double part = p.a[i][j] * s.lambda[j];
     w += part;

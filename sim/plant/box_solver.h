@@ -14,9 +14,13 @@ namespace cabwright::plant {
 
 enum class BoxPlace : std::uint8_t { kInside, kLow, kHigh };
 
+/// Softness of every row, as a share of its own diagonal: redundant rows then share their load in
+/// one way only. Small enough not to show, large enough that rounding (1e-16 over it) does not
+/// decide who carries what.
+inline constexpr double kRowSoftness = 1e-8;
+
 struct BoxProblem {
   std::size_t size = 0;
-  double share_shift = 0;  ///< added to the diagonal, so that redundant rows share their load
   std::array<std::array<double, kRows>, kRows> a{};
   RowVector b{}, lo{}, hi{};
 };

@@ -123,11 +123,6 @@ void deriveRows(const Parameters& p, Derived& d) {
   d.shape[kRailRow + 2] = {kTrailingWheel, kTrain, r, -1.0};
   d.shape[kBlockRow + 2] = {kTrailingWheel, kTrailingWheel, 1.0, 0.0};
   d.shape[kBreakawayRow] = {kTrain, kTrain, 1.0, 0.0};
-  double trace = 0.0;
-  for (const RowShape& s : d.shape) {
-    trace += s.ca * s.ca * d.w_diagonal[s.a] + s.cb * s.cb * d.w_diagonal[s.b];
-  }
-  d.share_shift = 1e-10 * trace / static_cast<double>(kRows);
 }
 
 }  // namespace

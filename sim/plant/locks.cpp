@@ -46,9 +46,8 @@ struct RowSystem {
   [[nodiscard]] double a(std::size_t r, std::size_t c) const { return dotRow(shape[r], wj[c]); }
 };
 
-void fillProblem(const Machine& m, const RowSystem& rows, BoxProblem& p) {
+void fillProblem(const RowSystem& rows, BoxProblem& p) {
   p.size = rows.size;
-  p.share_shift = m.d.share_shift;
   for (std::size_t r = 0; r < rows.size; ++r) {
     for (std::size_t c = 0; c <= r; ++c) p.a[r][c] = p.a[c][r] = rows.a(r, c);
   }
@@ -67,7 +66,7 @@ double applyImpulse(const Machine& m, State& x, const Bounds& bounds) {
     if (isUsable(bounds, k)) rows.add(m, k);
   }
   BoxProblem p;
-  fillProblem(m, rows, p);
+  fillProblem(rows, p);
   BoxSolution start;
   for (std::size_t r = 0; r < rows.size; ++r) {
     p.b[r] = rowSpeed(rows.shape[r], x);
@@ -141,13 +140,13 @@ void projectToRest(const RowSystem& rows, State& x) {
   }
 }
 
-void calcHolding(const Machine& m, const RowSystem& rows, Modes& modes) {
+void calcHolding(const RowSystem& rows, Modes& modes) {
   // (A + eps) G = J W, by Gauss-Jordan on a positive definite matrix: no pivoting needed.
   const std::size_t n = rows.size;
   std::array<std::array<double, kRows>, kRows> a{};
   for (std::size_t r = 0; r < n; ++r) {
     for (std::size_t c = 0; c < n; ++c) a[r][c] = rows.a(r, c);
-    a[r][r] += m.d.share_shift;
+    a[r][r] *= 1.0 + kRowSoftness;
     modes.hold[r] = rows.wj[r];
   }
   for (std::size_t p = 0; p < n; ++p) {
@@ -198,7 +197,7 @@ void calcModeMatrices(const Machine& m, Modes& modes) {
     }
     for (std::size_t r = 0; r < kSpeeds; ++r) modes.accelerate[r][c] = column[r];
   }
-  calcHolding(m, rows, modes);
+  calcHolding(rows, modes);
 }
 
 double resolveModes(const Machine& m, State& x, Modes& modes) {
@@ -234,7 +233,7 @@ double resolveModes(const Machine& m, State& x, Modes& modes) {
     load[shape.b] += shape.cb * force;
   }
   BoxProblem p;
-  fillProblem(m, resting, p);
+  fillProblem(resting, p);
   const SpeedVector free = applyInverseMass(m, load);
   for (std::size_t r = 0; r < resting.size; ++r) {
     p.b[r] = dotRow(resting.shape[r], free);
@@ -300,7 +299,7 @@ void advanceVelocityLevel(const Machine& m, State& x, Modes& modes, double h) {
   const SpeedVector pushed = applyInverseMass(m, forces.f);
   for (std::size_t k = 0; k < kStates; ++k) x[k] += h * (k < kSpeeds ? pushed[k] : dx[k]);
   BoxProblem p;
-  fillProblem(m, rows, p);
+  fillProblem(rows, p);
   BoxSolution start;
   for (std::size_t r = 0; r < rows.size; ++r) {
     p.b[r] = rowSpeed(rows.shape[r], x);

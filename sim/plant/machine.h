@@ -48,9 +48,6 @@ struct Derived {
   std::array<double, kLines> w_box{};        ///< its one off-diagonal, input with output
   std::array<std::array<double, 3>, kSpeeds> m_blocks{};  ///< mass: diagonal, off-diagonal
   std::array<RowShape, kRows> shape{};                    ///< dog rows: of the forward side
-  /// Softness added to every row, so that redundant ones share their load in one way only: 1e-10
-  /// of the mean row. The same wherever rows are solved, or they would share differently.
-  double share_shift = 0;
 };
 
 [[nodiscard]] Derived calcDerived(const Parameters& p, double ambient_k);

@@ -35,7 +35,7 @@ double calcPistonForce(double bore_m, double below_pa, double above_pa) {
 }
 
 double calcGradeForce(double mass_kg, double gradient) {
-  return mass_kg * q::kStandardGravity * gradient / std::sqrt(1.0 + gradient * gradient);
+  return mass_kg * q::kStandardGravity * gradient;
 }
 
 }  // namespace cabwright::plant

@@ -20,8 +20,8 @@ namespace cabwright::plant {
 /// Force of a vacuum piston, N: difference of pressure below and above on its area.
 [[nodiscard]] double calcPistonForce(double bore_m, double below_pa, double above_pa);
 
-/// Force along the track of a gradient (rise/run, small), N, positive downhill to negative
-/// positions on a rise: m g sin(atan(i)) = m g i / sqrt(1 + i^2).
+/// Force along the track of a gradient, N: m g i, with i the rise per metre along the rail (the
+/// sine of the slope; on railway gradients it differs from the tangent by less than 1 in 3000).
 [[nodiscard]] double calcGradeForce(double mass_kg, double gradient);
 
 }  // namespace cabwright::plant
