@@ -63,7 +63,7 @@ inline unit::Frame sampleFrame(std::int64_t tick) {
   unit::Frame frame;
   frame.tick = tick;
   for (std::size_t i = 0; i < frame.value.size(); ++i) {
-    const bool moves = i % 3 != 0;
+    const bool moves = i % 10 == 1;
     frame.value[i] = static_cast<float>(i) + (moves ? static_cast<float>(tick) / 7.0F : 0.0F);
   }
   return frame;
