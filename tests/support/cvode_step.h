@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// SUNDIALS CVODE in the place of the plant's own integration: backward differentiation of variable
+// order with Newton's method and a dense Jacobian by differences, written by other people.
+#pragma once
+
+#include <memory>
+
+#include "plant/step_method.h"
+
+namespace cabwright::testing {
+
+/// tolerance scales the plant's standard error weights, as in makeDopri5. Every step ends within
+/// the length asked for, because the plant looks for events inside each step.
+[[nodiscard]] std::unique_ptr<plant::StepMethod> makeCvode(double tolerance);
+
+}  // namespace cabwright::testing
