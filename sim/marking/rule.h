@@ -25,23 +25,23 @@ enum class Reads : std::uint8_t { kShown, kTrue };
 enum class RuleKind : std::uint8_t {
   kPrecedence,           ///< precedence: b only if a came before, lo to hi seconds before
   kAlternatePrecedence,  ///< alternate_precedence: each b needs an a of its own since the last b
-  kChainPrecedence,      ///< chain_precedence: right before b came a (of these two events)
-  kResponse,             ///< response: after each a comes b, lo to hi seconds after
-  kAlternateResponse,    ///< alternate_response: and before the next a
-  kAbsence,              ///< absence: a at most `times` times (none if not said), while `during`
-  kExistence,            ///< existence: a at least `times` times (once); `within` from the start
-  kCoExistence,          ///< co_existence: a and b both, or neither
-  kNotCoExistence,       ///< not_co_existence: not both of a and b
-  kNotSuccession,        ///< not_succession: no b after an a
-  kOrder,                ///< order: each of `steps` only after all before it
-  kNeverWhile,           ///< never_while: never c for as long as `for` seconds while `during`
-  kLimit,                ///< limit: c holds while `during`; a lapse shorter than `for` is forgiven
-  kHoldFor,              ///< hold_for: b only after c has held for `for` seconds without a break
-  kOnceWithin,           ///< once_within: b only if c held at some time lo to hi seconds before
-  kHeldSince,            ///< held_since: b only if c has held ever since an a, lo to hi s before
-  kHoldAfter,            ///< hold_after: after each a, c holds from lo to hi seconds after
-  kReachWithin,          ///< reach_within: after each a, c is reached lo to hi seconds after
-  kHoldUntil,  ///< hold_until: from each a on c holds until b, which comes lo to hi s after
+  kChainPrecedence,    ///< chain_precedence: a came before b with no b and none of `steps` between
+  kResponse,           ///< response: after each a comes b, lo to hi seconds after
+  kAlternateResponse,  ///< alternate_response: and before the next a
+  kAbsence,            ///< absence: a at most `times` times (none if not said), while `during`
+  kExistence,          ///< existence: a at least `times` times (once); `within` from the start
+  kCoExistence,        ///< co_existence: a and b both, or neither
+  kNotCoExistence,     ///< not_co_existence: not both of a and b
+  kNotSuccession,      ///< not_succession: no b after an a
+  kOrder,              ///< order: each of `steps` only after all before it
+  kNeverWhile,         ///< never_while: never c for as long as `for` seconds while `during`
+  kLimit,              ///< limit: c holds while `during`; a lapse shorter than `for` is forgiven
+  kHoldFor,            ///< hold_for: b only after c has held for `for` seconds without a break
+  kOnceWithin,         ///< once_within: b only if c held at some time lo to hi seconds before
+  kHeldSince,          ///< held_since: b only if c has held ever since an a, lo to hi s before
+  kHoldAfter,          ///< hold_after: after each a, c holds from lo to hi seconds after
+  kReachWithin,        ///< reach_within: after each a, c is reached lo to hi seconds after
+  kHoldUntil,          ///< hold_until: from each a on c holds until b, which comes lo to hi s after
 };
 
 /// An event with the words to call it by in sentences ("the warning"); by its text if none.

@@ -14,9 +14,9 @@
 namespace cabwright::marking {
 
 /// What is wrong with a rule. `field` is the name of a field of RuleSpec as files write it ("a",
-/// "b", "steps", "condition", "during", "inside", "within", "for", "times", "follows", "tolerance",
-/// "weight", "id", "title", "reads", "kind", "repeated"); `item` the position in a list; `at` the
-/// offset inside that text.
+/// "b", "steps", "condition", "during", "inside", "slack", "within", "for", "times", "follows",
+/// "tolerance", "weight", "id", "title", "reason", "repeated"); `item` the position in a list; `at`
+/// the offset inside that text.
 struct RuleFault {
   std::size_t rule = 0;
   std::string field;
@@ -29,14 +29,14 @@ class RuleSet;
 
 /// All faults at once, in order of rules; or the set. Bounds have to be whole ticks.
 [[nodiscard]] std::variant<std::shared_ptr<const RuleSet>, std::vector<RuleFault>> compileRules(
-    std::vector<RuleSpec> rules, const WordCheck& check = {});
+    std::vector<RuleSpec> rules, const WordCheck& check = findWordFault);
 
 /// A condition by its place in the pool: equal ones are worked out once for all rules.
 using ConditionId = std::size_t;
 
 struct CompiledWay {
   EventWay way;
-  std::optional<ConditionId> condition;
+  std::optional<ConditionId> condition, guard;
 };
 struct CompiledEvent {
   std::vector<CompiledWay> ways;
