@@ -3,7 +3,8 @@
 // move. Y is handed through, so that the signal list can be made of this one: each control is also
 // a signal of the same name that says where it stands.
 //
-// positions: "name=value|name=value"; "lo..hi" in front: any number between as well.
+// positions: "name=value|name=value"; "lo..hi" in front: any number between as well
+// ("lo..hi#": any whole number).
 // spring: kStays, or kSprings: goes back to its first position as soon as no hand is on it.
 // places: from where it can be reached.
 #pragma once
@@ -25,7 +26,7 @@
   X(Y, Cab##N##White, "cab" #N ".white_lamps", kSwitch, "off=0|on=1", 0, (kCab##N), kStays, "white lamps at this end") \
   X(Y, Cab##N##Red, "cab" #N ".red_lamps", kSwitch, "off=0|on=1", 0, (kCab##N), kStays, "red lamps at this end") \
   X(Y, Cab##N##CabLight, "cab" #N ".cab_light", kSwitch, "off=0|on=1", 0, (kCab##N), kStays, "light in this cab") \
-  X(Y, Cab##N##Display, "cab" #N ".display", kWheel, "0..9|blank=0", 0, (kCab##N), kStays, "number on the destination display at this end") \
+  X(Y, Cab##N##Display, "cab" #N ".display", kWheel, "0..9#|blank=0", 0, (kCab##N), kStays, "number on the destination display at this end") \
   X(Y, Cab##N##Horn, "cab" #N ".horn", kLever, "off=0|low=1|high=2", 0, (kCab##N), kSprings, "horn, two tones") \
   X(Y, Cab##N##Bell, "cab" #N ".bell", kButton, "out=0|in=1", 0, (kCab##N), kSprings, "bell button to the guard") \
   X(Y, Cab##N##LampTest, "cab" #N ".lamp_test", kButton, "out=0|in=1", 0, (kCab##N), kSprings, "lamp test") \

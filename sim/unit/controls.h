@@ -47,6 +47,7 @@ struct ControlInfo {
   ControlKind kind;
   std::vector<ControlPosition> positions;
   bool continuous;         ///< anything between lowest and highest, not only the named positions
+  bool whole;              ///< but whole numbers only
   double lowest, highest;  ///< over all positions
   double standard;         ///< where it stands unless the scenario says otherwise
   PlaceSet places;         ///< from where it can be reached; of the hand lamp: none, it is carried

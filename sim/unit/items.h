@@ -30,13 +30,12 @@ enum class DefectClass : std::uint8_t { kNone, kTechnical, kSerious, kCritical }
 [[nodiscard]] std::string_view letterOf(DefectClass c);  ///< "", "T", "S", "C"
 [[nodiscard]] std::optional<DefectClass> findDefectClass(std::string_view letter);
 
-/// A comparison with a signal: the condition is there when it holds.
+/// A signal between two limits: the condition is there when it holds.
 struct LiveTest {
   Signal signal;
-  bool above;  ///< else below
-  double limit;
+  double low, high;
   [[nodiscard]] bool holds(const Frame& frame) const {
-    return above ? frame[signal] > limit : frame[signal] < limit;
+    return frame[signal] > low && frame[signal] < high;
   }
 };
 
@@ -55,7 +54,8 @@ struct ItemInfo {
   std::string_view text;
   std::string good;  ///< what somebody sees who looks and it is sound
   std::vector<ItemCondition> conditions;
-  bool dip = false;  ///< can be read only with the engine stopped (dipstick)
+  bool dip = false;      ///< can be read only with the engine stopped (dipstick)
+  bool bookable = true;  ///< a defect belongs in the repair book (not: people, flags, levers)
 };
 
 [[nodiscard]] const std::vector<ItemInfo>& itemTable();

@@ -237,6 +237,7 @@
   X(kGuardCodeAge, "guard.code_age", "s", Layer::kDone, "time since it was complete; 9999: never") \
   X(kGuardValid, "guard.code_valid", "", Layer::kDone, "that code still stands") \
   X(kGuardAnswered, "guard.answered", "", Layer::kDone, "the driver has repeated that code") \
+  X(kGuardRepeated, "guard.repeated", "", Layer::kDone, "last code the guard gave back to the driver: orders nothing") \
   X(kDriverCode, "driver.code", "", Layer::kDone, "last complete code the driver gave") \
   X(kDriverCodeAge, "driver.code_age", "s", Layer::kDone, "time since it was complete; 9999: never") \
   X(kDriverHeard, "driver.code_heard", "", Layer::kTrue, "that code sounded at the guard's end") \

@@ -98,8 +98,7 @@ namespace cabwright::unit {
   X(answer_s, 2.5, 0.1, 60.0, "s", "people take to answer") \
   X(person_leaves_s, 5.0, 0.5, 120.0, "s", "a passer-by takes to stand clear after a warning") \
   X(look_s, 1.0, 0.1, 10.0, "s", "least look that counts") \
-  X(tank_kg, 300.0, 10.0, 2000.0, "kg", "fuel tank of each engine, full") \
-  X(low_fuel, 0.25, 0.0, 1.0, "", "share below which fuel is low (CP: a quarter)")
+  X(tank_kg, 300.0, 10.0, 2000.0, "kg", "fuel tank of each engine, full")
 // clang-format on
 
 #define CABWRIGHT_FIELD(name, value, lo, hi, unit, text) double name = value;

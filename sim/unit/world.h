@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -21,6 +22,8 @@
 namespace cabwright::unit {
 
 inline constexpr std::int64_t kNever = -1;
+/// Above this speed the unit counts as moving, for people.
+inline constexpr double kMovingMph = 0.2;
 
 /// What a hand is on. Two of them; a hand stays where it is until it is needed elsewhere.
 struct Hand {
@@ -70,16 +73,17 @@ struct Message {
 /// An answer on its way: people think before they speak.
 struct PendingReply {
   std::int64_t due = 0;
-  Message message;
+  Phrase to = Phrase::kAskPermission;  ///< what it answers; what is done about it is done when due
 };
 
 /// Strokes on a bell circuit: what one side gives, and the code the other makes of it.
 struct BellState {
   std::vector<int> to_give;    ///< strokes of each group still to come
   std::int64_t next_tick = 0;  ///< when the bell goes on or off next
-  bool sounding = false;
-  int strokes = 0;  ///< heard in the group under way
-  int code = 0;     ///< groups heard so far, as digits
+  bool queue_on = false;       ///< the code being given has the bell on just now
+  bool sounding = false;       ///< by code or by hand
+  int strokes = 0;             ///< heard in the group under way
+  int code = 0;                ///< groups heard so far, as digits
   std::int64_t last_stroke = kNever;
   int complete = 0;  ///< last complete code
   std::int64_t complete_at = kNever;
@@ -92,6 +96,10 @@ struct PeopleState {
   bool guard_code_valid = false, guard_answered = false;
   int guard_repeats = 0;  ///< code the guard will give back, 0 none
   std::int64_t guard_repeats_at = kNever;
+  bool guard_is_repeating = false;  ///< the strokes under way give a code back, and order nothing
+  int guard_repeated = 0;           ///< last code given back
+  int heard_code = 0;               ///< last code of the guard's that reached the trainee's ear
+  std::int64_t heard_code_at = kNever;
   std::vector<PendingReply> pending;
   Reply last_reply = Reply::kNone;
   std::int64_t last_reply_at = kNever;
@@ -101,7 +109,7 @@ struct PeopleState {
   std::int64_t second_read_at = kNever;
   double second_blocks = -1;
   std::int64_t warned_at = kNever;
-  std::array<std::int64_t, 6> person_leaves_at{kNever, kNever, kNever, kNever, kNever, kNever};
+  std::int64_t passers_leave_at = kNever;
 };
 
 struct TraineeState {
@@ -120,6 +128,12 @@ struct TraineeState {
   int acts = 0, refused = 0;
   int decision = 0;
   std::array<int, kPhraseCount> said{};
+};
+
+/// What the judgements come to, the last one of each item counting.
+struct JudgeCounts {
+  int judged = 0, hits = 0, misses = 0, missed_critical = 0, false_alarms = 0, unsure = 0,
+      empty = 0, wrong_class = 0;
 };
 
 /// Harm done, counted at the moment it is done.
@@ -152,7 +166,9 @@ struct World {
   plant::PlantInputs inputs;
   std::array<InstrumentState, kInstrumentCount> instrument{};
   std::array<ItemState, kItemCount> item{};
+  PlaceSet leaking = 0;  ///< where a hidden condition lets air in or out
   std::vector<Judgement> judgements;
+  JudgeCounts counts;
   std::vector<BookEntry> book;
   std::vector<Note> notes;
   TraineeState trainee;
@@ -163,7 +179,7 @@ struct World {
   double travelled_m = 0;
   double last_position_m = 0;
   std::int64_t mode_changes = 0;
-  bool was_moving = false;
+  bool was_moving = false, was_on_scotch = false;
   std::array<std::int64_t, plant::kLines> thump_at{kNever, kNever};
   std::int64_t click_at = kNever;
   std::array<bool, plant::kLines> extinguished{};

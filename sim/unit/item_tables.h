@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What can be wrong with the things of each place, as plain tables. In effects and tests '#' is the
+// number of the place, '@' that of the brake cylinder there, '%' main or control by the number.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "unit/items.h"
+
+namespace cabwright::unit {
+
+inline constexpr DefectClass kOdd = DefectClass::kNone;  ///< looks odd, is sound
+inline constexpr DefectClass kT = DefectClass::kTechnical;
+inline constexpr DefectClass kS = DefectClass::kSerious;
+inline constexpr DefectClass kC = DefectClass::kCritical;
+
+struct ConditionRow {
+  std::string_view name;
+  DefectClass rank;
+  std::string_view seen;
+  std::string_view effect = "";  ///< actions, "; " between them
+  std::string_view live = "";    ///< "SIGNAL > 1", "SIGNAL < 1", "1 < SIGNAL < 2"
+};
+
+enum class Trait : unsigned char { kPlain, kDip, kNotBooked };
+
+struct ItemRow {
+  std::string_view name;  ///< what stands behind the place and the dot
+  std::string_view good;
+  std::vector<ConditionRow> conditions;
+  Trait trait = Trait::kPlain;
+};
+
+[[nodiscard]] std::vector<ItemRow> endItems();
+[[nodiscard]] std::vector<ItemRow> carItems();       ///< of both cars, each side
+[[nodiscard]] std::vector<ItemRow> motorCarItems();  ///< of car 1 alone
+[[nodiscard]] std::vector<ItemRow> trailerItems();   ///< of car 2 alone
+[[nodiscard]] std::vector<ItemRow> engineItems();
+[[nodiscard]] std::vector<ItemRow> betweenItems();
+[[nodiscard]] std::vector<ItemRow> cabItems();
+[[nodiscard]] std::vector<ItemRow>
+otherItems();  ///< booking-on point, cupboard, saloon: full names
+
+}  // namespace cabwright::unit

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "unit/perception.h"
+
+#include "unit/unit.h"
+
+namespace cabwright::unit {
+
+namespace {
+
+template <class... P>
+constexpr PlaceSet placeSet(P... places) {
+  return (PlaceSet{0} | ... | placeBit(places));
+}
+
+constexpr PlaceSet kAroundCar1 =
+    placeSet(Place::kEnd1, Place::kBetween, Place::kCab1, Place::kCupboard, Place::kSaloon);
+
+// Shown signals that belong to a place whose name they do not begin with.
+struct Elsewhere {
+  std::string_view prefix;
+  PlaceSet from;
+};
+constexpr Elsewhere kElsewhere[] = {
+    {"side1.", placeSet(Place::kSide1, Place::kEngine1)},
+    {"side2.", placeSet(Place::kSide2, Place::kEngine2)},
+};
+
+}  // namespace
+
+PlaceSet hearingOfEngine(int line) {
+  return kAroundCar1 | (line == 0 ? placeSet(Place::kEngine1, Place::kSide1, Place::kTrailer1)
+                                  : placeSet(Place::kEngine2, Place::kSide2, Place::kTrailer2));
+}
+
+PlaceSet hearingOfHum(int line) {
+  return line == 0 ? placeSet(Place::kEngine1, Place::kSide1)
+                   : placeSet(Place::kEngine2, Place::kSide2);
+}
+
+PlaceSet hearingOfDrive(int line) {
+  return placeSet(Place::kCab1, Place::kCupboard, Place::kSaloon, Place::kBetween) |
+         hearingOfHum(line);
+}
+
+bool hasLight(const World& w) {
+  const bool lamp = w.object_exists[indexOf(Object::kLamp)] &&
+                    w.object[indexOf(Object::kLamp)].state == ObjectState::kCarried &&
+                    w.control.on(Control::kHandLamp);
+  if (!w.dark || lamp) return true;
+  const Place here = w.trainee.place;
+  if (here == Place::kBooking) return true;
+  const bool fed = w.result.lights_fed;
+  const int cab = cabOf(here);
+  if (cab >= 0) return fed && w.control.on(ofCab(Control::kCab1CabLight, cab));
+  const bool inside = placeInfo(here).kind == PlaceKind::kInside;
+  return inside && fed && w.control.on(Control::kSaloonLights);
+}
+
+int findPresentCondition(const World& w, Item item) {
+  const int hidden = w.item[indexOf(item)].hidden;
+  if (hidden > 0) return hidden;
+  const ItemInfo& info = itemInfo(item);
+  for (std::size_t k = 0; k < info.conditions.size(); ++k) {
+    const auto& live = info.conditions[k].live;
+    if (live && live->holds(w.frame)) return static_cast<int>(k) + 1;
+  }
+  return 0;
+}
+
+bool isPerceivedAt(Signal s, Place place) {
+  const SignalInfo& info = signalInfo(s);
+  if (info.layer != Layer::kShown) return false;
+  for (std::string_view anywhere : {"heard.", "smelled.", "felt.", "second."}) {
+    if (info.name.starts_with(anywhere)) return true;
+  }
+  for (const Elsewhere& e : kElsewhere) {
+    if (info.name.starts_with(e.prefix)) return contains(e.from, place);
+  }
+  const std::string_view name = placeInfo(place).name;
+  return info.name.size() > name.size() && info.name.starts_with(name) &&
+         info.name[name.size()] == '.';
+}
+
+bool Unit::canSee(Item item) const {
+  const TraineeState& t = w_.trainee;
+  return !t.walking && t.place == itemInfo(item).place && hasLight(w_);
+}
+
+int Unit::presentCondition(Item item) const { return findPresentCondition(w_, item); }
+
+Perceivable Unit::perceivable(Place place) const {
+  Perceivable p;
+  for (const ControlInfo& c : controlTable()) {
+    const bool lamp = c.id == Control::kHandLamp &&
+                      w_.object[indexOf(Object::kLamp)].state == ObjectState::kCarried;
+    if (contains(c.places, place) || lamp) p.controls.push_back(c.id);
+  }
+  for (const ItemInfo& item : itemTable()) {
+    if (item.place == place) p.items.push_back(item.id);
+  }
+  for (const SignalInfo& s : signalTable()) {
+    if (isPerceivedAt(s.id, place)) p.signals.push_back(s.id);
+  }
+  for (const ObjectInfo& o : objectTable()) {
+    const ObjectPlace& at = w_.object[indexOf(o.id)];
+    const bool here = at.state != ObjectState::kCarried && at.place == place;
+    if (w_.object_exists[indexOf(o.id)] && here) p.objects.push_back(o.id);
+  }
+  for (const PlaceInfo& other : placeTable()) {
+    if (other.id != place) p.places.push_back(other.id);
+  }
+  return p;
+}
+
+}  // namespace cabwright::unit

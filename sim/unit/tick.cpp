@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "unit/tick.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "quantity/units.h"
+#include "unit/frame_fill.h"
+#include "unit/people.h"
+#include "unit/perception.h"
+
+namespace cabwright::unit {
+
+namespace q = cabwright::quantity;
+
+namespace {
+
+constexpr double kRunsForGoodS = 3.0;  // after that a further attempt is a new start
+constexpr double kPullingN = 2000.0;   // wheels pull against a scotch
+
+bool isPersonAtEngine(const World& w, std::size_t line) {
+  return line == 0 ? isPersonAt(w, Place::kEngine1) || isPersonAt(w, Place::kSide1)
+                   : isPersonAt(w, Place::kEngine2) || isPersonAt(w, Place::kSide2);
+}
+
+void noteSignalsPassed(World& w, double from_m, double to_m, const Route& route) {
+  const double half = 0.5 * kUnitLengthM;
+  for (std::size_t k = 0; k < route.signals.size(); ++k) {
+    const RouteSignal& s = route.signals[k];
+    const double shift = s.direction > 0 ? half : -half;
+    const double was = s.direction * (from_m + shift - s.position_m);
+    const double is = s.direction * (to_m + shift - s.position_m);
+    if (was <= 0.0 && is > 0.0 && !w.signal_clear[k]) ++w.harm.passed_danger;
+  }
+}
+
+}  // namespace
+
+void advanceTrainee(World& w) {
+  TraineeState& t = w.trainee;
+  if (t.walking && w.tick >= t.arrives) {
+    t.walking = false;
+    t.place = t.heading;
+  }
+  if (!t.looking) return;
+  if (t.walking || t.place != itemInfo(*t.looking).place || !hasLight(w)) {
+    t.looking.reset();
+    return;
+  }
+  const auto ticks =
+      static_cast<std::int32_t>(std::min<std::int64_t>(w.tick + 1 - t.looking_since, 1'000'000));
+  std::int32_t& longest = t.looked_ticks[indexOf(*t.looking)];
+  longest = std::max(longest, ticks);
+}
+
+void advanceFires(World& w) {
+  for (int line = 0; line < plant::kLines; ++line) {
+    const auto n = static_cast<std::size_t>(line);
+    const FireParameters& fire = w.parameters.fire[n];
+    if (fire.burns <= 0.5) {
+      w.extinguished[n] = false;
+    } else if (w.control.on(ofEngine(Control::kEngine1Bottle, line)) && fire.bottle_empty <= 0.5) {
+      w.extinguished[n] = true;
+    }
+  }
+}
+
+void noteSounds(World& w, const InterlockResult& before, const plant::PlantReadings& r,
+                const std::array<bool, plant::kLines>& was_meshed) {
+  for (std::size_t n = 0; n < plant::kLines; ++n) {
+    const bool meshed = r.line[n].dog == plant::DogState::kMeshed;
+    if (meshed && !was_meshed[n]) w.thump_at[n] = w.tick;
+    if (w.result.starter[n] != before.starter[n] || w.result.stop[n] != before.stop[n]) {
+      w.click_at = w.tick;
+    }
+  }
+  const bool relay = w.result.facts.has(Fact::kRelayIn);
+  if (relay != before.facts.has(Fact::kRelayIn)) w.click_at = w.tick;
+}
+
+void noteStarts(World& w, const InterlockResult& before, const plant::PlantReadings& r) {
+  for (std::size_t n = 0; n < plant::kLines; ++n) {
+    StartLog& log = w.start[n];
+    const bool fed = w.result.starter[n];
+    if (fed && !before.starter[n]) {
+      ++log.attempts;
+      log.rest_s = calcAge(w, log.last_fed);
+      if (isPersonAtEngine(w, n)) ++w.harm.started_at_person;
+    }
+    if (fed) log.last_fed = w.tick;
+    log.fed = fed;
+    if (!r.line[n].running) {
+      log.ran_since = kNever;
+    } else if (log.ran_since == kNever) {
+      log.ran_since = w.tick;
+    } else if (!fed && calcAge(w, log.ran_since) > kRunsForGoodS) {
+      log.attempts = 0;
+    }
+  }
+}
+
+void noteMovement(World& w, const plant::PlantReadings& r, const Route& route) {
+  const bool moving = std::abs(q::mpsToMph(r.speed_mps)) > kMovingMph;
+  w.travelled_m += std::abs(r.position_m - w.last_position_m);
+  noteSignalsPassed(w, w.last_position_m, r.position_m, route);
+  w.last_position_m = r.position_m;
+  if (moving && !w.was_moving) {
+    if (isPersonAnywhere(w)) ++w.harm.moved_at_person;
+    if (isProtected(w)) ++w.harm.moved_protected;
+    if (w.control.on(Control::kDoor1) || w.control.on(Control::kDoor2)) ++w.harm.door;
+  }
+  const bool scotched = w.control.on(Control::kScotch1) || w.control.on(Control::kScotch2);
+  const bool pulling = scotched && (std::abs(r.tractive_n) > kPullingN || moving);
+  if (pulling && !w.was_on_scotch) ++w.harm.scotch;
+  w.was_on_scotch = pulling;
+  w.was_moving = moving;
+}
+
+}  // namespace cabwright::unit

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The discrete things that happen by themselves in a tick.
+#pragma once
+
+#include "plant/readings.h"
+#include "unit/route.h"
+#include "unit/world.h"
+
+namespace cabwright::unit {
+
+/// Arrives where the trainee was walking to; counts how long something has been looked at.
+void advanceTrainee(World& w);
+
+/// A pulled bottle that is full puts its fire out, once.
+void advanceFires(World& w);
+
+/// Thumps of dogs and clicks of relays that have just happened.
+void noteSounds(World& w, const InterlockResult& before, const plant::PlantReadings& r,
+                const std::array<bool, plant::kLines>& was_meshed);
+
+/// Attempts to start, rests between them, how long each engine has run, and who stood there.
+void noteStarts(World& w, const InterlockResult& before, const plant::PlantReadings& r);
+
+/// Way covered, signals passed, and what moving did to people and things.
+void noteMovement(World& w, const plant::PlantReadings& r, const Route& route);
+
+}  // namespace cabwright::unit
