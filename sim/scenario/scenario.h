@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Scenario files: the situation, what is hidden in it, who does what, and what is marked.
+// scenarios/README.txt teaches the format by example.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "fault/active_faults.h"
+#include "plant/parameters.h"
+#include "scenario/file_fault.h"
+#include "scenario/library.h"
+#include "scenario/route_file.h"
+#include "scenario/rule_text.h"
+#include "scenario/timeline.h"
+#include "scenario/vehicle.h"
+#include "unit/unit_start.h"
+
+namespace cabwright::scenario {
+
+enum class Mode : std::uint8_t { kGuided, kPractice, kAssessment };
+[[nodiscard]] std::string_view wordOf(Mode mode);
+
+/// Something the trainee is not told: a condition of an item or instrument, a fault, or nothing.
+struct Hidden {
+  std::optional<unit::Setting> condition;
+  std::optional<fault::ArmedFault> fault;
+  std::optional<int> tooth_line;  ///< this drive (0, 1) stands tooth on tooth
+};
+/// One of a list drawn by the seed, `count` different ones.
+struct Draw {
+  std::string name;
+  int count = 1;
+  std::vector<Hidden> choices;
+  std::vector<double> weights;  ///< one for each choice, 0 or more, not all 0
+};
+
+struct JudgementText {
+  std::optional<double> hit_points, false_alarm_cost, empty_cost;
+  std::optional<bool> missed_critical_fails;
+};
+
+struct Scenario {
+  std::string title, purpose, summary;
+  std::string vehicle, route;  ///< names on their shelves
+  std::string weather;         ///< as told: "clear", "rain" ...
+  Mode mode = Mode::kPractice;
+  std::uint64_t seed = 0;
+  std::optional<double> stood_hours;
+  std::optional<double> time_allowed_s;
+  double pass_percent = 80;                           ///< of the points that could be earned
+  std::vector<std::string> phases;                    ///< order of the headings of the sheet
+  unit::UnitStart start;                              ///< without what is drawn
+  std::vector<unit::NumberSetting> plant_parameters;  ///< of the plant, changed for this scenario
+  std::vector<Hidden> hidden;
+  std::vector<Draw> draws;
+  std::vector<fault::ArmedFault> faults;
+  std::vector<Happening> happenings;
+  std::vector<RuleText> rules;  ///< its own and the chosen shared ones
+  JudgementText judgements;
+};
+
+/// A scenario with all it stands on.
+struct LoadedScenario {
+  Scenario scenario;
+  Vehicle vehicle;
+  RouteFile route;
+  /// Every text that was read, in the words of a session file.
+  struct Source {
+    std::string role;  ///< "scenario", "vehicle", "route", "rules"
+    std::string name;  ///< as the scenario calls it; of the scenario: its file
+    std::string text;
+  };
+  std::vector<Source> sources;
+};
+
+/// All faults of the scenario and of the files it names, at once.
+[[nodiscard]] std::variant<LoadedScenario, FileFaults> parseScenario(const SourceFile& file,
+                                                                     const Library& library);
+/// From a path, with the library of its folder.
+[[nodiscard]] std::variant<LoadedScenario, FileFaults> loadScenario(const std::string& path);
+
+/// What a run is made of, once the seed has drawn.
+struct Setup {
+  plant::Parameters parameters;
+  unit::Route route;
+  unit::UnitStart start;
+  fault::ActiveFaults faults;
+  Timeline timeline;
+  std::uint64_t seed = 0;
+  std::vector<std::string> drawn;  ///< what the seed chose, in words, for the instructor
+};
+/// Pure: the same scenario and seed give the same setup everywhere.
+[[nodiscard]] Setup makeSetup(const LoadedScenario& loaded, std::uint64_t seed);
+
+}  // namespace cabwright::scenario
