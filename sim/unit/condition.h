@@ -11,6 +11,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -56,5 +57,10 @@ class Condition {
   std::vector<Signal> signals_;
   std::string text_;
 };
+
+/// The number behind a word for a signal: the position of a control, a judgement, the decision.
+/// None if that signal has no such word; `allowed` then lists those it has.
+[[nodiscard]] std::optional<double> findSignalWord(Signal signal, std::string_view word,
+                                                   std::vector<std::string_view>& allowed);
 
 }  // namespace cabwright::unit

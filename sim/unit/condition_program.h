@@ -55,9 +55,4 @@ struct ParsedCondition {
 /// Throws the first ConditionFault.
 [[nodiscard]] ParsedCondition parseCondition(std::string_view text);
 
-/// The number behind a word for a signal: the position of a control, a judgement, the decision.
-/// None if that signal has no such word; `allowed` then lists those it has.
-[[nodiscard]] std::optional<double> findSignalWord(Signal signal, std::string_view word,
-                                                   std::vector<std::string_view>& allowed);
-
 }  // namespace cabwright::unit
