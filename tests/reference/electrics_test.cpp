@@ -145,9 +145,9 @@ TEST(Battery, CrankingVoltageIsAsUsual) {
   rig.tick();
   const double breakaway_a = rig.now().line[0].starter_a, lowest_v = rig.now().bus_v;
   rig.run(3.0);
-  testing::printRow("breakaway and cranking current",
-                    fmt::format("{:.0f} A at {:.1f} V, then {:.0f} A at {:.1f} V", breakaway_a,
-                                lowest_v, rig.now().line[0].starter_a, rig.now().bus_v));
+  fmt::print("REFERENCE | {} | {}\n", "breakaway and cranking current",
+             fmt::format("{:.0f} A at {:.1f} V, then {:.0f} A at {:.1f} V", breakaway_a, lowest_v,
+                         rig.now().line[0].starter_a, rig.now().bus_v));
   EXPECT_GT(lowest_v, 16.0);
   EXPECT_GT(rig.now().bus_v, 18.0);
   EXPECT_GT(breakaway_a / rig.now().line[0].starter_a, 2.0);

@@ -166,8 +166,8 @@ TEST(EnginePower, DISABLED_SpecificConsumptionAtFullLoad) {
   // Full load: 210 to 250 g/kWh, brake efficiency 34 to 40 %. From memory, to be verified in print
   // (0.24 kg/kWh is used in H. N. Gupta, Ex. 15.2, read in a companion notebook). A range.
   const Consumption got = weighFuel(plant::Parameters());
-  testing::printRow("full-load specific consumption, 210-250 g/kWh",
-                    fmt::format("{:.1f} g/kWh at {:.0f} rpm", got.brake_g_kwh, got.rpm));
+  fmt::print("REFERENCE | {} | {}\n", "full-load specific consumption, 210-250 g/kWh",
+             fmt::format("{:.1f} g/kWh at {:.0f} rpm", got.brake_g_kwh, got.rpm));
   EXPECT_GT(got.brake_g_kwh, 210.0);
   EXPECT_LT(got.brake_g_kwh, 250.0);
 }
@@ -267,7 +267,8 @@ TEST(ColdStart, CranksAtTheUsualSpeed) {
   rig.in.line[0].starter_contactor = true;
   rig.in.line[0].fuel_cock_open = false;
   rig.run(3.0);
-  testing::printRow("cranking at 5 C, 80-200 rpm", fmt::format("{:.0f} rpm", rig.rpm(0)));
+  fmt::print("REFERENCE | {} | {}\n", "cranking at 5 C, 80-200 rpm",
+             fmt::format("{:.0f} rpm", rig.rpm(0)));
   EXPECT_GT(rig.rpm(0), 80.0);
   EXPECT_LT(rig.rpm(0), 200.0);
 }
