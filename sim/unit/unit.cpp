@@ -62,6 +62,8 @@ Unit::Unit(const plant::Parameters& parameters, const Route& route, const UnitSt
       plant_(checked(parameters, route, start), route.profile(), start.plant),
       base_(parameters) {
   setUp(w_, start);
+  // Needles stand where a sound gauge would put them before any of them is stuck there.
+  advanceInstruments(w_, plant_.readings(), kLongAgoS);
   for (const Setting& s : start.conditions) putCondition(w_, plant_, base_, s.name, s.value);
   for (int cab = 0; cab < plant::kCabs; ++cab) {
     w_.wheel_target[static_cast<std::size_t>(cab)] =

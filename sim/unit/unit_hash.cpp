@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The fingerprint of the whole world. Every field of World goes in: what is left out here could
-// differ in a replay without being seen.
+// The fingerprint of the whole world. Every field of World goes in but what is made anew of the
+// others in each tick (the inputs of the plant, the rest of the circuits' result): what is left out
+// here could differ in a replay without being seen.
 #include <type_traits>
 
 #include "quantity/hash.h"

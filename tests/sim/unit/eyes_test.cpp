@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+
+#include <algorithm>
+
+#include "unit_fixture.h"
+
+namespace cabwright::unit {
+namespace {
+
+UnitStart atEnd1() {
+  UnitStart s = preparedStart();
+  s.place = "end1";
+  return s;
+}
+
+TEST(Looking, RevealsWhatIsThereAndOnlyFromThere) {
+  UnitStart s = atEnd1();
+  s.conditions = {{"end1.coupling", "pin_gone"}};
+  Unit unit = makeUnit(s);
+  EXPECT_THAT(act(unit, "look end1.coupling").perceived, testing::HasSubstr("pin is gone"));
+  EXPECT_THAT(act(unit, "look end1.hoses").perceived, testing::HasSubstr("on their dummies"));
+  EXPECT_FALSE(act(unit, "look end2.hoses").accepted);
+}
+
+TEST(Looking, NeedsALampInTheDark) {
+  UnitStart s = atEnd1();
+  s.dark = true;
+  Unit unit = makeUnit(s);
+  EXPECT_EQ(act(unit, "look end1.hoses").perceived, "too dark to see");
+  doIt(unit, "set lamp on");
+  EXPECT_TRUE(act(unit, "look end1.hoses").accepted);
+}
+
+TEST(Judging, CountsOnlyAfterASecondOfLooking) {
+  UnitStart s = atEnd1();
+  s.conditions = {{"end1.coupling", "pin_gone"}};
+  Unit unit = makeUnit(s);
+  doIt(unit, "look end1.coupling");
+  run(unit, 0.5);
+  doIt(unit, "judge end1.coupling defect S");
+  unit.advance();
+  EXPECT_EQ(value(unit, "judgements.empty"), 1);
+  EXPECT_EQ(value(unit, "judged.end1.coupling"), 0);
+  run(unit, 0.6);
+  doIt(unit, "judge end1.coupling defect S");
+  unit.advance();
+  EXPECT_EQ(value(unit, "judged.end1.coupling"), 2);
+  EXPECT_EQ(value(unit, "judgements.hits"), 1);
+}
+
+TEST(Judging, WithoutHavingLookedIsAnEmptyEntry) {
+  Unit unit = makeUnit(atEnd1());
+  doIt(unit, "judge end2.hoses good");
+  unit.advance();
+  EXPECT_EQ(value(unit, "judgements.empty"), 1);
+  EXPECT_EQ(value(unit, "judgements.count"), 0);
+}
+
+TEST(Judging, TellsMissesFalseAlarmsAndOdditiesApart) {
+  UnitStart s = atEnd1();
+  s.conditions = {{"end1.lifeguard", "loose"}, {"end1.steps", "bent"}};
+  Unit unit = makeUnit(s);
+  const auto judge = [&](const std::string& item, const std::string& verdict) {
+    doIt(unit, "look " + item);
+    run(unit, 1.1);
+    doIt(unit, "judge " + item + " " + verdict);
+    unit.advance();
+  };
+  judge("end1.lifeguard", "good");
+  EXPECT_EQ(value(unit, "judgements.missed_critical"), 1);
+  judge("end1.steps", "defect");  // bent, firm: sound
+  EXPECT_EQ(value(unit, "judgements.false_alarms"), 1);
+  judge("end1.hoses", "unsure");
+  EXPECT_EQ(value(unit, "judgements.unsure"), 1);
+  judge("end1.lifeguard", "defect T");  // corrected, but the class is wrong
+  EXPECT_EQ(value(unit, "judgements.missed_critical"), 0);
+  EXPECT_EQ(value(unit, "judgements.hits"), 1);
+  EXPECT_EQ(value(unit, "judgements.wrong_class"), 1);
+}
+
+TEST(Judging, KeepsWhatWasThereWhenItWasJudged) {
+  Unit unit = makeUnit(atEnd1());
+  doIt(unit, "look end1.hoses");
+  run(unit, 1.1);
+  doIt(unit, "judge end1.hoses good");
+  doIt(unit, "scenario: condition end1.hoses hanging");
+  unit.advance();
+  EXPECT_EQ(value(unit, "judgements.misses"), 0);
+}
+
+TEST(Defects, AreOpenUntilTheyAreInTheBook) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"cab1.extinguisher", "needle_down"}};
+  Unit unit = makeUnit(s);
+  const double open = value(unit, "defects.not_booked");
+  EXPECT_GE(open, 1);
+  doIt(unit, "book cab1.extinguisher needle out of the green");
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.not_booked"), open - 1);
+  EXPECT_EQ(value(unit, "booked.cab1.extinguisher"), 1);
+  doIt(unit, "go side1 skip");
+  unit.advance();
+  EXPECT_FALSE(act(unit, "book general nothing else").accepted);
+}
+
+TEST(LiveConditions, AreGoneWhenTheyArePutRightByHand) {
+  Unit unit = makeUnit(atEnd1());
+  doIt(unit, "scenario: condition end1.hoses hanging");
+  unit.advance();
+  EXPECT_EQ(value(unit, "true.end1.hoses"), 3);
+  EXPECT_EQ(value(unit, "end1.hose"), 0);
+  doIt(unit, "set end1.hose on");
+  unit.advance();
+  EXPECT_EQ(value(unit, "true.end1.hoses"), 0);
+}
+
+TEST(Dipstick, IsReadWithTheEngineStopped) {
+  UnitStart s = runningStart();
+  s.place = "engine1";
+  Unit unit = makeUnit(s);
+  EXPECT_FALSE(act(unit, "look engine1.oil").accepted);
+  EXPECT_TRUE(act(unit, "look engine1.belts").accepted);
+}
+
+TEST(Perception, AGaugeOfTheOtherCabIsNotReadFromHere) {
+  const Unit unit = makeUnit(preparedStart());
+  const Perceivable p = unit.perceivable(Place::kCab1);
+  const auto has = [&](Signal s) {
+    return std::find(p.signals.begin(), p.signals.end(), s) != p.signals.end();
+  };
+  EXPECT_TRUE(has(Signal::kCab1Air));
+  EXPECT_FALSE(has(Signal::kCab2Air));
+  EXPECT_FALSE(has(Signal::kEngine1OilGauge));
+  EXPECT_FALSE(has(Signal::kTrueTrainPipe));
+  EXPECT_TRUE(has(Signal::kHeardHiss));
+  for (Control c : p.controls) {
+    EXPECT_TRUE(contains(controlInfo(c).places, Place::kCab1) || c == Control::kHandLamp);
+  }
+}
+
+TEST(Perception, EveryControlAndItemIsPerceivedSomewhere) {
+  const Unit unit = makeUnit(preparedStart());
+  std::array<bool, kControlCount> control{};
+  std::array<bool, kItemCount> item{};
+  for (const PlaceInfo& place : placeTable()) {
+    const Perceivable p = unit.perceivable(place.id);
+    for (Control c : p.controls) control[indexOf(c)] = true;
+    for (Item i : p.items) item[indexOf(i)] = true;
+  }
+  EXPECT_TRUE(std::all_of(control.begin(), control.end(), [](bool b) { return b; }));
+  EXPECT_TRUE(std::all_of(item.begin(), item.end(), [](bool b) { return b; }));
+}
+
+TEST(Hearing, AnEngineIsHeardFromItsOwnSide) {
+  UnitStart s = runningStart();
+  s.place = "side1";
+  Unit one = makeUnit(s);
+  one.advance();
+  EXPECT_GT(value(one, "heard.engine1"), 300);
+  EXPECT_EQ(value(one, "heard.engine2"), 0);
+  s.place = "booking";
+  Unit away = makeUnit(s);
+  away.advance();
+  EXPECT_EQ(value(away, "heard.engine1"), 0);
+}
+
+TEST(Hearing, AnOpenDrainHissesLowDownOnItsSide) {
+  UnitStart s = preparedStart();
+  s.place = "side1";
+  s.conditions = {{"side1.drains", "open"}};
+  Unit unit = makeUnit(s);
+  unit.advance();
+  EXPECT_GT(value(unit, "heard.hiss"), 0.5);
+  doIt(unit, "set drain_main shut");
+  unit.advance();
+  EXPECT_EQ(value(unit, "heard.hiss"), 0);
+}
+
+TEST(Instruments, ShowWhatTheirConditionLetsThem) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"cab1.train_pipe", "stuck"}, {"cab1.air", "offset 5"}, {"cab2.air", "dead"}};
+  Unit unit = makeUnit(s);
+  doIt(unit, "set cab1.brake full");
+  run(unit, 10.0);
+  EXPECT_LT(value(unit, "true.train_pipe"), 2.0);
+  EXPECT_GT(value(unit, "cab1.train_pipe"), 15.0);
+  EXPECT_NEAR(value(unit, "cab1.air"), value(unit, "true.air") + 5.0, 0.3);
+  EXPECT_LT(value(unit, "cab2.air"), 1.0);
+}
+
+}  // namespace
+}  // namespace cabwright::unit

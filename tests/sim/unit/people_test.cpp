@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+
+#include "unit/people.h"
+#include "unit_fixture.h"
+
+namespace cabwright::unit {
+namespace {
+
+Route oneSignal(bool clear) {
+  Route r;
+  r.signals = {{"starter", 60.0, 1, 400.0, clear}};
+  return r;
+}
+
+TEST(BellCode, IsReadByGroups) {
+  EXPECT_EQ(readBellCode("2"), (std::vector<int>{2}));
+  EXPECT_EQ(readBellCode("3-3"), (std::vector<int>{3, 3}));
+  for (const char* bad : {"", "0", "3-", "-3", "33", "a", "3-3-3-3"}) {
+    EXPECT_TRUE(readBellCode(bad).empty()) << bad;
+  }
+}
+
+TEST(Guard, TwoStrokesAreHeardInTheCabAndStandUntilTheyLapse) {
+  Unit unit = makeUnit(preparedStart());
+  doIt(unit, "guard: ring bell 2");
+  run(unit, 4.0);
+  EXPECT_EQ(value(unit, "heard.bell"), 2);
+  EXPECT_EQ(value(unit, "guard.code"), 2);
+  EXPECT_EQ(value(unit, "guard.code_valid"), 1);
+  run(unit, 61.0);
+  EXPECT_EQ(value(unit, "guard.code_valid"), 0);
+}
+
+TEST(Guard, IsAnsweredByTheSameCode) {
+  Unit unit = makeUnit(preparedStart());
+  doIt(unit, "guard: ring bell 2");
+  run(unit, 4.0);
+  doIt(unit, "ring cab1.bell 2");
+  run(unit, 4.0);
+  EXPECT_EQ(value(unit, "guard.answered"), 1);
+  run(unit, 6.0);
+  EXPECT_EQ(value(unit, "guard.repeated"), 0);  // an answer is not given back
+}
+
+TEST(Guard, GivesACodeBackInTheBellTestWithoutOrderingAnything) {
+  Unit unit = makeUnit(preparedStart());
+  doIt(unit, "ring cab1.bell 3-3");
+  run(unit, 15.0);
+  EXPECT_EQ(value(unit, "driver.code"), 33);
+  EXPECT_EQ(value(unit, "guard.repeated"), 33);
+  EXPECT_EQ(value(unit, "heard.bell"), 33);
+  EXPECT_EQ(value(unit, "guard.code"), 0);
+  EXPECT_EQ(value(unit, "guard.code_valid"), 0);
+}
+
+TEST(Guard, NeverHearsABellThatHasNoCurrent) {
+  UnitStart s = preparedStart();
+  s.parameters = {{"desk1.bell_button_dead", 1}};
+  Unit unit = makeUnit(s);
+  doIt(unit, "ring cab1.bell 2");
+  run(unit, 12.0);
+  EXPECT_EQ(value(unit, "driver.code"), 2);
+  EXPECT_EQ(value(unit, "driver.code_heard"), 0);
+  EXPECT_EQ(value(unit, "guard.repeated"), 0);
+}
+
+TEST(Guard, IsNotHeardThroughADeadBell) {
+  UnitStart s = preparedStart();
+  s.parameters = {{"desk1.bell_dead", 1}};
+  Unit unit = makeUnit(s);
+  doIt(unit, "guard: ring bell 2");
+  run(unit, 5.0);
+  EXPECT_EQ(value(unit, "guard.code"), 2);
+  EXPECT_EQ(value(unit, "heard.bell"), 0);
+}
+
+TEST(Guard, HisCodeLapsesWhenTheSignalGoesBack) {
+  Unit unit = makeUnit(preparedStart(), oneSignal(true));
+  doIt(unit, "guard: ring bell 2");
+  run(unit, 4.0);
+  ASSERT_EQ(value(unit, "guard.code_valid"), 1);
+  doIt(unit, "signaller: set signal.starter danger");
+  unit.advance();
+  EXPECT_EQ(value(unit, "guard.code_valid"), 0);
+  EXPECT_EQ(value(unit, "cab1.signal"), 0);
+}
+
+TEST(Guard, RungByHandStrokeByStrokeMakesTheSameCode) {
+  Unit unit = makeUnit(preparedStart());
+  for (int stroke = 0; stroke < 3; ++stroke) {
+    doIt(unit, "hold cab1.bell");
+    run(unit, 0.3);
+    doIt(unit, "release cab1.bell");
+    run(unit, 0.3);
+  }
+  run(unit, 3.0);
+  EXPECT_EQ(value(unit, "driver.code"), 3);
+}
+
+TEST(Signals, AreSeenAheadFromTheirOwnDirectionOnly) {
+  const Unit unit = makeUnit(preparedStart(), oneSignal(true));
+  EXPECT_EQ(value(unit, "cab1.signal"), 1);
+  EXPECT_NEAR(value(unit, "cab1.signal_distance"), 40.0, 0.1);
+  EXPECT_EQ(value(unit, "cab2.signal"), -1);
+}
+
+TEST(Signals, PassedAtDangerAreCountedOnce) {
+  UnitStart s = preparedStart();
+  s.plant.speed_mph = 20.0;
+  s.plant.position_m = 30.0;
+  s.controls.push_back({"cab1.handbrake", "off"});
+  s.controls.push_back({"cab2.handbrake", "off"});
+  Unit unit = makeUnit(s, oneSignal(false));
+  EXPECT_TRUE(runUntil(unit, 10.0, [](const Frame& f) { return f[Signal::kTruePosition] > 45; }));
+  EXPECT_EQ(value(unit, "harm.passed_at_danger"), 1);
+  Unit clear = makeUnit(s, oneSignal(true));
+  run(clear, 5.0);
+  EXPECT_EQ(value(clear, "harm.passed_at_danger"), 0);
+}
+
+TEST(Passers, StandClearAfterAWarning) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"engine1.people", "passing"}, {"engine2.people", "fitter"}};
+  Unit unit = makeUnit(s);
+  EXPECT_EQ(value(unit, "true.person_engine1"), 1);
+  doIt(unit, "say call_warning");
+  run(unit, 4.0);
+  EXPECT_EQ(value(unit, "true.person_engine1"), 1);
+  run(unit, 2.0);
+  EXPECT_EQ(value(unit, "true.person_engine1"), 0);
+  EXPECT_EQ(value(unit, "true.person_engine2"), 1);  // a fitter stays
+}
+
+TEST(Passers, AreHurtWhenAnEngineIsTurnedAtThem) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"engine1.people", "passing"}};
+  Unit unit = makeUnit(s);
+  doIt(unit, "hold cab1.device");
+  doIt(unit, "set cab1.reverser forward");
+  unit.advance();
+  doIt(unit, "hold cab1.start2");
+  run(unit, 0.2);
+  EXPECT_EQ(value(unit, "harm.started_at_person"), 0);
+  doIt(unit, "hold cab1.start1");
+  run(unit, 0.2);
+  EXPECT_EQ(value(unit, "harm.started_at_person"), 1);
+}
+
+TEST(Protection, CountsEveryTouchAndIsAnsweredTruly) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"side2.protection", "flag"}};
+  Unit unit = makeUnit(s);
+  doIt(unit, "say ask_protection");
+  run(unit, 3.0);
+  EXPECT_EQ(value(unit, "heard.words"), static_cast<double>(Reply::kStillWorking));
+  EXPECT_EQ(value(unit, "harm.touched_protected"), 0);
+  doIt(unit, "set cab1.wiper on");
+  unit.advance();
+  EXPECT_EQ(value(unit, "harm.touched_protected"), 1);
+  doIt(unit, "scenario: condition side2.protection good");
+  doIt(unit, "say ask_protection");
+  run(unit, 3.0);
+  EXPECT_EQ(value(unit, "heard.words"), static_cast<double>(Reply::kNobodyWorks));
+}
+
+TEST(SecondPerson, ReadsTheRearGaugeAndWorksTheValve) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"cab2.guards_gauge", "offset -2"}};
+  Unit unit = makeUnit(s);
+  doIt(unit, "say ask_rear_gauge");
+  run(unit, 3.0);
+  EXPECT_EQ(value(unit, "heard.words"), static_cast<double>(Reply::kNobodyThere));
+  doIt(unit, "say ask_second_person");
+  run(unit, 50.0);
+  EXPECT_EQ(value(unit, "second.at_rear"), 1);
+  doIt(unit, "say ask_rear_gauge");
+  run(unit, 3.0);
+  EXPECT_NEAR(value(unit, "second.rear_reading"), value(unit, "true.train_pipe") - 2.0, 0.3);
+  doIt(unit, "say ask_valve_open");
+  run(unit, 8.0);
+  EXPECT_LT(value(unit, "true.train_pipe"), 5.0);
+  doIt(unit, "say ask_blocks");
+  run(unit, 30.0);
+  EXPECT_EQ(value(unit, "second.blocks_seen"), 1);
+}
+
+TEST(Fire, RingsThroughTheHeatLineAndGoesOutByAFullBottleOnly) {
+  UnitStart s = preparedStart();
+  s.place = "engine1";
+  s.parameters = {{"fire1.burns", 1}};
+  Unit unit = makeUnit(s);
+  unit.advance();
+  EXPECT_EQ(value(unit, "cab1.fire_bell"), 1);
+  EXPECT_EQ(value(unit, "engine1.fire"), 1);
+  doIt(unit, "set engine1.fire_bottle pulled");
+  unit.advance();
+  unit.advance();
+  EXPECT_EQ(value(unit, "engine1.fire"), 0);
+  EXPECT_FALSE(act(unit, "set engine1.fire_bottle full").accepted);
+  s.parameters.push_back({"fire1.bottle_empty", 1});
+  Unit empty = makeUnit(s);
+  doIt(empty, "set engine1.fire_bottle pulled");
+  run(empty, 1.0);
+  EXPECT_EQ(value(empty, "engine1.fire"), 1);
+}
+
+}  // namespace
+}  // namespace cabwright::unit
