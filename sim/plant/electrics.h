@@ -9,7 +9,7 @@
 namespace cabwright::plant {
 
 /// Open-circuit voltage over charge (share of full): straight between empty and full, which the
-/// published six-cell table follows within 0.02 V (doubled).
+/// published six-cell table (doubled) follows within 0.1 V.
 [[nodiscard]] double calcRestVoltage(const BatteryParameters& p, double charge);
 /// Internal resistance at this temperature: rises in the cold, never below half its 25 C value.
 [[nodiscard]] double calcBatteryResistance(const BatteryParameters& p, double ambient_c);

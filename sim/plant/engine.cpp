@@ -107,10 +107,18 @@ double calcGovernorRack(const EngineParameters& p, const ThrottleMotorParameters
       break;
     }
   }
-  const double limited = std::min(
-      lever, p.governor_rack_unloaded +
-                 p.governor_gain * factor * (q::rpmToRadPerSec(set_rpm) - crank_rad_per_s));
-  return std::max(idle, std::max(limited, 0.0));
+  // The lever limits the rack too, but never below what the idle spring may ask: a cold engine
+  // could not hold its fast idle otherwise.
+  const double most = std::max(lever, p.governor_idle_limit);
+  // Idle spring and main spring share the rack below notch 1: the law has no step as the lever
+  // comes home.
+  const double share = std::min(1.0, lever / at[1]);
+  const double unloaded =
+      p.governor_idle_rack + share * (p.governor_rack_unloaded - p.governor_idle_rack);
+  const double gain = p.governor_idle_gain + share * (p.governor_gain - p.governor_idle_gain);
+  const double wanted =
+      unloaded + gain * factor * (q::rpmToRadPerSec(set_rpm) - crank_rad_per_s);
+  return std::max(idle, std::clamp(wanted, 0.0, most));
 }
 
 double calcOilPressure(const EngineParameters& p, double crank_rad_per_s, double oil_c) {

@@ -55,7 +55,10 @@ void fillProblem(const RowSystem& rows, BoxProblem& p) {
 
 bool isUsable(const Bounds& b, std::size_t k) { return b.hi[k] - b.lo[k] > kUsable; }
 
+// Only what is toothed, one-way or seized closes with a jump; wheels, blocks and bearings slide on
+// however much friction they can give.
 bool closesHard(const Bounds& b, std::size_t k, double v_rel) {
+  if (k >= kRailRow) return false;
   return (v_rel < -kSpeedTolerance * 2.0 && b.hi[k] >= kHardNm) ||
          (v_rel > kSpeedTolerance * 2.0 && b.lo[k] <= -kHardNm);
 }

@@ -18,8 +18,8 @@
   X(brake_nm_1400, 635.0, 50.0, 5000.0, "N m", "the same at 1400 rpm") \
   X(brake_nm_1600, 617.0, 50.0, 5000.0, "N m", "the same at 1600 rpm") \
   X(brake_nm_1800, 594.0, 50.0, 5000.0, "N m", "the same at 1800 rpm") \
-  X(efficiency_light, 0.42, 0.2, 0.55, "", "indicated efficiency at small delivery") \
-  X(efficiency_full, 0.40, 0.2, 0.55, "", "indicated efficiency at full delivery") \
+  X(efficiency_light, 0.43, 0.2, 0.55, "", "indicated efficiency at small delivery") \
+  X(efficiency_full, 0.43, 0.2, 0.55, "", "indicated efficiency at full delivery") \
   X(wall_share_light, 0.20, 0.05, 0.4, "", "share of fuel heat into the walls at small delivery") \
   X(wall_share_full, 0.15, 0.05, 0.4, "", "share of fuel heat into the walls at full delivery") \
   X(fmep_viscous_bar, 0.50, 0.0, 3.0, "bar", "Chen-Flynn constant term, scaled by oil viscosity") \
