@@ -181,7 +181,7 @@ void SignalAfterMonitor::pairAnswers(const CompiledRule& rule, const Scene& scen
   Ruling ruling;
   ruling.met = strict.value.holds;
   ruling.inside = !ruling.met && hasTolerance(rule) && loose.value.holds;
-  ruling.tick = rule.hi ? std::min(open.tick + *rule.hi, scene.tick) : scene.tick;
+  ruling.tick = strict.cut || !rule.hi ? scene.tick : open.tick + *rule.hi;
   if (std::isfinite(strict.value.margin)) ruling.margin = strict.value.margin;
   ruling.unit = strict.value.unit;
   const std::string_view how = reach_ ? (ruling.met ? "was reached" : "was not reached")

@@ -107,5 +107,7 @@ void settleSheet(MarkSheet& sheet, const RuleSet& rules);
 /// Calm plain text, 79 columns.
 [[nodiscard]] std::string printSheet(const MarkSheet& sheet);
 [[nodiscard]] nlohmann::json sheetToJson(const MarkSheet& sheet);
+/// The same as text, indented; bytes that are no UTF-8 are replaced.
+[[nodiscard]] std::string printSheetJson(const MarkSheet& sheet);
 
 }  // namespace cabwright::marking
