@@ -42,14 +42,18 @@ namespace cabwright::scenario {
 using RuleValue =
     std::variant<std::string, double, bool, std::vector<std::string>, std::vector<double>>;
 
+/// A place in the rule's own file.
+struct TextPlace {
+  std::size_t line = 0, column = 0;
+};
+
 struct RuleField {
   std::string key;
   RuleValue value;
   FilePlace at;                  ///< of the value
   std::vector<FilePlace> items;  ///< of the items of a list
-  /// Places of the characters of the text (of item k of a list): of offset 0, 1, ... in bytes, and
-  /// of the end. Empty for numbers.
-  std::vector<std::vector<FilePlace>> inside;
+  /// Places of the bytes of the text (of item k of a list), and of its end. Empty for numbers.
+  std::vector<std::vector<TextPlace>> inside;
 };
 
 struct RuleText {

@@ -28,7 +28,6 @@ enum class Mode : std::uint8_t { kGuided, kPractice, kAssessment };
 struct Hidden {
   std::optional<unit::Setting> condition;
   std::optional<fault::ArmedFault> fault;
-  std::optional<int> tooth_line;  ///< this drive (0, 1) stands tooth on tooth
 };
 /// One of a list drawn by the seed, `count` different ones.
 struct Draw {
@@ -51,9 +50,10 @@ struct Scenario {
   std::uint64_t seed = 0;
   std::optional<double> stood_hours;
   std::optional<double> time_allowed_s;
-  double pass_percent = 80;                           ///< of the points that could be earned
-  std::vector<std::string> phases;                    ///< order of the headings of the sheet
-  unit::UnitStart start;                              ///< without what is drawn
+  double pass_percent = 80;         ///< of the points that could be earned
+  std::vector<std::string> phases;  ///< order of the headings of the sheet
+  unit::UnitStart start;            ///< without what is drawn
+  bool random_teeth = false;        ///< the seed puts the dog teeth of both drives
   std::vector<unit::NumberSetting> plant_parameters;  ///< of the plant, changed for this scenario
   std::vector<Hidden> hidden;
   std::vector<Draw> draws;

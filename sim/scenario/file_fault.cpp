@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "scenario/file_fault.h"
+
+#include <algorithm>
+#include <cerrno>
+#include <cstring>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <tuple>
+
+namespace cabwright::scenario {
+
+namespace {
+
+FileFault wholeFile(const std::string& path, std::string what) {
+  return {{path, 0, 0}, std::move(what)};
+}
+
+// Length of the UTF-8 sequence that begins here (RFC 3629: no overlong forms, no surrogates,
+// nothing above 10FFFF); 0 if none does.
+std::size_t sequenceLength(std::string_view rest) {
+  const auto byte = [&](std::size_t k) {
+    return k < rest.size() ? static_cast<unsigned char>(rest[k]) : 0u;
+  };
+  const auto follows = [&](std::size_t k) { return (byte(k) & 0xC0u) == 0x80u; };
+  const unsigned b = byte(0);
+  if (b < 0x80) return 1;
+  if (b < 0xC2 || b > 0xF4) return 0;
+  if (b < 0xE0) return follows(1) ? 2 : 0;
+  if (b < 0xF0) {
+    if (!follows(1) || !follows(2)) return 0;
+    if (b == 0xE0 && byte(1) < 0xA0) return 0;
+    if (b == 0xED && byte(1) > 0x9F) return 0;
+    return 3;
+  }
+  if (!follows(1) || !follows(2) || !follows(3)) return 0;
+  if (b == 0xF0 && byte(1) < 0x90) return 0;
+  if (b == 0xF4 && byte(1) > 0x8F) return 0;
+  return 4;
+}
+
+std::string hexByte(char c) {
+  constexpr char kDigits[] = "0123456789ABCDEF";
+  const auto byte = static_cast<unsigned char>(c);
+  return {kDigits[byte >> 4], kDigits[byte & 15]};
+}
+
+}  // namespace
+
+std::string toText(const FileFault& fault) {
+  if (fault.at.line == 0) return fault.at.file + ": " + fault.what;
+  return fault.at.file + ":" + std::to_string(fault.at.line) + ":" +
+         std::to_string(fault.at.column) + ": " + fault.what;
+}
+
+void sortFaults(FileFaults& faults) {
+  std::map<std::string, std::size_t> order;
+  for (const FileFault& f : faults) order.try_emplace(f.at.file, order.size());
+  const auto key = [&](const FileFault& f) {
+    return std::make_tuple(order.at(f.at.file), f.at.line, f.at.column);
+  };
+  std::stable_sort(faults.begin(), faults.end(),
+                   [&](const FileFault& a, const FileFault& b) { return key(a) < key(b); });
+  faults.erase(std::unique(faults.begin(), faults.end()), faults.end());
+}
+
+std::variant<SourceFile, FileFault> loadText(const std::string& path) {
+  namespace fs = std::filesystem;
+  std::error_code error;
+  const fs::file_status status = fs::status(path, error);
+  if (status.type() == fs::file_type::not_found) return wholeFile(path, "there is no such file");
+  if (error) return wholeFile(path, "cannot be looked at: " + error.message());
+  if (status.type() == fs::file_type::directory) {
+    return wholeFile(path, "is a folder, a file is wanted");
+  }
+  std::ifstream in(path, std::ios::binary);
+  if (!in) return wholeFile(path, std::string("cannot be opened: ") + std::strerror(errno));
+  SourceFile file{path, {}};
+  // One byte more than allowed tells a file that is too large, whatever its size claims to be.
+  file.text.resize(kLargestFile + 1);
+  in.read(file.text.data(), static_cast<std::streamsize>(file.text.size()));
+  if (in.bad()) return wholeFile(path, "cannot be read to its end");
+  file.text.resize(static_cast<std::size_t>(in.gcount()));
+  if (file.text.starts_with("\xEF\xBB\xBF")) file.text.erase(0, 3);
+  if (const auto faults = findTextFaults(file); !faults.empty()) return faults.front();
+  return file;
+}
+
+std::vector<FileFault> findTextFaults(const SourceFile& file) {
+  if (file.text.size() > kLargestFile) {
+    return {wholeFile(file.name, "is larger than the 4 MiB allowed")};
+  }
+  std::size_t line = 1, column = 1;
+  const std::string_view text = file.text;
+  for (std::size_t k = 0; k < text.size();) {
+    const std::size_t length = sequenceLength(text.substr(k));
+    if (length == 0 || text[k] == '\0') {
+      const std::string what = length == 0 ? "byte " + hexByte(text[k]) + " is no UTF-8 text"
+                                           : "a NUL byte: this is no text file";
+      return {{{file.name, line, column}, what}};
+    }
+    ++column;
+    if (text[k] == '\n') {
+      ++line;
+      column = 1;
+    }
+    k += length;
+  }
+  return {};
+}
+
+}  // namespace cabwright::scenario

@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "scenario/scenario.h"
+
+#include <algorithm>
+
+#include "scenario/action_words.h"
+#include "scenario/scenario_parts.h"
+#include "unit/nearest_name.h"
+#include "unit/unit.h"
+
+namespace cabwright::scenario {
+
+namespace {
+
+class ScenarioReader {
+ public:
+  ScenarioReader(const SourceFile& file, const Library& library) : sink_(file), library_(library) {}
+
+  std::variant<LoadedScenario, FileFaults> read() {
+    const TomlFile toml = parseToml(sink_.file(), sink_);
+    TableReader root(toml.root, sink_, "a scenario", toml.broken);
+    result_.sources.push_back({"scenario", sink_.file().name, sink_.file().text});
+    readHead(root, draft_);
+    readVehicle();
+    readRoute();
+    readConditions(root, draft_);
+    readStart(root, draft_);
+    readHiddenThings(root, draft_);
+    readPeople(root, draft_);
+    readMarking(root, draft_, library_, result_.sources, others_);
+    root.finish();
+    checkContradictions(draft_, sink_);
+    checkTogether();
+    if (!sink_.isEmpty() || !others_.empty()) return allFaults();
+    result_.scenario = std::move(draft_.scenario);
+    return std::move(result_);
+  }
+
+ private:
+  FileFaults allFaults() {
+    FileFaults all = sink_.take();
+    all.insert(all.end(), others_.begin(), others_.end());
+    sortFaults(all);
+    return all;
+  }
+
+  // The text of a name on a shelf; what hinders is said at the place of the name.
+  std::optional<SourceFile> fetch(Shelf shelf, const std::string& name, const FilePlace& at) {
+    if (name.empty()) return std::nullopt;
+    auto found = library_.find(shelf, name);
+    if (auto* file = std::get_if<SourceFile>(&found)) {
+      result_.sources.push_back({std::string(wordOf(shelf)), name, file->text});
+      return std::move(*file);
+    }
+    const std::vector<std::string> names = library_.names(shelf);
+    const bool known = std::find(names.begin(), names.end(), name) != names.end();
+    const std::vector<std::string_view> views(names.begin(), names.end());
+    sink_.add(at,
+              known ? std::get<std::string>(found) : unit::unknownWord(wordOf(shelf), name, views));
+    return std::nullopt;
+  }
+
+  void readVehicle() {
+    const auto file = fetch(Shelf::kVehicles, draft_.scenario.vehicle, draft_.vehicle_at);
+    if (!file) return;
+    auto parsed = parseVehicle(*file);
+    if (auto* faults = std::get_if<FileFaults>(&parsed)) {
+      others_.insert(others_.end(), faults->begin(), faults->end());
+      return;
+    }
+    result_.vehicle = std::get<Vehicle>(std::move(parsed));
+    has_vehicle_ = true;
+  }
+
+  void readRoute() {
+    const auto file = fetch(Shelf::kRoutes, draft_.scenario.route, draft_.route_at);
+    if (!file) return;
+    auto parsed = parseRoute(draft_.scenario.route, *file);
+    if (auto* faults = std::get_if<FileFaults>(&parsed)) {
+      others_.insert(others_.end(), faults->begin(), faults->end());
+      return;
+    }
+    result_.route = std::get<RouteFile>(std::move(parsed));
+    has_route_ = true;
+  }
+
+  // What needs vehicle and route: numbers that fit each other, the start, the words of actions.
+  void checkTogether() {
+    if (!has_vehicle_ || !has_route_) return;
+    placeAtBerth();
+    if (!changeVehicle()) return;
+    makeStart();
+    if (!sink_.isEmpty()) {
+      checkActions();
+      return;
+    }
+    for (const std::string& what : unit::findStartFaults(draft_.scenario.start)) {
+      sink_.add(draft_.start_at, what);
+    }
+    checkActions();
+  }
+
+  void placeAtBerth() {
+    if (!draft_.berth) return;
+    std::vector<std::string_view> names;
+    for (const Berth& berth : result_.route.berths) {
+      if (berth.name == *draft_.berth) {
+        berth_m_ = berth.at_m;
+        return;
+      }
+      names.push_back(berth.name);
+    }
+    sink_.add(draft_.berth_at, unit::unknownWord("berth", *draft_.berth, names));
+  }
+
+  // Numbers of the vehicle that this scenario has otherwise; false if they do not fit together.
+  bool changeVehicle() {
+    plant::Parameters changed = result_.vehicle.plant;
+    unit::UnitParameters unit = result_.vehicle.unit;
+    applyParameters(draft_.parameters, changed, unit);
+    changed.train.adhesion_factor *= draft_.rail_at ? draft_.rail_factor : 1.0;
+    for (const std::string& what : plant::findParameterFaults(changed)) {
+      sink_.add(draft_.parameters.empty() ? draft_.rail_at.value_or(draft_.start_at)
+                                          : draft_.parameters.front().at,
+                what);
+      return false;
+    }
+    for (const plant::ParameterInfo& info : plant::parameterTable()) {
+      if (info.of(changed) != info.of(result_.vehicle.plant)) {
+        draft_.scenario.plant_parameters.push_back({info.name, info.of(changed)});
+      }
+    }
+    draft_.scenario.start.parameters = unitSettings(unit);
+    plant_ = changed;
+    return true;
+  }
+
+  void makeStart() {
+    Scenario& s = draft_.scenario;
+    if (s.stood_hours) {
+      s.start.plant =
+          plant::StartConditions::afterStanding(*s.stood_hours, draft_.ambient_c, plant_);
+    } else {
+      s.start.plant.ambient_c = draft_.ambient_c;
+      for (plant::LineStart& line : s.start.plant.line) {
+        line.coolant_c = line.oil_c = line.box_oil_c = line.coupling_c = draft_.ambient_c;
+      }
+    }
+    if (berth_m_) s.start.plant.position_m = *berth_m_;
+    s.start.assessment = s.mode == Mode::kAssessment;
+    // Those of both lines or cabs first, then those of one.
+    for (const bool exact : {false, true}) {
+      for (const StartEntry& e : draft_.numbers) {
+        if ((e.infos.size() == 1) != exact) continue;
+        for (const plant::StartInfo* info : e.infos) info->of(s.start.plant) = e.value;
+      }
+    }
+  }
+
+  void checkActions() {
+    const unit::Unit unit(plant::Parameters{}, result_.route.route, unit::UnitStart{});
+    for (const std::vector<PlacedAction>& actions : draft_.actions) {
+      for (const PlacedAction& a : actions) {
+        if (sink_.isFull()) return;
+        const auto wrong = unit.findActionFault(a.action);
+        if (!wrong) continue;
+        const std::string_view word = findBlamedWord(a.text, a.action, *wrong);
+        const auto offset = static_cast<std::size_t>(word.data() - a.text.data());
+        if (offset < a.inside.size()) {
+          sink_.add(a.inside[offset].line, a.inside[offset].column, *wrong);
+        } else {
+          sink_.add(a.at, *wrong);
+        }
+      }
+    }
+  }
+
+  FaultSink sink_;
+  const Library& library_;
+  ScenarioDraft draft_;
+  LoadedScenario result_;
+  FileFaults others_;
+  plant::Parameters plant_;
+  std::optional<double> berth_m_;
+  bool has_vehicle_ = false, has_route_ = false;
+};
+
+}  // namespace
+
+std::variant<LoadedScenario, FileFaults> parseScenario(const SourceFile& file,
+                                                       const Library& library) {
+  return ScenarioReader(file, library).read();
+}
+
+std::variant<LoadedScenario, FileFaults> loadScenario(const std::string& path) {
+  auto loaded = loadText(path);
+  if (const auto* fault = std::get_if<FileFault>(&loaded)) return FileFaults{*fault};
+  return parseScenario(std::get<SourceFile>(loaded), FolderLibrary(findLibraryFolder(path)));
+}
+
+}  // namespace cabwright::scenario
