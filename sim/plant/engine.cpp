@@ -116,8 +116,7 @@ double calcGovernorRack(const EngineParameters& p, const ThrottleMotorParameters
   const double unloaded =
       p.governor_idle_rack + share * (p.governor_rack_unloaded - p.governor_idle_rack);
   const double gain = p.governor_idle_gain + share * (p.governor_gain - p.governor_idle_gain);
-  const double wanted =
-      unloaded + gain * factor * (q::rpmToRadPerSec(set_rpm) - crank_rad_per_s);
+  const double wanted = unloaded + gain * factor * (q::rpmToRadPerSec(set_rpm) - crank_rad_per_s);
   return std::max(idle, std::clamp(wanted, 0.0, most));
 }
 

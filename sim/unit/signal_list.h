@@ -2,8 +2,8 @@
 // X(identifier, name, unit, layer, meaning). The order is the order in session files, which name
 // their signals, so an older file still opens when signals are added.
 //
-// Shown values exist whether or not somebody stands there: PLACE.seen says who could have read them.
-// Controls, places, phrases and items each come from their own list.
+// Shown values exist whether or not somebody stands there: PLACE.seen says who could have read
+// them. Controls, places, phrases and items each come from their own list.
 #pragma once
 
 #include "unit/control_list.h"

@@ -126,11 +126,12 @@ int main(int argc, char** argv) {
   }
   fmt::print("script                {:.0f} s simulated, {} changes of input\n", kSimulatedS,
              countGoldenChanges());
-  fmt::print("plant                 {:.0f} x real time ({:.3f} s CPU; {} steps, {} events, {} storms)\n",
-             kSimulatedS / seconds, seconds, own.counts.steps, own.counts.events,
-             own.counts.storms);
-  fmt::print("CVODE BDF             {:.0f} x real time ({:.3f} s CPU; {} steps; tolerance {:g} x)\n",
-             kSimulatedS / cvode.seconds, cvode.seconds, cvode.counts.steps, cvode.tolerance);
+  fmt::print(
+      "plant                 {:.0f} x real time ({:.3f} s CPU; {} steps, {} events, {} storms)\n",
+      kSimulatedS / seconds, seconds, own.counts.steps, own.counts.events, own.counts.storms);
+  fmt::print(
+      "CVODE BDF             {:.0f} x real time ({:.3f} s CPU; {} steps; tolerance {:g} x)\n",
+      kSimulatedS / cvode.seconds, cvode.seconds, cvode.counts.steps, cvode.tolerance);
   fmt::print("plant over CVODE      {:.1f}\n", ratio);
   fmt::print("error, p99 / most     plant {:.1e} / {:.1e} ({})   CVODE {:.1e} / {:.1e}\n",
              error.worst_p99, error.worst, keySignalNames()[error.worst_signal], cvode.error,

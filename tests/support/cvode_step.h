@@ -9,8 +9,9 @@
 
 namespace cabwright::testing {
 
-/// tolerance scales the plant's standard error weights, as in makeDopri5. Every step ends within
-/// the length asked for, because the plant looks for events inside each step.
+/// tolerance scales the plant's standard error weights, as in makeDopri5. The library chooses its
+/// steps itself; longer ones than asked for are handed out in slices, because the plant looks for
+/// events inside each.
 [[nodiscard]] std::unique_ptr<plant::StepMethod> makeCvode(double tolerance);
 
 }  // namespace cabwright::testing

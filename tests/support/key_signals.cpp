@@ -16,10 +16,10 @@ constexpr std::int64_t kEvery = 10;  // ticks between rows
 
 const std::array<std::string_view, kKeySignals>& keySignalNames() {
   static constexpr std::array<std::string_view, kKeySignals> names{
-      "speed",         "position",      "main reservoir", "control reservoir", "train pipe",
-      "release pipe",  "chamber 1",     "chamber 4",      "crank 1",           "crank 2",
-      "turbine 1",     "turbine 2",     "output 1",       "coolant 1",         "oil 1",
-      "coupling 1",    "drum 1 of 1",   "wall 2",         "first gear air 1",  "battery charge",
+      "speed",        "position",    "main reservoir", "control reservoir", "train pipe",
+      "release pipe", "chamber 1",   "chamber 4",      "crank 1",           "crank 2",
+      "turbine 1",    "turbine 2",   "output 1",       "coolant 1",         "oil 1",
+      "coupling 1",   "drum 1 of 1", "wall 2",         "first gear air 1",  "battery charge",
       "piston 1"};
   return names;
 }

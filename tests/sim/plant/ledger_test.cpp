@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Nothing comes from nowhere: air, vacuum and energy over the twenty-minute run, with the shipped
+// vehicle and with others, under the script and under random hands.
+#include <fmt/format.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "golden_script.h"
+#include "plant/world.h"
+#include "random_machine.h"
+
+namespace cabwright::testing {
+namespace {
+
+constexpr double kMassShare = 1e-6, kEnergyShare = 5e-3;
+
+// Ledgers that only ever grow.
+const std::vector<std::pair<std::size_t, const char*>>& growing() {
+  static const std::vector<std::pair<std::size_t, const char*>> items{
+      {plant::kFuelJ, "fuel"},           {plant::kExhaustJ, "exhaust"},
+      {plant::kAuxiliaryJ, "auxiliary"}, {plant::kResistanceJ, "resistance"},
+      {plant::kBlockJ, "blocks"},        {plant::kRailJ, "rail"},
+      {plant::kBearingJ, "bearings"},    {plant::kElectricJ, "electric"},
+      {plant::kAirInKg, "compressed"},   {plant::kVacuumOutKg, "drawn off"}};
+  return items;
+}
+
+struct Book {
+  plant::Accounts first;
+  plant::State last{};
+
+  explicit Book(const plant::World& w) : first(plant::calcAccounts(w)), last(w.x) {}
+
+  // Between the ends of a step a ledger is read off a polynomial, which may dip where a block has
+  // just touched: by a thousandth of what the brake takes in a second, never more.
+  void checkGrowth(const plant::World& w) {
+    for (const auto& [at, name] : growing()) {
+      const double slack = at >= plant::kAirInKg ? 1e-6 : 300.0;
+      EXPECT_GE(w.x[at], last[at] - slack) << name << " shrinks at tick " << w.tick;
+      last[at] = std::max(last[at], w.x[at]);
+    }
+  }
+
+  // Shares of what went through, so that a balance closed by a big residual could not hide.
+  void checkBalance(const plant::World& w, const std::string& run) const {
+    const plant::Accounts a = plant::calcAccounts(w);
+    const double air = (a.air_kg - first.air_kg) - (a.air_in_kg - a.air_out_kg);
+    const double air_through = a.air_in_kg + std::abs(a.air_out_kg) + 1e-3 * first.air_kg;
+    const double vacuum = (a.vacuum_kg - first.vacuum_kg) - (a.vacuum_in_kg - a.vacuum_out_kg);
+    const double vacuum_through =
+        std::abs(a.vacuum_in_kg) + a.vacuum_out_kg + 1e-3 * first.vacuum_kg;
+    const double energy = (a.stored_j - first.stored_j) - (a.in_j - a.out_j);
+    const double through = w.x[plant::kFuelJ] + std::abs(w.x[plant::kBatteryJ]) +
+                           std::abs(w.x[plant::kAmbientJ]) + w.x[plant::kBlockJ] +
+                           std::abs(first.stored_j - a.stored_j) + 1e4;
+    std::printf("LEDGER | %s | air %.1e, vacuum %.1e, energy %.1e of %.1f MJ\n", run.c_str(),
+                air / air_through, vacuum / vacuum_through, energy / through, through * 1e-6);
+    EXPECT_LE(std::abs(air), kMassShare * air_through) << run;
+    EXPECT_LE(std::abs(vacuum), kMassShare * vacuum_through) << run;
+    EXPECT_LE(std::abs(energy), kEnergyShare * through) << run;
+  }
+};
+
+TEST(Ledger, ClosesOverTheGoldenRun) {
+  plant::World w(plant::Parameters(), goldenLine(), goldenStart(), plant::makeDopri5());
+  GoldenScript script;
+  Book book(w);
+  for (std::int64_t tick = 0; tick < kGoldenTicks; ++tick) {
+    w.advance(script.advanceTo(tick));
+    ASSERT_FALSE(w.failed) << "tick " << tick;
+    if (tick % 100 == 0) book.checkGrowth(w);
+    if (tick == kGoldenTicks / 2) book.checkBalance(w, "golden run, half way");
+  }
+  book.checkBalance(w, "golden run");
+  EXPECT_EQ(w.counts.storms, 0) << "no storm of events in an ordinary run";
+  EXPECT_GT(w.x[plant::kFuelJ], 1e7) << "and the engines did run";
+  EXPECT_GT(w.x[plant::kBlockJ], 1e6);
+}
+
+TEST(Ledger, ClosesForOtherVehiclesOverTheGoldenRun) {
+  for (std::uint64_t seed = 1; seed <= 3; ++seed) {
+    quantity::Random r(seed);
+    const plant::Parameters p = makeSensibleParameters(r);
+    plant::World w(p, goldenLine(), goldenStart(p), plant::makeDopri5());
+    GoldenScript script;
+    Book book(w);
+    for (std::int64_t tick = 0; tick < kGoldenTicks; ++tick) {
+      w.advance(script.advanceTo(tick));
+      ASSERT_FALSE(w.failed) << "vehicle " << seed << ", tick " << tick;
+      if (tick % 100 == 0) book.checkGrowth(w);
+    }
+    book.checkBalance(w, fmt::format("golden run, vehicle {}", seed));
+  }
+}
+
+TEST(Ledger, ClosesForOtherVehiclesUnderRandomHands) {
+  for (std::uint64_t seed = 1; seed <= 12; ++seed) {
+    quantity::Random r(seed * 77);
+    const plant::Parameters p = makeSensibleParameters(r);
+    const plant::StartConditions start = makeRandomStart(r);
+    const plant::GradeProfile line = makeRandomLine(r);
+    plant::World w(p, line, start, plant::makeDopri5());
+    Book book(w);
+    plant::PlantInputs u;
+    for (int tick = 0; tick < 12000; ++tick) {
+      if (r.uniformBelow(80) == 0) actAtRandom(r, u);
+      w.advance(u);
+      ASSERT_FALSE(w.failed) << "seed " << seed << ", tick " << tick;
+      if (tick % 20 == 0) book.checkGrowth(w);
+    }
+    book.checkBalance(w, fmt::format("random hands {}", seed));
+  }
+}
+
+}  // namespace
+}  // namespace cabwright::testing
