@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// check: reads files strictly and lists all their faults.
+#include <algorithm>
+#include <filesystem>
+#include <sstream>
+
+#include "console_exercise.h"
+#include "scenario/route_file.h"
+#include "scenario/vehicle.h"
+#include "session/rule_reader.h"
+
+namespace cabwright::console {
+namespace fs = std::filesystem;
+namespace {
+
+using scenario::FileFaults;
+using scenario::SourceFile;
+
+enum class Kind { kScenario, kVehicle, kRoute, kRules, kScript };
+
+// Whether a line of the text begins with one of these, spaces left out.
+bool hasLine(const std::string& text, std::initializer_list<std::string_view> beginnings) {
+  std::istringstream lines(text);
+  for (std::string line; std::getline(lines, line);) {
+    std::erase_if(line, [](char c) { return c == ' ' || c == '\t'; });
+    if (std::ranges::any_of(beginnings, [&](auto begins) { return line.starts_with(begins); }))
+      return true;
+  }
+  return false;
+}
+
+// By folder and name where these are the shelf's own, else by what is in it: a file that is broken
+// must be recognised as well, so nothing is parsed for this.
+Kind findKind(const fs::path& path, const std::string& text) {
+  if (path.extension() != ".toml") return Kind::kScript;
+  const std::string folder = path.parent_path().filename().string();
+  if (path.filename() == "scenario.toml") return Kind::kScenario;
+  if (folder == "vehicles") return Kind::kVehicle;
+  if (folder == "routes") return Kind::kRoute;
+  if (folder == "rules") return Kind::kRules;
+  if (hasLine(text, {"vehicle=", "route=", "[start"})) return Kind::kScenario;
+  if (hasLine(text, {"[[grade]]", "[[signal]]", "[[platform]]", "[[limit]]", "[[berth]]"}))
+    return Kind::kRoute;
+  return hasLine(text, {"[[rule]]"}) ? Kind::kRules : Kind::kVehicle;
+}
+
+template <class Parsed>
+FileFaults faultsOf(const Parsed& parsed) {
+  const auto* faults = std::get_if<FileFaults>(&parsed);
+  return faults != nullptr ? *faults : FileFaults();
+}
+
+FileFaults checkRules(const SourceFile& file) {
+  auto parsed = scenario::parseRules(file);
+  if (const auto* faults = std::get_if<FileFaults>(&parsed)) return *faults;
+  return faultsOf(session::readRules(std::get<std::vector<scenario::RuleText>>(parsed)));
+}
+
+// A unit that knows the words of actions: that of the scenario beside the script, or one on a line
+// without signals.
+unit::Unit unitFor(const std::optional<session::Situation>& situation) {
+  if (!situation) return {plant::Parameters(), unit::Route(), unit::UnitStart()};
+  const scenario::Setup setup =
+      scenario::makeSetup(situation->loaded, situation->loaded.scenario.seed);
+  return {setup.parameters, setup.route, setup.start};
+}
+
+// "# breaks: RULE" must name a rule of the scenario.
+void checkBreaks(const scenario::Script& script, const session::Situation& situation,
+                 FileFaults& faults) {
+  if (!script.breaks) return;
+  const auto& rules = situation.loaded.scenario.rules;
+  if (std::ranges::any_of(rules, [&](const auto& rule) { return rule.id == *script.breaks; }))
+    return;
+  faults.push_back({{script.name, 1, 1},
+                    "the scenario beside this script has no rule '" + *script.breaks + "'"});
+}
+
+FileFaults checkScript(const fs::path& path, const SourceFile& file) {
+  std::optional<session::Situation> situation;
+  const fs::path beside = path.parent_path() / "scenario.toml";
+  if (std::error_code ignored; fs::exists(beside, ignored)) {
+    auto loaded = session::loadSituation(beside.string());
+    if (auto* good = std::get_if<session::Situation>(&loaded)) situation = std::move(*good);
+  }
+  const unit::Unit unit = unitFor(situation);
+  auto parsed = scenario::parseScript(
+      file, [&unit](const auto& action) { return unit.findActionFault(action); });
+  FileFaults faults = faultsOf(parsed);
+  if (faults.empty() && situation)
+    checkBreaks(std::get<scenario::Script>(parsed), *situation, faults);
+  return faults;
+}
+
+FileFaults checkFile(const fs::path& path) {
+  auto loaded = scenario::loadText(path.string());
+  if (const auto* fault = std::get_if<scenario::FileFault>(&loaded)) return {*fault};
+  const auto& file = std::get<SourceFile>(loaded);
+  switch (findKind(path, file.text)) {
+    case Kind::kScenario:
+      return faultsOf(session::loadSituation(path.string()));
+    case Kind::kVehicle:
+      return faultsOf(scenario::parseVehicle(file));
+    case Kind::kRoute:
+      return faultsOf(scenario::parseRoute(path.stem().string(), file));
+    case Kind::kRules:
+      return checkRules(file);
+    case Kind::kScript:
+      return checkScript(path, file);
+  }
+  return {};
+}
+
+}  // namespace
+
+int runCheck(const Context& context, const CheckOptions& options) {
+  bool good = true;
+  for (const std::string& word : options.files) {
+    fs::path path = word;
+    if (std::error_code ignored; fs::is_directory(path, ignored)) path /= "scenario.toml";
+    const FileFaults faults = checkFile(path);
+    sayFaults(context, faults);
+    good = good && faults.empty();
+    if (faults.empty()) context.output.putLine(path.string() + ": good");
+  }
+  return good ? kPassed : kBadInput;
+}
+
+}  // namespace cabwright::console

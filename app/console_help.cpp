@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "console_help.h"
+
+namespace cabwright::console {
+
+std::string caution() {
+  return "Caution: a training aid only. It is generic, models no particular vehicle and gives no\n"
+         "authority to drive. The operator's rule book, the vehicle's own manual and a licensed\n"
+         "instructor or assessor decide. Working around stabled trains, rotating shafts,\n"
+         "compressed air and moving vehicles kills people.";
+}
+
+std::string helpOfProgram() {
+  return "Cabwright - preparing and driving a diesel multiple unit with mechanical transmission,\n"
+         "as physics, without a screen. A scenario says how the unit stands and what is wrong\n"
+         "with it; a script says what somebody does; the run is marked rule by rule.\n";
+}
+
+std::string helpWithExamples() {
+  return "Examples, from nothing to a mark that can be defended:\n"
+         "  cabwright-console check scenarios/*/scenario.toml\n"
+         "      every fault in a file at once, with line and column\n"
+         "  cabwright-console run cold-preparation --script good --record night.cabsession\n"
+         "      a shipped exercise by its name, with the script good.txt beside it\n"
+         "  cabwright-console mark night.cabsession\n"
+         "      the same marks from the recording, by whoever marks it\n"
+         "  cabwright-console replay night.cabsession\n"
+         "      runs it again from its actions: identical, or where it first differs\n"
+         "  cabwright-console trace cold-preparation --script good \\\n"
+         "      --signals cab1.air,true.train_pipe --every 1 > air.csv\n"
+         "      what the gauge showed and what was true, for a chart\n"
+         "  cabwright-console trace --signals help\n"
+         "      every signal with its unit and meaning\n"
+         "\n"
+         "Exit code: 0 passed, or all is well; 1 failed, or differs; 2 bad input, one line for\n"
+         "each fault on standard error; 128 + n when signal n ended a run.\n"
+         "Shipped exercises are looked for in --data, in CABWRIGHT_DATA, beside the program and\n"
+         "where it was installed.\n"
+         "\n" +
+         caution();
+}
+
+std::string helpOfCheck() {
+  return "The kind of a file is told by what is in it: TOML with [rules], a vehicle, a route or a\n"
+         "scenario, or a script of actions. A folder stands for its scenario.toml.\n"
+         "Exit code: 0 good, 2 faults, each as file:line:column: what was found, what is allowed.\n"
+         "\n"
+         "Example:  cabwright-console check my-exercise/scenario.toml my-exercise/good.txt";
+}
+
+std::string helpOfRun() {
+  return "Prints the mark sheet: criticals first, each line with what had to be done, what was\n"
+         "done, when, and by how much. Exit code: 0 passed, 1 failed, 2 bad input.\n"
+         "With --record the session is written as it goes: if the program is killed, at most one\n"
+         "second of the run is lost. Ctrl-C ends the run and closes the session.\n"
+         "\n"
+         "Example:  cabwright-console run cold-preparation --script good --record a.cabsession";
+}
+
+std::string helpOfMark() {
+  return "Marks from what was recorded, with the rules kept in the session; nothing is run again.\n"
+         "A session that was cut off is marked as far as it goes. Exit code as for run.\n"
+         "\n"
+         "Example:  cabwright-console mark a.cabsession --json > sheet.json";
+}
+
+std::string helpOfReplay() {
+  return "Prints \"identical\" (exit code 0), or the first tick and quantity that differ (1). A\n"
+         "difference means another version of the program, or a recording that was changed.\n"
+         "\n"
+         "Example:  cabwright-console replay a.cabsession";
+}
+
+std::string helpOfTrace() {
+  return "Names that begin with \"plant.\" are true values straight from the machine; the others\n"
+         "are what a frame holds: what was shown, what was true, what was done.\n"
+         "\n"
+         "Example:  cabwright-console trace cold-preparation --script good \\\n"
+         "              --signals time,cab1.air,plant.line1.crank --every 0.5";
+}
+
+}  // namespace cabwright::console

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// run: a script in a scenario, recorded if wanted, and its mark sheet.
+#include <fmt/format.h>
+
+#include <memory>
+#include <nlohmann/json.hpp>
+
+#include "console_exercise.h"
+#include "console_sheet.h"
+#include "console_stop.h"
+#include "session/recorder.h"
+#include "session/session_error.h"
+
+namespace cabwright::console {
+namespace {
+
+session::SessionHeader makeHeader(const Exercise& exercise, const RunOptions& options) {
+  session::SessionHeader header =
+      session::makeHeader(exercise.situation, exercise.setup.seed, CABWRIGHT_VERSION);
+  // Without a session the sheet of the same run is the same text every time.
+  if (!options.record) {
+    header.session_id.clear();
+    header.started_utc.clear();
+  }
+  if (options.trainee) header.people.push_back({"trainee", *options.trainee});
+  return header;
+}
+
+// What is not in the file is said, and the run counts as unrecorded.
+bool closeRecorder(const Context& context, session::Recorder& recorder,
+                   const session::Closing& closing) {
+  try {
+    recorder.close(closing);
+  } catch (const session::SessionError& error) {
+    context.output.fault(error.what());
+    return false;
+  }
+  return true;
+}
+
+void sayAfter(const Context& context, const PlayEnd& end, const session::Run& run) {
+  if (end.fault) sayFaults(context, {*end.fault});
+  if (run.failed())
+    context.output.fault(
+        fmt::format("cabwright-console: the machine could not be calculated any further at {}; "
+                    "please report this with its scenario and script",
+                    toClock(run.tick())));
+  if (end.stop_signal != 0)
+    context.output.remark(fmt::format("stopped by a signal at {}", toClock(run.tick())));
+}
+
+}  // namespace
+
+int runRun(const Context& context, const RunOptions& options) {
+  const auto exercise = loadExercise(context, options.scenario, options.script, options.seed);
+  if (!exercise) return kBadInput;
+  const session::SessionHeader header = makeHeader(*exercise, options);
+  std::unique_ptr<session::Recorder> recorder;
+  try {
+    if (options.record) recorder = std::make_unique<session::Recorder>(*options.record, header);
+  } catch (const session::SessionError& error) {
+    context.output.fault(error.what());
+    return kBadInput;
+  }
+  watchForStop();
+  session::MarkingWitness marking(session::makeTerms(exercise->situation, exercise->setup));
+  session::Run run(exercise->setup);
+  run.addWitness(marking);
+  if (recorder) run.addWitness(*recorder);
+  run.begin();
+  ProgressLine progress(context.output);
+  const PlayEnd end = play(run, exercise->script, [&](const session::Run& at) {
+    progress.show(at.tick());
+    return true;
+  });
+  context.output.clearProgress();
+  marking.finish(run.tick());
+  marking::SheetHead head = session::makeHead(exercise->situation, header);
+  head.last_tick = run.tick();
+  const marking::MarkSheet sheet = marking.makeSheet(head);
+  const bool recorded =
+      !recorder ||
+      closeRecorder(context, *recorder, session::makeClosing(run.tick(), end.reason, sheet));
+  sayAfter(context, end, run);
+  if (end.fault || run.failed()) return kBadInput;
+  putSheet(context, sheet, options.json);
+  if (!recorded) return kBadInput;
+  if (end.stop_signal != 0) return 128 + end.stop_signal;
+  return sheet.decision.passed ? kPassed : kFailed;
+}
+
+}  // namespace cabwright::console
