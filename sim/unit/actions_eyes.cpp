@@ -74,6 +74,7 @@ ActionOutcome Actions::judge(const Action& a) {
   w_.judgements.push_back(j);
   // An empty entry is no judgement: the item stays open.
   if (!j.empty) w_.item[indexOf(item)].verdict = verdict;
+  w_.items_changed = true;
   count();
   return {};
 }
@@ -113,6 +114,7 @@ ActionOutcome Actions::book(const Action& a) {
     return refuse("the book is not here", "it lies in the cab and at the booking-on point");
   const std::optional<Item> item = findItem(a.object);
   if (item) ++w_.item[indexOf(*item)].booked;
+  w_.items_changed = true;
   w_.book.push_back({w_.tick, item, a.argument});
   return {};
 }

@@ -114,6 +114,7 @@ void putItemCondition(World& w, plant::Plant& plant, const plant::Parameters& ba
   // What follows from a control is not hidden: put right by hand, it is gone.
   const bool lives = wanted > 0 && info.conditions[static_cast<std::size_t>(wanted - 1)].live;
   state.hidden = lives ? 0 : wanted;
+  w.items_changed = true;
   updateLeaks(w);
 }
 

@@ -83,7 +83,7 @@ struct LiveEntry {
 // All tests of the item table in one row, so that a tick need not walk the whole table.
 const std::vector<LiveEntry>& liveEntries() {
   static const std::vector<LiveEntry> entries = [] {
-    std::vector<LiveEntry> list;
+    std::vector<LiveEntry> list;  // as many as ItemTests has bits, or fewer: a test counts them
     for (const ItemInfo& info : itemTable()) {
       for (std::size_t k = 0; k < info.conditions.size(); ++k) {
         const auto& live = info.conditions[k].live;
@@ -95,17 +95,36 @@ const std::vector<LiveEntry>& liveEntries() {
   return entries;
 }
 
-std::array<int, kItemCount> findAllPresent(const World& w) {
+// Which of the tests hold just now, one bit each.
+ItemTests findHolding(const Frame& frame) {
+  ItemTests bits{};
+  const std::vector<LiveEntry>& entries = liveEntries();
+  for (std::size_t k = 0; k < entries.size(); ++k) {
+    if (entries[k].test.holds(frame)) bits[k / 64] |= std::uint64_t{1} << (k % 64);
+  }
+  return bits;
+}
+
+std::array<int, kItemCount> findAllPresent(const World& w, const ItemTests& holding) {
   std::array<int, kItemCount> present{};
   for (std::size_t k = 0; k < kItemCount; ++k) present[k] = w.item[k].hidden;
-  for (const LiveEntry& e : liveEntries()) {
-    if (present[e.item] == 0 && e.test.holds(w.frame)) present[e.item] = e.condition;
+  const std::vector<LiveEntry>& entries = liveEntries();
+  for (std::size_t k = 0; k < entries.size(); ++k) {
+    const bool holds = (holding[k / 64] >> (k % 64) & 1) != 0;
+    if (holds && present[entries[k].item] == 0) present[entries[k].item] = entries[k].condition;
   }
   return present;
 }
 
-void fillItems(const World& w, FrameWriter& out) {
-  const std::array<int, kItemCount> present = findAllPresent(w);
+// Half of all signals: written only when something about an item has changed.
+void fillItems(World& w, FrameWriter& out) {
+  const auto& looking = w.trainee.looking;
+  out.put(Signal::kLookCondition, looking ? findPresentCondition(w, *looking) : -1);
+  const ItemTests holding = findHolding(w.frame);
+  if (!w.items_changed && holding == w.items_holding) return;
+  w.items_changed = false;
+  w.items_holding = holding;
+  const std::array<int, kItemCount> present = findAllPresent(w, holding);
   const std::vector<ItemInfo>& table = itemTable();
   int open = 0, critical = 0, found = 0;
   for (std::size_t k = 0; k < kItemCount; ++k) {
@@ -120,12 +139,9 @@ void fillItems(const World& w, FrameWriter& out) {
     if (unbooked && rank == DefectClass::kCritical) ++critical;
     if (unbooked && state.verdict == Verdict::kDefect) ++found;
   }
-  using enum Signal;
-  out.put(kDefectsOpen, open);
-  out.put(kDefectsCritical, critical);
-  out.put(kFoundNotBooked, found);
-  const auto& looking = w.trainee.looking;
-  out.put(kLookCondition, looking ? present[indexOf(*looking)] : -1);
+  out.put(Signal::kDefectsOpen, open);
+  out.put(Signal::kDefectsCritical, critical);
+  out.put(Signal::kFoundNotBooked, found);
 }
 
 void fillJudgements(const World& w, FrameWriter& out) {

@@ -285,6 +285,7 @@ void advanceOthers(World& w) {
     for (Item item : kPeopleItems) {
       if (!isPassing(w, item)) continue;
       w.item[indexOf(item)].hidden = 0;
+      w.items_changed = true;
       say(w, Actor::kScenario, Reply::kPersonLeaves);
     }
   }

@@ -146,7 +146,8 @@ std::uint64_t Unit::hash() const {
   addAll(h, w.parameters, w.memory, w.result);
   addEach(h, w.instrument);
   addEach(h, w.item);
-  add(h, w.leaking);
+  addAll(h, w.items_changed, w.leaking);
+  addEach(h, w.items_holding);
   addEach(h, w.judgements);
   add(h, w.counts);
   addEach(h, w.book);

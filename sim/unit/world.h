@@ -130,6 +130,9 @@ struct TraineeState {
   std::array<int, kPhraseCount> said{};
 };
 
+/// One bit for each test of an item's condition.
+using ItemTests = std::array<std::uint64_t, 2>;
+
 /// What the judgements come to, the last one of each item counting.
 struct JudgeCounts {
   int judged = 0, hits = 0, misses = 0, missed_critical = 0, false_alarms = 0, unsure = 0,
@@ -166,7 +169,9 @@ struct World {
   plant::PlantInputs inputs;
   std::array<InstrumentState, kInstrumentCount> instrument{};
   std::array<ItemState, kItemCount> item{};
-  PlaceSet leaking = 0;  ///< where a hidden condition lets air in or out
+  bool items_changed = true;  ///< since the Frame's item signals were last written
+  ItemTests items_holding{};  ///< when they were
+  PlaceSet leaking = 0;       ///< where a hidden condition lets air in or out
   std::vector<Judgement> judgements;
   JudgeCounts counts;
   std::vector<BookEntry> book;

@@ -82,6 +82,15 @@ TEST(Items, EveryConditionCanBePutInAndLiftedWithoutATrace) {
   }
 }
 
+TEST(Items, HaveNoMoreLiveTestsThanThereAreBitsForThem) {
+  std::size_t count = 0;
+  for (const ItemInfo& item : itemTable()) {
+    for (const ItemCondition& c : item.conditions) count += c.live ? 1 : 0;
+  }
+  EXPECT_GT(count, 20u);
+  EXPECT_LE(count, 64 * ItemTests{}.size());
+}
+
 TEST(Items, TwoLeaksAddUp) {
   Unit unit = makeUnit(preparedStart());
   const double sound = unit.plant().parameters().vacuum.train_leak_c;

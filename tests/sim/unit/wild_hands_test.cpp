@@ -97,6 +97,7 @@ TEST(Frame, HasEverySignalFilledAnewEachTick) {
   unit.advance();
   World world = unit.world();
   world.frame.value.fill(std::numeric_limits<float>::quiet_NaN());
+  world.items_changed = true;  // else the signals of the items may stand as they are
   advanceInstruments(world, unit.readings(), 0.01);
   fillFrame(world, unit.plant(), unit.route());
   for (const SignalInfo& s : signalTable()) {
