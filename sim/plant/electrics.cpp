@@ -10,8 +10,16 @@ namespace cabwright::plant {
 
 namespace q = cabwright::quantity;
 
+namespace {
+constexpr double kGivesOutBelow = 0.01;  // share of full
+}
+
 double calcRestVoltage(const BatteryParameters& p, double charge) {
   return p.empty_v + (p.full_v - p.empty_v) * std::clamp(charge, 0.0, 1.0) - p.dead_cells_v;
+}
+
+double calcSourceVoltage(const BatteryParameters& p, double charge) {
+  return calcRestVoltage(p, charge) * std::clamp(charge / kGivesOutBelow, 0.0, 1.0);
 }
 
 double calcBatteryResistance(const BatteryParameters& p, double ambient_c) {

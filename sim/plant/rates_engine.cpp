@@ -150,9 +150,9 @@ void calcElectricRates(const Machine& m, const State& x, State& dx, Forces& out)
   const BatteryParameters& b = m.p.battery;
   BusInputs in;
   const bool closed = m.u.battery_switch_closed;
-  const double rest = calcRestVoltage(b, x[kCharge]);
+  const double rest = calcSourceVoltage(b, x[kCharge]);
   const double polarisation = x[kPolarisationV];
-  in.source_v = closed ? rest - polarisation : 0.0;
+  in.source_v = closed ? std::max(0.0, rest - polarisation) : 0.0;
   in.source_ohm = calcBatteryResistance(b, q::kelvinToCelsius(m.d.gas_k));
   in.load_s = m.u.load_conductance_s;
   for (std::size_t n = 0; n < kLines; ++n) {

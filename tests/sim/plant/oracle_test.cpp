@@ -66,10 +66,11 @@ EventMatch matchEvents(const std::vector<plant::PlantEvent>& a,
 }
 
 constexpr double kWithinS = 1e-3;
-// Two things that come to rest together may do so in either order; a freewheel whose torque creeps
-// through zero is known no better than a millisecond. A few of some two hundred events may differ;
-// each counts twice, once per run.
-constexpr std::size_t kMostAlone = 8;
+// A freewheel whose torque creeps through zero is known no better than a few milliseconds, and two
+// things that come to rest together may do so in either order: of some hundred and sixty events a
+// few may be later than a millisecond (each counts twice, once per run), none may be missing.
+constexpr std::size_t kMostLate = 12;
+constexpr double kMissingS = 5e-3;
 // Whether teeth meet a gap after kilometres of running hangs on millimetres: a true decision, which
 // no integration settles. The dogs must drop in all the same, within the time a shaft takes to
 // turn.
@@ -96,7 +97,10 @@ void expectSame(const char* name, const GoldenRun& run, double p99) {
       m.latest_s * 1e3, m.alone);
   for (const std::string& s : m.strangers) std::printf("ORACLE |   %s\n", s.c_str());
   EXPECT_LT(e.worst_p99, p99);
-  EXPECT_LE(m.alone, kMostAlone);
+  EXPECT_LE(m.alone, kMostLate);
+  const EventMatch missing =
+      matchEvents(pick(run.events, false), pick(tight.events, false), kMissingS);
+  EXPECT_EQ(missing.alone, 0u);
   EXPECT_EQ(dogs.alone, 0u);
   EXPECT_EQ(dogs.matched, 4u);
   EXPECT_GT(m.matched, 100u) << "the script must make things happen";
@@ -155,7 +159,7 @@ TEST(Oracle, LastBitsOfTheStartDecideNothing) {
               e.worst_p99, e.worst, m.alone);
   for (const std::string& s : m.strangers) std::printf("ORACLE |   %s\n", s.c_str());
   EXPECT_LT(e.worst_p99, 1e-4);
-  EXPECT_LE(m.alone, kMostAlone);
+  EXPECT_EQ(m.alone, 0u);
 }
 
 }  // namespace
