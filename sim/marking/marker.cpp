@@ -156,7 +156,7 @@ void Marker::seeFrame(const unit::Frame& frame) {
   if (state_->finished) return;
   state_->enterTick(frame.tick);
   state_->frame = frame;
-  state_->pool.see(frame, state_->rules->conditions());
+  state_->pool.see(frame, *state_->rules);
   state_->advance(nullptr);
 }
 

@@ -36,12 +36,12 @@ enum class RuleKind : std::uint8_t {
   kOrder,              ///< order: each of `steps` only after all before it
   kNeverWhile,         ///< never_while: never c for as long as `for` seconds while `during`
   kLimit,              ///< limit: c holds while `during`; a lapse shorter than `for` is forgiven
-  kHoldFor,            ///< hold_for: b only after c has held for `for` seconds without a break
-  kOnceWithin,         ///< once_within: b only if c held at some time lo to hi seconds before
-  kHeldSince,          ///< held_since: b only if c has held ever since an a, lo to hi s before
-  kHoldAfter,          ///< hold_after: after each a, c holds from lo to hi seconds after
-  kReachWithin,        ///< reach_within: after each a, c is reached lo to hi seconds after
-  kHoldUntil,          ///< hold_until: from each a on c holds until b, which comes lo to hi s after
+  kHoldFor,      ///< hold_for: b only after c has held for `for` seconds without a break (0: holds)
+  kOnceWithin,   ///< once_within: b only if c held at some time lo to hi seconds before
+  kHeldSince,    ///< held_since: b only if c has held ever since an a, lo to hi s before
+  kHoldAfter,    ///< hold_after: after each a, c holds from lo to hi seconds after
+  kReachWithin,  ///< reach_within: after each a, c is reached lo to hi seconds after
+  kHoldUntil,    ///< hold_until: from each a on c holds until b, which comes lo to hi s after
 };
 
 /// An event with the words to call it by in sentences ("the warning"); by its text if none.

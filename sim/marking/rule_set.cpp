@@ -165,6 +165,7 @@ class RuleCompiler {
       CompiledWay compiled;
       if (way.trigger != EventWay::Trigger::kAct) {
         compiled.condition = keep(way.condition, field, item, rule);
+        set_->edged_[*compiled.condition] = true;
       }
       if (way.guard) compiled.guard = keep(*way.guard, field, item, rule);
       compiled.way = std::move(way);
@@ -192,7 +193,10 @@ class RuleCompiler {
       if (std::find(all.begin(), all.end(), signal) == all.end()) all.push_back(signal);
     }
     const auto [found, is_new] = pool_.try_emplace(condition.text(), set_->conditions_.size());
-    if (is_new) set_->conditions_.push_back(condition);
+    if (is_new) {
+      set_->conditions_.push_back(condition);
+      set_->edged_.push_back(false);
+    }
     return found->second;
   }
 

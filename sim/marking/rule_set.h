@@ -60,11 +60,14 @@ class RuleSet {
  public:
   [[nodiscard]] const std::vector<CompiledRule>& rules() const { return rules_; }
   [[nodiscard]] const std::vector<unit::Condition>& conditions() const { return conditions_; }
+  /// Whether some event waits for this condition to begin or end.
+  [[nodiscard]] const std::vector<bool>& edged() const { return edged_; }
 
  private:
   friend class RuleCompiler;
   std::vector<CompiledRule> rules_;
   std::vector<unit::Condition> conditions_;
+  std::vector<bool> edged_;
 };
 
 }  // namespace cabwright::marking

@@ -15,10 +15,10 @@ namespace cabwright::marking {
 class ConditionPool {
  public:
   explicit ConditionPool(std::size_t size) : values_(size, Robust::never()), edges_(size) {}
-  void see(const unit::Frame& frame, const std::vector<unit::Condition>& conditions) {
-    for (std::size_t k = 0; k < conditions.size(); ++k) {
-      values_[k] = Robust::of(conditions[k].evaluate(frame));
-      edges_[k].push(values_[k]);
+  void see(const unit::Frame& frame, const RuleSet& rules) {
+    for (std::size_t k = 0; k < values_.size(); ++k) {
+      values_[k] = Robust::of(rules.conditions()[k].evaluate(frame));
+      if (rules.edged()[k]) edges_[k].push(values_[k]);
     }
   }
   /// Before the first Frame nothing holds.

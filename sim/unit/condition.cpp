@@ -34,13 +34,13 @@ double calcEqualityMargin(double difference, bool holds, bool equal, bool has_un
   return equal ? -distance : distance;
 }
 
-Truth compare(const ConditionStep& op, double left, double right) {
+Truth compare(const ConditionStep& op, Step comparison, double left, double right) {
   // A Frame holds single precision; a limit has to be rounded alike, or 0.7 is not 0.7.
   const double a = static_cast<float>(left);
   const double b = static_cast<float>(right);
   if (!std::isfinite(a) || !std::isfinite(b)) return {false, -kInfinity, &op};
   const bool has_unit = !op.unit.empty();
-  switch (op.step) {
+  switch (comparison) {
     case Step::kLess:
       return {a < b, b - a, &op};
     case Step::kLessEqual:
@@ -110,6 +110,10 @@ class Stacks {
         truths_[t_++] = {on, on ? 1.0 : -1.0, &op};
         break;
       }
+      case Step::kSignalCompared:
+        truths_[t_++] =
+            compare(op, op.comparison, static_cast<double>(frame[op.signal]), op.number);
+        break;
       case Step::kAnd:
         --t_;
         if (isLess(truths_[t_], truths_[t_ - 1])) truths_[t_ - 1] = truths_[t_];
@@ -124,7 +128,7 @@ class Stacks {
         break;
       default:
         n_ -= 2;
-        truths_[t_++] = compare(op, numbers_[n_], numbers_[n_ + 1]);
+        truths_[t_++] = compare(op, op.step, numbers_[n_], numbers_[n_ + 1]);
         break;
     }
   }
@@ -136,6 +140,28 @@ class Stacks {
   std::size_t n_ = 0, t_ = 0;
 };
 
+bool isComparison(Step step) {
+  return step == Step::kLess || step == Step::kLessEqual || step == Step::kGreater ||
+         step == Step::kGreaterEqual || step == Step::kEqual || step == Step::kNotEqual;
+}
+
+// Signal, number, comparison: in one step. Nearly all conditions are made of these.
+std::vector<ConditionStep> shorten(const std::vector<ConditionStep>& steps) {
+  std::vector<ConditionStep> shorter;
+  for (const ConditionStep& step : steps) {
+    const std::size_t n = shorter.size();
+    if (isComparison(step.step) && n >= 2 && shorter[n - 1].step == Step::kNumber &&
+        shorter[n - 2].step == Step::kSignal) {
+      shorter[n - 2] = {Step::kSignalCompared, shorter[n - 2].signal, shorter[n - 1].number,
+                        step.unit, step.step};
+      shorter.pop_back();
+    } else {
+      shorter.push_back(step);
+    }
+  }
+  return shorter;
+}
+
 }  // namespace
 
 Condition::Condition() : root_(std::make_shared<const Node>()) {}
@@ -144,7 +170,7 @@ std::variant<Condition, ConditionFault> Condition::parse(std::string_view text) 
   try {
     ParsedCondition parsed = parseCondition(text);
     Condition condition;
-    condition.root_ = std::make_shared<const Node>(Node{std::move(parsed.steps)});
+    condition.root_ = std::make_shared<const Node>(Node{shorten(parsed.steps)});
     condition.signals_ = std::move(parsed.signals);
     condition.text_ = text;
     return condition;

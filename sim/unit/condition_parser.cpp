@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From the text of a condition to its steps: recursive descent, numbers and truths kept apart.
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -37,7 +39,7 @@ const std::vector<std::string_view>& unitsInUse() {
 }
 
 std::string describeUnit(std::string_view unit) {
-  return unit.empty() ? "a number without unit" : "'" + std::string(unit) + "'";
+  return unit.empty() ? "a number without unit" : fmt::format("'{}'", unit);
 }
 
 // What has been read: a truth, or a number with its unit.
@@ -95,12 +97,12 @@ class Parser {
   [[nodiscard]] std::string describeHere() const {
     if (atEnd()) return "end of the condition";
     const std::string_view word = peekWord();
-    if (!word.empty()) return "'" + std::string(word.substr(0, 40)) + "'";
+    if (!word.empty()) return fmt::format("'{}'", word.substr(0, 40));
     const auto byte = static_cast<unsigned char>(here());
     if (byte < 0x20 || byte >= 0x7f) return "character that is not allowed here";
-    return "'" + std::string(1, here()) + "'";
+    return fmt::format("'{}'", here());
   }
-  void put(Step step) { result_.steps.push_back({step, {}, 0, {}}); }
+  void put(Step step) { result_.steps.push_back({step, {}, 0, {}, Step::kLess}); }
 
   // A truth as it is; a bare signal made one.
   void requireTruth(const Term& term) {
@@ -167,7 +169,7 @@ class Parser {
     const Term right = parseRightSide(left);
     requireNumber(right);
     const std::string_view unit = joinUnits(left, right, "compared with");
-    result_.steps.push_back({*step, {}, 0, unit});
+    result_.steps.push_back({*step, {}, 0, unit, Step::kLess});
     if (takeComparison()) fail(at_, "a second comparison in a row; join two with 'and'");
     return makeTruth(left.at);
   }
@@ -182,7 +184,7 @@ class Parser {
     std::string_view unit = joinUnits(value, centre, "compared with");
     const Term both{value.at, false, value.adapts && centre.adapts, unit, std::nullopt};
     unit = joinUnits(both, reach, "compared with");
-    result_.steps.push_back({Step::kNear, {}, 0, unit});
+    result_.steps.push_back({Step::kNear, {}, 0, unit, Step::kLess});
     return makeTruth(value.at);
   }
 
@@ -196,13 +198,13 @@ class Parser {
     const auto value = findSignalWord(*left.lone_signal, word, allowed);
     if (!value && allowed.empty()) return parseSum();
     if (!value) {
-      const std::string of = "word for " + std::string(signalInfo(*left.lone_signal).name);
+      const std::string of = fmt::format("word for {}", signalInfo(*left.lone_signal).name);
       fail(at_, unknownWord(of, word, allowed));
     }
     const std::size_t at = at_;
     at_ += word.size();
     skipBlanks();
-    result_.steps.push_back({Step::kNumber, {}, *value, {}});
+    result_.steps.push_back({Step::kNumber, {}, *value, {}, Step::kLess});
     return {at, false, true, {}, std::nullopt};
   }
 
@@ -285,7 +287,7 @@ class Parser {
     if (word.empty()) fail(at_, "found " + describeHere() + " where a signal or number belongs");
     if (word == "abs") return parseAbs();
     if (word == "and" || word == "or" || word == "not" || word == "near" || word == "by") {
-      fail(at_, "found '" + std::string(word) + "' where a signal or number belongs");
+      fail(at_, fmt::format("found '{}' where a signal or number belongs", word));
     }
     return parseSignal(word);
   }
@@ -309,7 +311,7 @@ class Parser {
     const std::size_t at = at_;
     at_ += word.size();
     skipBlanks();
-    result_.steps.push_back({Step::kSignal, *signal, 0, {}});
+    result_.steps.push_back({Step::kSignal, *signal, 0, {}, Step::kLess});
     auto& seen = result_.signals;
     if (std::find(seen.begin(), seen.end(), *signal) == seen.end()) seen.push_back(*signal);
     return {at, false, false, signalInfo(*signal).unit, signal};
@@ -333,7 +335,7 @@ class Parser {
     at_ += static_cast<std::size_t>(next - begin);
     if (here() == '.') fail(at, "a number with two points");
     skipBlanks();
-    result_.steps.push_back({Step::kNumber, {}, value, {}});
+    result_.steps.push_back({Step::kNumber, {}, value, {}, Step::kLess});
     const std::string_view unit = takeUnit();
     return {at, false, unit.empty(), unit, std::nullopt};
   }

@@ -27,7 +27,8 @@ enum class Step : std::uint8_t {
   kEqual,
   kNotEqual,
   kNear,
-  kTruth,  ///< of a bare signal
+  kTruth,           ///< of a bare signal
+  kSignalCompared,  ///< a signal with a number, by `comparison`: the usual case in one step
   kAnd,
   kOr,
   kNot,
@@ -38,6 +39,7 @@ struct ConditionStep {
   Signal signal{};
   double number = 0;
   std::string_view unit;  ///< of a comparison; points into the signal table
+  Step comparison = Step::kLess;
 };
 
 /// Neither stack grows beyond this: the parser refuses deeper nesting long before.
