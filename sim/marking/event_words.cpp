@@ -106,6 +106,11 @@ std::optional<std::string> findPositionFault(const ActionPattern& pattern) {
   return unit::unknownWord("position", word, all);
 }
 
+bool takesNothingBehind(std::string_view verb) {
+  return verb == "press" || verb == "release" || verb == "take" || verb == "put" ||
+         verb == "look" || verb == "say" || verb == "do";
+}
+
 std::optional<std::string> findJudgementFault(const ActionPattern& pattern) {
   const std::string_view argument = *pattern.argument;
   const std::string_view word = argument.substr(0, argument.find(' '));
@@ -127,6 +132,10 @@ std::optional<std::string> findWordFault(const ActionPattern& pattern) {
     if (!pattern.argument) return std::nullopt;
     if (verb.word == "set" || verb.word == "hold") return findPositionFault(pattern);
     if (verb.word == "judge") return findJudgementFault(pattern);
+    if (takesNothingBehind(verb.word) && pattern.argument->find('*') == std::string::npos) {
+      return "'" + pattern.verb + "' takes nothing behind its object, found '" + *pattern.argument +
+             "'";
+    }
     return std::nullopt;
   }
   return unit::unknownWord("verb", pattern.verb, words);

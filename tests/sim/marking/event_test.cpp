@@ -118,6 +118,7 @@ TEST(EventFaultText, NamesTheNearestKnownWord) {
   EXPECT_THAT(faultOf("did press cab3.*").what, HasSubstr("fits no control"));
   EXPECT_THAT(faultOf("did set cab1.reverser forwards").what, HasSubstr("forward"));
   EXPECT_THAT(faultOf("did judge end1.hoses bad").what, HasSubstr("defect"));
+  EXPECT_THAT(faultOf("did press cab1.horn low").what, HasSubstr("nothing behind"));
   EXPECT_THAT(faultOf("did go cabb1").what, HasSubstr("cab1"));
   EXPECT_THAT(faultOf("did say call_warnin").what, HasSubstr("call_warning"));
   EXPECT_THAT(faultOf("did look end1.hose").what, HasSubstr("end1.hoses"));
