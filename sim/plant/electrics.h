@@ -11,9 +11,9 @@ namespace cabwright::plant {
 /// Open-circuit voltage over charge (share of full): straight between empty and full, which the
 /// published six-cell table (doubled) follows within 0.1 V.
 [[nodiscard]] double calcRestVoltage(const BatteryParameters& p, double charge);
-/// What the cells can put behind their resistance, V: the rest voltage, but in the last hundredth of
-/// their charge they give out, so that a flat battery gives nothing (common practice, no published
-/// source).
+/// What the cells can put behind their resistance, V: the rest voltage, but in the last hundredth
+/// of their charge they give out, so that a flat battery gives nothing (common practice, no
+/// published source).
 [[nodiscard]] double calcSourceVoltage(const BatteryParameters& p, double charge);
 /// Internal resistance at this temperature: rises in the cold, never below half its 25 C value.
 [[nodiscard]] double calcBatteryResistance(const BatteryParameters& p, double ambient_c);
