@@ -16,7 +16,7 @@ std::vector<FaultRow> safetyDevice() {
        .text = "the choke is partly blocked",
        .symptom = "device test: lamp out, brake long after 5 s, or never",
        .decision = "repeat once, time it, check cock and seal; the unit fails. Late is not works",
-       .size = {"% closed", 10.0, 100.0, 55.0},
+       .size = {"%", 10.0, 100.0, 55.0, false, "closed"},
        .gradual = true,
        .numbers = {{"safety_device#.choke_c", How::kScale, leftOf}}},
       {.name = "safety_device#.choke_wide",

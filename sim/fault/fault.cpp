@@ -121,7 +121,8 @@ std::optional<std::string> findSizeFault(const FaultSpec& spec, double size) {
     return "'" + spec.name + "' has no size: it is there or it is not";
   }
   const std::string allowed = "; allowed: " + plant::shortNumber(range.lowest) + " to " +
-                              plant::shortNumber(range.highest) + " " + std::string(range.unit);
+                              plant::shortNumber(range.highest) + " " + std::string(range.unit) +
+                              (range.of.empty() ? "" : " " + std::string(range.of));
   if (!(size >= range.lowest && size <= range.highest)) {
     return "'" + spec.name + "' cannot be of size " + plant::shortNumber(size) + allowed;
   }

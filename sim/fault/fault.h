@@ -49,6 +49,7 @@ struct SizeRange {
   double lowest = 0, highest = 0;
   double usual = 0;  ///< when a file gives none
   bool whole = false;
+  std::string_view of = {};  ///< what is counted or measured: "lost", "closed"; may be empty
   [[nodiscard]] bool exists() const { return lowest < highest; }
 };
 

@@ -73,6 +73,12 @@ void checkDraw(TableReader& table, const Draw& draw) {
 void readDraw(TableReader& table, ScenarioDraft& draft) {
   Draw draw;
   draw.name = table.text("name", Need::kMust).value_or("");
+  for (const Draw& other : draft.scenario.draws) {
+    if (other.name != draw.name || draw.name.empty()) continue;
+    table.sink().add(table.placeOfValue("name"),
+                     "there is a draw '" + printable(draw.name) + "' already");
+    break;
+  }
   draw.count = static_cast<int>(table.whole("count", 1, 100).value_or(1));
   std::vector<FilePlace> places;
   std::vector<TableReader> choices = table.tables("from");

@@ -157,7 +157,7 @@ void checkFollows(const std::vector<RuleText>& rules, FaultSink& sink, FileFault
   for (const RuleText& rule : rules) {
     const std::vector<std::string> follows = rule.texts("follows");
     for (std::size_t k = 0; k < follows.size(); ++k) {
-      const FilePlace at = rule.placeOf("follows", k);
+      const FilePlace at = rule.find("follows")->items[k];
       std::string what;
       if (follows[k] == rule.id) {
         what = "the rule '" + rule.id + "' cannot follow from itself";

@@ -40,7 +40,7 @@ double readRail(TableReader& table, ScenarioDraft& draft) {
     if (rail.word == text->get()) return rail.factor;
     words.push_back(rail.word);
   }
-  table.sink().add(*draft.rail_at, unit::unknownWord("'rail'", text->get(), words));
+  table.sink().add(*draft.rail_at, unit::unknownWord("rail", text->get(), words));
   return 1.0;
 }
 

@@ -184,7 +184,7 @@ std::optional<std::size_t> TableReader::word(std::string_view key,
   for (std::size_t k = 0; k < allowed.size(); ++k) {
     if (allowed[k] == *found) return k;
   }
-  sink_.add(placeOfValue(key), unit::unknownWord("'" + std::string(key) + "'", *found, allowed));
+  sink_.add(placeOfValue(key), unit::unknownWord(key, *found, allowed));
   return std::nullopt;
 }
 

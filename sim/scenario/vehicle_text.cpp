@@ -133,7 +133,13 @@ class VehicleWriter {
 }  // namespace
 
 std::string vehicleText(const Vehicle& vehicle) {
-  std::string text = "# SPDX-License-Identifier: GPL-3.0-or-later\n";
+  std::string text =
+      "# SPDX-License-Identifier: GPL-3.0-or-later\n"
+      "# A vehicle: every number of the machine and of its switches, with unit and meaning. A "
+      "group\n"
+      "# without a number, [engine], speaks of all of its kind; [engine2] of one, and wins. What "
+      "a\n"
+      "# file leaves out is as in the standard vehicle; values may carry their unit: \"95 psi\".\n";
   text += "title = \"" + escaped(vehicle.title) + "\"\n";
   text += "text = \"" + escaped(vehicle.text) + "\"\n";
   return text + VehicleWriter(makeRows(vehicle)).write();
