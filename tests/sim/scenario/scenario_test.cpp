@@ -7,6 +7,7 @@
 
 #include <map>
 #include <set>
+#include <sstream>
 
 #include "scenario_texts.h"
 #include "unit/unit.h"
@@ -267,6 +268,40 @@ TEST(Scenario, ARuleKnowsThePlaceOfEachLetter) {
   EXPECT_EQ(r.placeOf("condition", 0, 11), (FilePlace{"x.toml", 14, 1}));
   EXPECT_EQ(r.placeOf("steps", 1, 2), (FilePlace{"x.toml", 15, 20}));
   EXPECT_EQ(r.placeOf("b"), (FilePlace{"x.toml", 7, 6}));  // not there: the rule
+}
+
+// The examples that teach the format are files like any other.
+std::pair<std::string, std::string> readmeExamples() {
+  const auto loaded = loadText((cabwright::testing::shippedScenarios() / "README.txt").string());
+  const std::string text = std::get<SourceFile>(loaded).text;
+  const std::size_t scenario = text.find("\n  title = "), scripts = text.find("\nScripts\n");
+  const std::string script = text.substr(text.find("  # breaks", scripts));
+  std::string cut;  // the words behind each step are no part of it
+  std::istringstream lines(script);
+  for (std::string line; std::getline(lines, line);) {
+    cut += line.substr(0, line.find("   ", 4)) + "\n";
+  }
+  return {text.substr(scenario, scripts - scenario), cut};
+}
+
+TEST(Readme, ItsScenarioIsOne) {
+  TextLibrary library;
+  const FolderLibrary shipped(cabwright::testing::shippedScenarios());
+  for (const auto& [shelf, name] : {std::pair(Shelf::kVehicles, "two-engine-unit"),
+                                    std::pair(Shelf::kRoutes, "orlow-branch")}) {
+    library.add(shelf, name, std::get<SourceFile>(shipped.find(shelf, name)).text);
+  }
+  const auto common = cabwright::testing::testLibrary().find(Shelf::kRules, "common");
+  library.add(Shelf::kRules, "preparation", std::get<SourceFile>(common).text);
+  const Scenario s = good(parseScenario({"README.txt", readmeExamples().first}, library)).scenario;
+  EXPECT_EQ(s.rules.size(), 3u);
+  EXPECT_EQ(s.faults.size(), 1u);
+}
+
+TEST(Readme, ItsScriptIsOne) {
+  const Script s = good(parseScript({"README.txt", readmeExamples().second}));
+  EXPECT_EQ(s.steps.size(), 7u);
+  EXPECT_EQ(s.breaks, "hb-off");
 }
 
 TEST(Setup, TheSameSeedGivesTheSameAndOthersGiveOthers) {
