@@ -2,6 +2,7 @@
 // check: reads files strictly and lists all their faults.
 #include <algorithm>
 #include <filesystem>
+#include <memory>
 #include <sstream>
 
 #include "console_exercise.h"
@@ -56,13 +57,32 @@ FileFaults checkRules(const SourceFile& file) {
   return faultsOf(session::readRules(std::get<std::vector<scenario::RuleText>>(parsed)));
 }
 
-// A unit that knows the words of actions: that of the scenario beside the script, or one on a line
-// without signals.
-unit::Unit unitFor(const std::optional<session::Situation>& situation) {
-  if (!situation) return {plant::Parameters(), unit::Route(), unit::UnitStart()};
-  const scenario::Setup setup =
-      scenario::makeSetup(situation->loaded, situation->loaded.scenario.seed);
-  return {setup.parameters, setup.route, setup.start};
+// What is wrong with the words of an action: asked of the unit of the scenario beside the script.
+// Without a scenario nobody knows the names of the line's signals.
+scenario::ActionCheck makeActionCheck(const std::optional<session::Situation>& situation) {
+  if (situation) {
+    const scenario::Setup setup =
+        scenario::makeSetup(situation->loaded, situation->loaded.scenario.seed);
+    const auto unit =
+        std::make_shared<const unit::Unit>(setup.parameters, setup.route, setup.start);
+    return [unit](const unit::Action& action) { return unit->findActionFault(action); };
+  }
+  const auto unit =
+      std::make_shared<const unit::Unit>(plant::Parameters(), unit::Route(), unit::UnitStart());
+  return [unit](const unit::Action& action) -> std::optional<std::string> {
+    if (action.object.starts_with("signal.")) return std::nullopt;
+    return unit->findActionFault(action);
+  };
+}
+
+// Line 0: the file as such.
+void addFault(FileFaults& faults, const std::string& file, std::size_t line, std::string what) {
+  scenario::FileFault fault;
+  fault.at.file = file;
+  fault.at.line = line;
+  fault.at.column = line > 0 ? 1 : 0;
+  fault.what = std::move(what);
+  faults.push_back(std::move(fault));
 }
 
 // "# breaks: RULE" must name a rule of the scenario.
@@ -72,21 +92,24 @@ void checkBreaks(const scenario::Script& script, const session::Situation& situa
   const auto& rules = situation.loaded.scenario.rules;
   if (std::ranges::any_of(rules, [&](const auto& rule) { return rule.id == *script.breaks; }))
     return;
-  faults.push_back({{script.name, 1, 1},
-                    "the scenario beside this script has no rule '" + *script.breaks + "'"});
+  addFault(faults, script.name, 1,
+           "the scenario beside this script has no rule '" + *script.breaks + "'");
 }
 
 FileFaults checkScript(const fs::path& path, const SourceFile& file) {
   std::optional<session::Situation> situation;
+  FileFaults faults;
   const fs::path beside = path.parent_path() / "scenario.toml";
   if (std::error_code ignored; fs::exists(beside, ignored)) {
     auto loaded = session::loadSituation(beside.string());
-    if (auto* good = std::get_if<session::Situation>(&loaded)) situation = std::move(*good);
+    if (auto* good = std::get_if<session::Situation>(&loaded))
+      situation = std::move(*good);
+    else
+      addFault(faults, file.name, 0, "the scenario beside this script has faults");
   }
-  const unit::Unit unit = unitFor(situation);
-  auto parsed = scenario::parseScript(
-      file, [&unit](const auto& action) { return unit.findActionFault(action); });
-  FileFaults faults = faultsOf(parsed);
+  const auto parsed = scenario::parseScript(file, makeActionCheck(situation));
+  const FileFaults found = faultsOf(parsed);
+  faults.insert(faults.end(), found.begin(), found.end());
   if (faults.empty() && situation)
     checkBreaks(std::get<scenario::Script>(parsed), *situation, faults);
   return faults;

@@ -90,9 +90,14 @@ PlayEnd play(session::Run& run, scenario::Script script, const EachTick& each_ti
   std::int64_t last_tick = -1;  // known once the script is done
   while (true) {
     for (const auto& due : runner.advance(run.frame()))
-      if (const session::Taken taken = run.take(due.action); taken.fault)
-        return {"stopped: the script says something unknown", 0,
-                scenario::FileFault{{name, due.line, 1}, *taken.fault}};
+      if (const session::Taken taken = run.take(due.action); taken.fault) {
+        scenario::FileFault fault;
+        fault.at.file = name;
+        fault.at.line = due.line;
+        fault.at.column = 1;
+        fault.what = *taken.fault;
+        return {"stopped: the script says something unknown", 0, fault};
+      }
     if (runner.fault()) return {"stopped: the script cannot go on", 0, runner.fault()};
     if (run.failed()) return {"stopped: the machine could not be calculated", 0, std::nullopt};
     if (last_tick < 0 && runner.isDone()) last_tick = run.tick() + kAfterglowTicks;

@@ -31,6 +31,8 @@ std::string helpWithExamples() {
          "      what the gauge showed and what was true, for a chart\n"
          "  cabwright-console trace --signals help\n"
          "      every signal with its unit and meaning\n"
+         "  cabwright-console faults\n"
+         "      what can be put wrong, how it shows, and what is right to do\n"
          "\n"
          "Exit code: 0 passed, or all is well; 1 failed, or differs; 2 bad input, one line for\n"
          "each fault on standard error; 128 + n when signal n ended a run.\n"

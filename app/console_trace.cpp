@@ -101,13 +101,13 @@ std::optional<std::int64_t> toTicks(double seconds) {
 
 void putRow(const Context& context, const std::vector<Column>& columns, const session::Run& run) {
   std::string row = fmt::format("{}.{:02}", run.tick() / 100, run.tick() % 100);
-  for (const Column& column : columns) row += "," + column.value(run);
+  for (const Column& column : columns) (row += ',') += column.value(run);
   context.output.putLine(row);
 }
 
 void putHeading(const Context& context, const std::vector<Column>& columns) {
   std::string row = "time [s]";
-  for (const Column& column : columns) row += "," + column.heading;
+  for (const Column& column : columns) (row += ',') += column.heading;
   context.output.putLine(row);
 }
 

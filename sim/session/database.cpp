@@ -61,6 +61,22 @@ int allowReadingOnly(void*, int action, const char* name, const char*, const cha
   }
 }
 
+// An RFC 3986 name that tells SQLite nobody writes the file: no locks, no files beside it.
+std::string immutableUri(const std::string& file) {
+  static constexpr char kDigits[] = "0123456789ABCDEF";
+  std::string uri = "file:";
+  for (const char c : file) {
+    const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+                       std::strchr("/-_.~", c) != nullptr;
+    const auto byte = static_cast<unsigned char>(c);
+    if (plain)
+      uri += c;
+    else
+      uri += {'%', kDigits[byte >> 4], kDigits[byte & 0xfU]};
+  }
+  return uri + "?immutable=1";
+}
+
 void setLimits(sqlite3* database) {
   sqlite3_limit(database, SQLITE_LIMIT_LENGTH, 32 << 20);
   sqlite3_limit(database, SQLITE_LIMIT_SQL_LENGTH, 16 << 10);
@@ -159,8 +175,7 @@ bool Statement::isNull(int column) const {
 
 void Database::Close::operator()(sqlite3* database) const { sqlite3_close_v2(database); }
 
-Database::Database(const std::filesystem::path& file, std::string name, int flags)
-    : name_(std::move(name)) {
+Database::Database(const std::string& file, std::string name, int flags) : name_(std::move(name)) {
   sqlite3* raw = nullptr;
   const int code = sqlite3_open_v2(file.c_str(), &raw,
                                    flags | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE, nullptr);
@@ -170,15 +185,17 @@ Database::Database(const std::filesystem::path& file, std::string name, int flag
 }
 
 Database Database::create(const std::filesystem::path& file, std::string name) {
-  return {file, std::move(name), SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE};
+  return {file.string(), std::move(name), SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE};
 }
 
 Database Database::openForWriting(const std::filesystem::path& file) {
-  return {file, file.string(), SQLITE_OPEN_READWRITE};
+  return {file.string(), file.string(), SQLITE_OPEN_READWRITE};
 }
 
-Database Database::openUntrusted(const std::filesystem::path& file, std::string name) {
-  Database database(file, std::move(name), SQLITE_OPEN_READONLY);
+Database Database::openUntrusted(const std::filesystem::path& file, std::string name,
+                                 bool has_journal) {
+  Database database(has_journal ? file.string() : immutableUri(file.string()), std::move(name),
+                    SQLITE_OPEN_READONLY | (has_journal ? 0 : SQLITE_OPEN_URI));
   sqlite3* raw = database.handle();
   setLimits(raw);
   sqlite3_db_config(raw, SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);

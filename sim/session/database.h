@@ -58,9 +58,11 @@ class Database {
   /// An existing file of our own making, to go on writing.
   static Database openForWriting(const std::filesystem::path& file);
   /// Somebody else's file, taken as hostile input: read-only, defensive mode, no trust in its
-  /// schema, cell sizes checked, low limits, and nothing but reading allowed. For an unclosed
-  /// session SQLite still reads the journal that lies beside it.
-  static Database openUntrusted(const std::filesystem::path& file, std::string name);
+  /// schema, cell sizes checked, low limits, and nothing but reading allowed. With `has_journal`
+  /// SQLite reads the journal that lies beside it as well (an unclosed session) and may put an
+  /// index of it there; without, it touches nothing but the file itself.
+  static Database openUntrusted(const std::filesystem::path& file, std::string name,
+                                bool has_journal);
 
   void run(const std::string& sql);
   /// First column of the first row; empty without a row.
@@ -80,7 +82,7 @@ class Database {
   void close();
 
  private:
-  Database(const std::filesystem::path& file, std::string name, int flags);
+  Database(const std::string& file, std::string name, int flags);
   struct Close {
     void operator()(sqlite3* database) const;
   };

@@ -29,6 +29,11 @@ void checkPlace(const fs::path& file) {
   const fs::path folder = file.has_parent_path() ? file.parent_path() : fs::path(".");
   if (!fs::is_directory(folder, ignored))
     throw SessionError(file.string() + ": there is no folder " + folder.string());
+  // SQLite would take them for this file's own.
+  for (const char* end : {"-wal", "-shm", "-journal"})
+    if (fs::exists(file.string() + end, ignored))
+      throw SessionError(file.string() + ": the remains of another session lie beside it: " +
+                         file.filename().string() + end);
   if (file.filename().empty()) throw SessionError(file.string() + ": names a folder, not a file");
 }
 
@@ -100,6 +105,9 @@ void writeHeader(Database& database, Chain& chain, const SessionHeader& header) 
   database.run("PRAGMA page_size = 4096");
   database.run("PRAGMA application_id = " + std::to_string(kApplicationId));
   database.run("PRAGMA user_version = " + std::to_string(kFormatVersion));
+  // From the first byte on, and for good: a change of journal mode is the one moment at which a
+  // killed process would leave a file that only a writer can put right.
+  database.run("PRAGMA journal_mode = WAL");
   database.run("BEGIN");
   for (const SchemaEntry& entry : kSchema) database.run(std::string(entry.sql));
   writeAbout(database, chain, header);
@@ -120,7 +128,8 @@ Database makeFile(const fs::path& file, Chain& chain, const SessionHeader& heade
   } catch (const SessionError&) {
     std::error_code ignored;
     fs::remove(hidden, ignored);
-    fs::remove(hidden.string() + "-journal", ignored);
+    for (const char* beside : {"-journal", "-wal", "-shm"})
+      fs::remove(hidden.string() + beside, ignored);
     throw;
   }
   publish(hidden, file);
@@ -132,7 +141,6 @@ Database makeFile(const fs::path& file, Chain& chain, const SessionHeader& heade
 SessionWriter::SessionWriter(const fs::path& file, const SessionHeader& header,
                              std::int64_t size_limit_bytes)
     : database_(makeFile(file, chain_, header)) {
-  database_.run("PRAGMA journal_mode = WAL");
   database_.run("PRAGMA synchronous = NORMAL");
   if (size_limit_bytes > 0) database_.limitSize(size_limit_bytes);
   prepare();
@@ -214,11 +222,10 @@ void SessionWriter::finish(const Closing& closing) {
   put_action_.reset();
   put_state_.reset();
   // From here on nothing can be lost: what follows only folds the journal into the file. Another
-  // program that reads along at this moment keeps the journal alive, which does no harm.
+  // program that reads along at this moment keeps the journal beside it, which does no harm.
   try {
     database_.run("PRAGMA synchronous = FULL");
     database_.run("PRAGMA wal_checkpoint(TRUNCATE)");
-    database_.run("PRAGMA journal_mode = DELETE");
   } catch (const SessionError&) {
     return;
   }

@@ -54,7 +54,7 @@ struct Store::Impl {
   explicit Impl(const fs::path& file)
       : name(file.string()),
         copy(copyIfNeeded(file)),
-        database(Database::openUntrusted(copy ? copy->copy(file) : file, name)) {
+        database(Database::openUntrusted(copy ? copy->copy(file) : file, name, hasJournal(file))) {
     checkInside(database);
     loaded = loadHeader(database);
     closing = loadClosing(database, closing_seq, closing_chain);

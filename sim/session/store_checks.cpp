@@ -133,12 +133,14 @@ void checkOutside(const fs::path& file) {
   checkHead(name, head);
 }
 
+bool hasJournal(const fs::path& file) {
+  std::error_code failed;
+  return fs::file_size(file.string() + "-wal", failed) > 0 && !failed;
+}
+
 bool needsCopyToRead(const fs::path& file) {
   const fs::path folder = file.has_parent_path() ? file.parent_path() : fs::path(".");
-  if (::access(folder.c_str(), W_OK) == 0) return false;
-  std::ifstream in(file, std::ios::binary);
-  in.seekg(18);
-  return in.get() == 2;  // written with a journal beside it: an unclosed session
+  return hasJournal(file) && ::access(folder.c_str(), W_OK) != 0;
 }
 
 void checkInside(Database& database) {

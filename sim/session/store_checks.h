@@ -20,7 +20,10 @@ inline constexpr std::int64_t kMostTicks = std::int64_t{7} * 24 * 3600 * kTicksP
 /// application id and format version. Throws SessionError.
 void checkOutside(const std::filesystem::path& file);
 
-/// True when SQLite would have to write beside the file to read it and may not.
+/// Whether a journal lies beside it: the session is still being written, or was cut off.
+[[nodiscard]] bool hasJournal(const std::filesystem::path& file);
+
+/// True when SQLite would have to write beside the file to read its journal, and may not.
 [[nodiscard]] bool needsCopyToRead(const std::filesystem::path& file);
 
 /// Exactly the known tables and quick_check without complaint. Throws SessionError.

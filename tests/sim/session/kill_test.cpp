@@ -51,6 +51,19 @@ class SharedTick {
   }
 }
 
+[[noreturn]] void recordAndClose(const std::filesystem::path& file, std::atomic<std::int64_t>& at) {
+  try {
+    Recorder recorder(file, sampleHeader());
+    std::int64_t number = 0;
+    showSample(recorder, 0, 500, number);
+    at.store(500);
+    recorder.close(sampleClosing(500));
+    std::this_thread::sleep_for(std::chrono::seconds(60));
+  } catch (...) {
+  }
+  ::_exit(3);
+}
+
 TEST(KilledRecorder, LosesAtMostASecondAndTheFileOpens) {
   std::minstd_rand random(20);  // NOLINT: which moments does not matter, that they vary does
   for (int kill = 0; kill < kKills; ++kill) {
@@ -79,6 +92,29 @@ TEST(KilledRecorder, LosesAtMostASecondAndTheFileOpens) {
     ASSERT_LE(read.size(), shown.events.size());
     for (std::size_t i = 0; i < read.size(); ++i) ASSERT_TRUE(same(read[i], shown.events[i]));
   }
+}
+
+// The end is a moment as well: at any time while a session is being closed a kill leaves a file
+// that opens with everything that was shown.
+TEST(KilledRecorder, LosesNothingWhileTheSessionIsBeingClosed) {
+  int cut = 0;
+  for (int kill = 0; kill < kKills; ++kill) {
+    const Folder folder;
+    const auto file = folder / "a.cabsession";
+    const SharedTick tick;
+    const pid_t child = ::fork();
+    ASSERT_GE(child, 0);
+    if (child == 0) recordAndClose(file, *tick);
+    while ((*tick).load() < 0) std::this_thread::yield();
+    std::this_thread::sleep_for(std::chrono::microseconds(150 * kill));
+    ::kill(child, SIGKILL);
+    ASSERT_EQ(::waitpid(child, nullptr, 0), child);
+    const Store store(file);
+    EXPECT_GE(store.lastTick(), 500 - kTicksPerSecond) << "kill " << kill;
+    EXPECT_NO_THROW(readAll(file)) << "kill " << kill;
+    if (!store.closing()) ++cut;
+  }
+  EXPECT_GT(cut, 0);
 }
 
 TEST(KilledRecorder, LeavesNoHalfMadeSessionUnderItsName) {

@@ -117,6 +117,14 @@ TEST(Recorder, DoesNotOverwriteAFileThatIsThere) {
   EXPECT_THAT(folder.names(), ElementsAre("a.cabsession"));
 }
 
+TEST(Recorder, DoesNotTakeUpTheJournalOfAnotherSession) {
+  const Folder folder;
+  spill(folder / "a.cabsession-wal", "of a session that was moved away");
+  EXPECT_THAT(errorOf([&] { Recorder r(folder / "a.cabsession", sampleHeader()); }),
+              HasSubstr("the remains of another session lie beside it: a.cabsession-wal"));
+  EXPECT_THAT(folder.names(), ElementsAre("a.cabsession-wal"));
+}
+
 TEST(Recorder, SaysWhenTheFolderIsMissing) {
   const Folder folder;
   const auto message = errorOf([&] { Recorder r(folder / "no/a.cabsession", sampleHeader()); });

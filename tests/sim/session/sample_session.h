@@ -126,7 +126,7 @@ inline void spill(const std::filesystem::path& file, const std::string& bytes) {
 template <class Act>
 std::string errorOf(Act act) {
   try {
-    act();
+    static_cast<void>(act());
   } catch (const SessionError& error) {
     return error.what();
   }

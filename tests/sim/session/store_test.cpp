@@ -201,6 +201,19 @@ TEST_F(StoreTest, ReadingChangesNothingInTheFile) {
   EXPECT_THAT(folder_.names(), testing::ElementsAre("good.cabsession"));
 }
 
+TEST_F(StoreTest, ReadsNamesThatMeanSomethingInAnAddress) {
+  const auto file = folder_ / "50% of a?b#c d\".cabsession";
+  std::filesystem::copy_file(good(), file);
+  EXPECT_EQ(readAll(file).size(), readAll(good()).size());
+}
+
+TEST_F(StoreTest, DoesNotApplyAJournalSomebodyLaidBesideAClosedSession) {
+  const std::string before = slurp(good());
+  spill(good().string() + "-journal", std::string(4096, '\x01'));
+  EXPECT_FALSE(readAll(good()).empty());
+  EXPECT_EQ(slurp(good()), before);
+}
+
 TEST_F(StoreTest, AnOlderListOfSignalsOpensAndTellsWhatItLacks) {
   const auto file = forged("UPDATE signal SET name = 'unheard.of' WHERE id = 0");
   const Store store(file);

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "session/marking_witness.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace cabwright::session {
+namespace {
+
+unit::Signal defectSignal(unit::Item item) {
+  // The signals of the items stand in a row in the order of the item table.
+  const auto first = static_cast<std::size_t>(
+      *unit::findSignal("true." + std::string(unit::itemTable().front().name)));
+  return static_cast<unit::Signal>(first + unit::indexOf(item));
+}
+
+std::optional<marking::RuleClass> toRuleClass(unit::DefectClass rank) {
+  switch (rank) {
+    case unit::DefectClass::kNone:
+      return std::nullopt;
+    case unit::DefectClass::kTechnical:
+      return marking::RuleClass::kTechnique;
+    case unit::DefectClass::kSerious:
+      return marking::RuleClass::kSerious;
+    case unit::DefectClass::kCritical:
+      return marking::RuleClass::kCritical;
+  }
+  return std::nullopt;
+}
+
+std::string firstWord(const std::string& text) { return text.substr(0, text.find(' ')); }
+
+bool isTrainee(const unit::Action& action) { return action.actor == unit::Actor::kTrainee; }
+
+}  // namespace
+
+MarkingWitness::MarkingWitness(MarkingTerms terms)
+    : terms_(std::move(terms)), marker_(terms_.rules) {
+  for (const unit::Setting& setting : terms_.hidden)
+    if (const auto item = unit::findItem(setting.name))
+      items_[unit::indexOf(*item)].hidden = firstWord(setting.value);
+}
+
+unit::DefectClass MarkingWitness::defectNow(unit::Item item) const {
+  if (!last_) return unit::DefectClass::kNone;
+  const float value = (*last_)[defectSignal(item)];
+  return static_cast<unit::DefectClass>(std::clamp(static_cast<int>(value), 0, 3));
+}
+
+// In words: the one put in, or else the one that follows from the world as it is.
+std::string MarkingWitness::conditionNow(unit::Item item) const {
+  const ItemTruth& truth = items_[unit::indexOf(item)];
+  if (!truth.hidden.empty()) return truth.hidden;
+  for (const unit::ItemCondition& condition : unit::itemInfo(item).conditions)
+    if (last_ && condition.live && condition.live->holds(*last_)) return condition.name;
+  return "good";
+}
+
+void MarkingWitness::seeFrame(const unit::Frame& frame) {
+  const bool is_first = !last_;
+  marker_.seeFrame(frame);
+  judgements_.seeFrame(frame);
+  last_ = frame;
+  if (is_first)
+    for (const unit::ItemInfo& info : unit::itemTable())
+      items_[unit::indexOf(info.id)].at_start = defectNow(info.id);
+  const bool within = frame[unit::Signal::kTrueValid] > 0.5F;
+  if (within_model_ && !within)
+    limits_.push_back({frame.tick, "the machine left the range the model was checked in"});
+  within_model_ = within;
+}
+
+void MarkingWitness::noteCondition(const unit::Action& action) {
+  const auto item = unit::findItem(action.object);
+  if (!item) return;
+  ItemTruth& truth = items_[unit::indexOf(*item)];
+  const std::string name = firstWord(action.argument);
+  truth.hidden = name == "good" ? "" : name;
+  truth.put_in = !truth.hidden.empty();
+}
+
+void MarkingWitness::seeAction(const TimedAction& timed) {
+  const unit::Action& action = timed.action;
+  marker_.seeAction(timed.tick, action);
+  judgements_.seeAction(timed.tick, action);
+  if (action.actor == unit::Actor::kScenario && action.verb == "remark") {
+    faults_.push_back({timed.tick, action.argument});
+  } else if (action.actor == unit::Actor::kInstructor && action.verb == "remark") {
+    remarks_.push_back({timed.tick, action.object + " " + action.argument});
+  } else if (!isTrainee(action) &&
+             (action.verb == "condition" || action.verb == "fault" || action.verb == "tooth")) {
+    faults_.push_back({timed.tick, unit::toText(action)});
+    if (action.verb == "condition") noteCondition(action);
+  } else if (isTrainee(action) && action.verb == "judge") {
+    const auto item = unit::findItem(action.object);
+    if (!item) return;
+    items_[unit::indexOf(*item)].at_judgement = defectNow(*item);
+    items_[unit::indexOf(*item)].judged_condition = conditionNow(*item);
+  }
+}
+
+void MarkingWitness::finish(std::int64_t tick) { marker_.finish(tick); }
+
+// A judgement is held against what was so when it was made. Of things nobody judged those count
+// that were wrong from the start, or were put wrong, and still are: what the trainee's own hands
+// changed on the way is the business of rules.
+std::vector<marking::TruthRow> MarkingWitness::makeTruth() const {
+  std::vector<marking::TruthRow> rows;
+  for (const unit::ItemInfo& info : unit::itemTable()) {
+    const ItemTruth& truth = items_[unit::indexOf(info.id)];
+    if (truth.at_judgement) {
+      rows.push_back(
+          {std::string(info.name), truth.judged_condition, toRuleClass(*truth.at_judgement)});
+      continue;
+    }
+    const unit::DefectClass now = defectNow(info.id);
+    const bool stands = truth.put_in || truth.at_start != unit::DefectClass::kNone;
+    if (stands && now != unit::DefectClass::kNone)
+      rows.push_back({std::string(info.name), conditionNow(info.id), toRuleClass(now)});
+  }
+  return rows;
+}
+
+marking::MarkSheet MarkingWitness::makeSheet(marking::SheetHead head) const {
+  for (const unit::Setting& setting : terms_.hidden)
+    head.faults.push_back({0, setting.name + " " + setting.value});
+  std::ranges::stable_sort(head.faults, {}, &marking::SheetNote::tick);
+  head.last_tick = std::max(head.last_tick, last_ ? last_->tick : 0);
+  head.faults.insert(head.faults.end(), faults_.begin(), faults_.end());
+  head.prompts.insert(head.prompts.end(), remarks_.begin(), remarks_.end());
+  head.limits_met.insert(head.limits_met.end(), limits_.begin(), limits_.end());
+  return marking::makeSheet(head, terms_.pass, *terms_.rules, marker_.verdicts(),
+                            judgements_.makeTable(makeTruth(), terms_.judgement_policy),
+                            terms_.judgement_policy);
+}
+
+}  // namespace cabwright::session

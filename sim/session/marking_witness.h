@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Marks a run or a recording of one: the same witness sees both, so the sheet is the same.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "marking/judgement.h"
+#include "marking/marker.h"
+#include "marking/sheet.h"
+#include "session/record.h"
+#include "unit/items.h"
+#include "unit/unit_start.h"
+
+namespace cabwright::session {
+
+/// What a sheet needs beside the rules: all of it follows from the scenario.
+struct MarkingTerms {
+  std::shared_ptr<const marking::RuleSet> rules;
+  marking::PassRule pass;
+  marking::JudgementPolicy judgement_policy;
+  /// Conditions hidden at the start ({"end2.hoses", "hanging"}), to call them by name.
+  std::vector<unit::Setting> hidden;
+};
+
+class MarkingWitness final : public Witness {
+ public:
+  explicit MarkingWitness(MarkingTerms terms);
+
+  void seeFrame(const unit::Frame& frame) override;
+  void seeAction(const TimedAction& action) override;
+  void seeHash(const StateHash&) override {}
+  /// The run is over.
+  void finish(std::int64_t tick);
+
+  [[nodiscard]] const marking::Marker& marker() const { return marker_; }
+  /// The sheet as it stands. Faults put in, remarks and limits of the model come into the head.
+  [[nodiscard]] marking::MarkSheet makeSheet(marking::SheetHead head) const;
+
+ private:
+  /// What is known of one item.
+  struct ItemTruth {
+    unit::DefectClass at_start = unit::DefectClass::kNone;
+    std::optional<unit::DefectClass> at_judgement;
+    bool put_in = false;  ///< by the instructor or the scenario, in the run
+    std::string hidden;   ///< name of the condition put in; empty: sound or by itself
+    std::string judged_condition;
+  };
+  [[nodiscard]] unit::DefectClass defectNow(unit::Item item) const;
+  [[nodiscard]] std::string conditionNow(unit::Item item) const;
+  [[nodiscard]] std::vector<marking::TruthRow> makeTruth() const;
+  void noteCondition(const unit::Action& action);
+
+  MarkingTerms terms_;
+  marking::Marker marker_;
+  marking::JudgementListener judgements_;
+  std::array<ItemTruth, unit::kItemCount> items_{};
+  std::optional<unit::Frame> last_;
+  std::vector<marking::SheetNote> faults_, remarks_, limits_;
+  bool within_model_ = true;
+};
+
+}  // namespace cabwright::session

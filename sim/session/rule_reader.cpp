@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "session/rule_reader.h"
+
+#include <array>
+#include <optional>
+#include <string>
+
+#include "unit/nearest_name.h"
+
+namespace cabwright::session {
+namespace {
+
+using scenario::FileFaults;
+using scenario::RuleText;
+
+constexpr std::array<std::string_view, 3> kClassWords{"critical", "serious", "technique"};
+constexpr std::array<std::string_view, 2> kReadsWords{"shown", "true"};
+
+// A word of a fixed list in a field that may be left out.
+template <class Value, class Find, class Words>
+std::optional<Value> readWord(const RuleText& rule, const char* key, Find find, const Words& known,
+                              FileFaults& faults) {
+  if (rule.find(key) == nullptr) return std::nullopt;
+  const std::string word = rule.text(key);
+  const std::optional<Value> value = find(word);
+  if (!value) faults.push_back({rule.placeOf(key), unit::unknownWord(key, word, known)});
+  return value;
+}
+
+std::optional<marking::RuleClass> readClass(const RuleText& rule, const char* key,
+                                            FileFaults& faults) {
+  return readWord<marking::RuleClass>(rule, key, marking::findRuleClass, kClassWords, faults);
+}
+
+void readWords(const RuleText& rule, marking::RuleSpec& spec) {
+  spec.id = rule.id;
+  spec.phase = rule.text("phase");
+  spec.title = rule.text("title");
+  spec.reason = rule.text("reason");
+  spec.advice = rule.text("advice");
+  spec.a = {rule.text("a"), rule.text("a_name")};
+  spec.b = {rule.text("b"), rule.text("b_name")};
+  spec.condition = rule.text("condition");
+  spec.during = rule.text("during");
+  spec.follows = rule.texts("follows");
+  spec.must_occur = rule.flag("must_occur");
+  const std::vector<std::string> steps = rule.texts("steps");
+  const std::vector<std::string> names = rule.texts("step_names");
+  for (std::size_t k = 0; k < steps.size(); ++k)
+    spec.steps.push_back({steps[k], k < names.size() ? names[k] : std::string()});
+}
+
+void readNumbers(const RuleText& rule, marking::RuleSpec& spec) {
+  spec.weight = rule.number("weight").value_or(1.0);
+  spec.for_s = rule.number("for").value_or(0.0);
+  if (const auto times = rule.number("times")) spec.times = static_cast<int>(*times);
+  const std::vector<double> within = rule.numbers("within");
+  if (!within.empty()) spec.from_s = within[0];
+  if (within.size() > 1) spec.to_s = within[1];
+}
+
+marking::RuleSpec readRule(const RuleText& rule, FileFaults& faults) {
+  marking::RuleSpec spec;
+  readWords(rule, spec);
+  readNumbers(rule, spec);
+  spec.kind = readWord<marking::RuleKind>(rule, "kind", marking::findRuleKind,
+                                          marking::ruleKindWords(), faults)
+                  .value_or(marking::RuleKind::kExistence);
+  spec.rule_class = readClass(rule, "class", faults).value_or(marking::RuleClass::kSerious);
+  spec.reads = readWord<marking::Reads>(rule, "reads", marking::findReads, kReadsWords, faults)
+                   .value_or(marking::Reads::kShown);
+  spec.tolerance = {rule.text("tolerance"), rule.text("inside"), rule.number("slack").value_or(0.0),
+                    readClass(rule, "falls_to", faults)};
+  if (const auto times = rule.number("repeated"))
+    spec.repeated = marking::Repeated{
+        static_cast<int>(*times),
+        readClass(rule, "repeated_class", faults).value_or(marking::RuleClass::kSerious)};
+  return spec;
+}
+
+}  // namespace
+
+std::variant<std::shared_ptr<const marking::RuleSet>, FileFaults> readRules(
+    const std::vector<RuleText>& rules) {
+  FileFaults faults;
+  std::vector<marking::RuleSpec> specs;
+  for (const RuleText& rule : rules) specs.push_back(readRule(rule, faults));
+  auto compiled = marking::compileRules(std::move(specs));
+  if (const auto* found = std::get_if<std::vector<marking::RuleFault>>(&compiled))
+    for (const marking::RuleFault& fault : *found)
+      faults.push_back({rules[fault.rule].placeOf(fault.field, fault.item, fault.at), fault.what});
+  if (!faults.empty()) {
+    scenario::sortFaults(faults);
+    return faults;
+  }
+  return std::get<std::shared_ptr<const marking::RuleSet>>(std::move(compiled));
+}
+
+}  // namespace cabwright::session

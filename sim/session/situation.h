@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A scenario with its rules made ready: what can be run and marked. It comes from files, or from
+// the texts a session carries, and gives the same either way.
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "marking/rule_set.h"
+#include "marking/sheet.h"
+#include "scenario/scenario.h"
+#include "session/marking_witness.h"
+#include "session/record.h"
+
+namespace cabwright::session {
+
+struct Situation {
+  scenario::LoadedScenario loaded;
+  std::shared_ptr<const marking::RuleSet> rules;
+};
+
+/// All faults of the scenario, of the files it names and of its rules at once.
+[[nodiscard]] std::variant<Situation, scenario::FileFaults> loadSituation(const std::string& path);
+
+/// From the sources of a session.
+[[nodiscard]] std::variant<Situation, scenario::FileFaults> readSituation(
+    const std::vector<SourceText>& sources);
+
+/// The head of a new session file. The scenario's file is called by its last folder and name, so
+/// that no path of this machine gets into the record.
+[[nodiscard]] SessionHeader makeHeader(const Situation& situation, std::uint64_t seed,
+                                       const std::string& program_version);
+
+/// What the sheet of such a session says at its head; the same for a run and for its recording.
+[[nodiscard]] marking::SheetHead makeHead(const Situation& situation, const SessionHeader& header);
+
+/// What a marker needs. The setup is that of the session's seed.
+[[nodiscard]] MarkingTerms makeTerms(const Situation& situation, const scenario::Setup& setup);
+
+/// The end of a session with its sheet.
+[[nodiscard]] Closing makeClosing(std::int64_t tick, const std::string& reason,
+                                  const marking::MarkSheet& sheet);
+
+}  // namespace cabwright::session

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// mark, replay and check, by what comes out of the real program.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <csignal>
+#include <nlohmann/json.hpp>
+#include <random>
+
+#include "exercise.h"
+
+namespace cabwright::console_test {
+namespace {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::SizeIs;
+using testing::StartsWith;
+
+class Review : public testing::Test {
+ protected:
+  // The text of the sheet printed by the run.
+  std::string record(const std::string& script) {
+    return run({"run", folder_.exercise().string(), "--script", folder_.script(script), "--record",
+                file_})
+        .out;
+  }
+  ExerciseFolder folder_;
+  std::string file_ = folder_ / "a.cabsession";
+};
+
+TEST_F(Review, MarkGivesTheSheetOfTheRunAndItsCode) {
+  const std::string sheet = record("bad-gear.txt");
+  const Outcome outcome = run({"mark", file_});
+  EXPECT_EQ(outcome.code, 1);
+  EXPECT_EQ(outcome.out, sheet);
+  EXPECT_EQ(outcome.err, "");
+}
+
+TEST_F(Review, MarkGivesJson) {
+  record("good.txt");
+  const Outcome outcome = run({"mark", file_, "--json"});
+  EXPECT_EQ(outcome.code, 0);
+  EXPECT_EQ(nlohmann::json::parse(outcome.out).at("decision").at("passed"), true);
+}
+
+TEST_F(Review, ReplaySaysIdentical) {
+  record("good.txt");
+  const Outcome outcome = run({"replay", file_});
+  EXPECT_EQ(outcome.code, 0);
+  EXPECT_THAT(outcome.out, StartsWith("identical"));
+  EXPECT_EQ(outcome.err, "");
+}
+
+TEST_F(Review, ASessionIsWholeWithoutTheFilesItWasMadeFrom) {
+  const std::string sheet = record("good.txt");
+  std::filesystem::remove_all(folder_.scenarios());
+  EXPECT_EQ(run({"mark", file_}).out, sheet);
+  EXPECT_EQ(run({"replay", file_}).code, 0);
+}
+
+TEST_F(Review, BadSessionsGetOneLineAndCodeTwo) {
+  record("good.txt");
+  const std::string good = slurp(file_);
+  const std::vector<std::string> bad{
+      "",
+      "no session\n",
+      std::string(5000, '\0'),
+      good.substr(0, good.size() / 2),
+      good.substr(0, 100),
+      good + good,  // more bytes than its header says
+  };
+  for (std::size_t i = 0; i < bad.size(); ++i) {
+    spill(folder_ / "bad.cabsession", bad[i]);
+    for (const std::string command : {"mark", "replay"}) {
+      const Outcome outcome = run({command, folder_ / "bad.cabsession"});
+      if (i + 1 == bad.size() && outcome.code == 0) continue;  // what follows the end is not read
+      EXPECT_EQ(outcome.code, 2) << command << " " << i;
+      EXPECT_EQ(outcome.out, "");
+      ASSERT_THAT(outcome.errorLines(), SizeIs(1)) << outcome.err;
+      EXPECT_THAT(outcome.err, StartsWith(folder_ / "bad.cabsession: "));
+    }
+  }
+  const Outcome none = run({"mark", folder_ / "none"});
+  EXPECT_EQ(none.code, 2);
+  EXPECT_THAT(none.errorLines(), ElementsAre(HasSubstr("there is no such file")));
+}
+
+// A fault in a file must not steer the terminal of who reads about it.
+TEST_F(Review, MessagesHoldNoControlCharacters) {
+  spill(folder_.script("evil.txt"), "set \x1b[2J\x07 out\n");
+  const Outcome outcome = run({"check", folder_.script("evil.txt")});
+  EXPECT_EQ(outcome.code, 2);
+  EXPECT_THAT(outcome.err, testing::Not(HasSubstr("\x1b")));
+  EXPECT_THAT(outcome.err, testing::Not(HasSubstr("\x07")));
+}
+
+TEST_F(Review, CheckRecognisesEveryKindOfFileAndFindsThemGood) {
+  const auto shelf = folder_.scenarios();
+  const Outcome outcome =
+      run({"check", folder_.exercise().string(), folder_.script("scenario.toml"),
+           (shelf / "vehicles/plain.toml").string(), (shelf / "routes/line.toml").string(),
+           folder_.script("good.txt"), folder_.script("bad-gear.txt")});
+  EXPECT_EQ(outcome.code, 0) << outcome.err;
+  EXPECT_EQ(outcome.err, "");
+}
+
+TEST_F(Review, CheckListsTheFaultsOfAllFilesWithTheirPlaces) {
+  const auto shelf = folder_.scenarios();
+  spill(shelf / "vehicles/odd.toml", "title = \"Odd\"\n[relay]\npul_v = 18\n");
+  spill(shelf / "routes/odd.toml", "title = \"Odd\"\n[[grade]]\nfrm = 0\nslope = \"level\"\n");
+  spill(shelf / "rules/odd.toml",
+        "[[rule]]\nid = \"x\"\ntitle = \"t\"\nreason = \"r\"\nkind = \"absense\"\n"
+        "a = \"did set cab1.gear *\"\n");
+  spill(folder_.script("odd.txt"), "set cab1.geer 1\n");
+  spill(folder_.script("breaks.txt"), "# breaks: no-such-rule\nset cab1.gear 1\n");
+  const Outcome outcome =
+      run({"check", (shelf / "vehicles/odd.toml").string(), (shelf / "routes/odd.toml").string(),
+           (shelf / "rules/odd.toml").string(), folder_.script("odd.txt"),
+           folder_.script("breaks.txt"), folder_ / "none.toml", folder_.script("good.txt")});
+  EXPECT_EQ(outcome.code, 2);
+  EXPECT_THAT(outcome.err, HasSubstr("vehicles/odd.toml:3:1"));
+  EXPECT_THAT(outcome.err, HasSubstr("pull_v"));
+  EXPECT_THAT(outcome.err, HasSubstr("routes/odd.toml:3:1"));
+  EXPECT_THAT(outcome.err, HasSubstr("rules/odd.toml:5:9"));
+  EXPECT_THAT(outcome.err, HasSubstr("odd.txt:1:"));
+  EXPECT_THAT(outcome.err, HasSubstr("breaks.txt:1:1: the scenario beside this script has no "
+                                     "rule 'no-such-rule'"));
+  EXPECT_THAT(outcome.err, HasSubstr("none.toml: "));
+  EXPECT_THAT(outcome.out, HasSubstr("good.txt: good"));
+}
+
+TEST_F(Review, CheckFindsFaultsInTheRulesOfAScenario) {
+  std::string text = slurp(folder_.script("scenario.toml"));
+  text.replace(text.find("did set cab1.gear"), 17, "did set cab1.gaer");
+  spill(folder_.script("scenario.toml"), text);
+  const Outcome outcome = run({"check", folder_.exercise().string()});
+  EXPECT_EQ(outcome.code, 2);
+  ASSERT_THAT(outcome.errorLines(), SizeIs(1));
+  EXPECT_THAT(outcome.err, HasSubstr("cab1.gear"));
+}
+
+// The real program, killed at moments drawn by a fixed seed.
+TEST_F(Review, AKilledRunLeavesASessionThatOpensAndReplays) {
+  std::minstd_rand random(7);
+  int opened = 0;
+  for (int kill = 0; kill < 50; ++kill) {
+    const std::string file = folder_ / ("k" + std::to_string(kill));
+    Program program({"run", folder_.exercise().string(), "--script", folder_.script("long.txt"),
+                     "--record", file});
+    // Half of them once there is a session, the others at any moment from the start on.
+    while (kill % 2 == 0 && !std::filesystem::exists(file)) ::usleep(200);
+    ::usleep(static_cast<useconds_t>(random() % 120'000));
+    program.send(SIGKILL);
+    EXPECT_EQ(program.wait().signal, SIGKILL);
+    if (!std::filesystem::exists(file)) continue;  // killed before there was anything to lose
+    ++opened;
+    const Outcome marked = run({"mark", file});
+    EXPECT_EQ(marked.code, 1) << marked.err;
+    EXPECT_THAT(marked.err, HasSubstr("was cut off at"));
+    if (kill % 10 != 0) continue;  // running it again takes as long as it ran
+    const Outcome replayed = run({"replay", file});
+    EXPECT_EQ(replayed.code, 0) << replayed.out;
+  }
+  EXPECT_GE(opened, 25);
+}
+
+}  // namespace
+}  // namespace cabwright::console_test
