@@ -129,17 +129,17 @@ void FaultSink::add(std::size_t line, std::size_t column, std::string what) {
   faults_.push_back({place(line, column), std::move(what)});
 }
 
-std::size_t FaultSink::offsetOf(std::size_t line, std::size_t column) const {
+std::size_t FaultSink::offsetOf(std::size_t line, std::size_t column) {
   if (line == 0 || column == 0 || line > line_starts_.size()) return std::string::npos;
+  if (line != last_.line || column < last_.column) last_ = {line, 1, line_starts_[line - 1]};
   const std::string& text = file_.text;
-  std::size_t k = line_starts_[line - 1];
-  for (std::size_t c = 1; c < column; ++c) {
-    if (k >= text.size() || text[k] == '\n') return std::string::npos;
+  for (; last_.column < column; ++last_.column) {
+    if (last_.offset >= text.size() || text[last_.offset] == '\n') return std::string::npos;
     do {
-      ++k;
-    } while (k < text.size() && continues(text[k]));
+      ++last_.offset;
+    } while (last_.offset < text.size() && continues(text[last_.offset]));
   }
-  return k;
+  return last_.offset;
 }
 
 FileFaults FaultSink::take() {
@@ -152,7 +152,7 @@ FileFaults FaultSink::take() {
   return std::move(faults_);
 }
 
-std::vector<TextPlace> findTextPlaces(const FaultSink& sink, const FilePlace& at,
+std::vector<TextPlace> findTextPlaces(FaultSink& sink, const FilePlace& at,
                                       std::string_view decoded) {
   const std::size_t offset = sink.offsetOf(at.line, at.column);
   if (offset == std::string::npos) return {};

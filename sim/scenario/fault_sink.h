@@ -31,7 +31,7 @@ class FaultSink {
   }
   [[nodiscard]] const SourceFile& file() const { return file_; }
   /// Offset of a place in the text; npos if there is none.
-  [[nodiscard]] std::size_t offsetOf(std::size_t line, std::size_t column) const;
+  [[nodiscard]] std::size_t offsetOf(std::size_t line, std::size_t column);
 
   /// What was found, sorted; with a last line about those that were only counted.
   [[nodiscard]] FileFaults take();
@@ -41,11 +41,14 @@ class FaultSink {
   std::vector<std::size_t> line_starts_;
   FileFaults faults_;
   std::size_t uncounted_ = 0;
+  struct {
+    std::size_t line = 0, column = 1, offset = 0;
+  } last_;  ///< looked for last: a list of many texts on one line is walked through once
 };
 
 /// The places of the bytes of a TOML text that begins at `at`, and of its end: so that a word in it
 /// can be pointed at. Empty if what stands there is not that text.
-[[nodiscard]] std::vector<TextPlace> findTextPlaces(const FaultSink& sink, const FilePlace& at,
+[[nodiscard]] std::vector<TextPlace> findTextPlaces(FaultSink& sink, const FilePlace& at,
                                                     std::string_view decoded);
 
 /// Without characters that would break a message: control characters become '?'.

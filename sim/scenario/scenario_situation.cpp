@@ -58,6 +58,7 @@ std::vector<std::string> makeStartNames() {
 }
 
 void readStartNumber(const FlatEntry& e, ScenarioDraft& draft, FaultSink& sink) {
+  if (sink.isFull()) return sink.add(e.key_at, "not looked at");
   StartEntry entry{e.name, plant::findStartConditions(e.name), 0, e.at};
   if (entry.infos.empty()) {
     const std::vector<std::string> names = makeStartNames();
@@ -100,6 +101,10 @@ void readSettings(TableReader& start, std::string_view key,
                   std::vector<std::string> (*check)(const unit::Setting&),
                   std::vector<unit::Setting>& into) {
   for (const FlatEntry& e : flattenTable(start, key)) {
+    if (start.sink().isFull()) {
+      start.sink().add(e.key_at, "not looked at");
+      continue;
+    }
     const auto value = settingValue(e, start.sink());
     if (!value) continue;
     unit::Setting setting{e.name, *value};

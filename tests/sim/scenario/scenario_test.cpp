@@ -288,7 +288,7 @@ TEST(Readme, ItsScenarioIsOne) {
   TextLibrary library;
   const FolderLibrary shipped(cabwright::testing::shippedScenarios());
   for (const auto& [shelf, name] : {std::pair(Shelf::kVehicles, "two-engine-unit"),
-                                    std::pair(Shelf::kRoutes, "orlow-branch")}) {
+                                    std::pair(Shelf::kRoutes, "quavelow-branch")}) {
     library.add(shelf, name, std::get<SourceFile>(shipped.find(shelf, name)).text);
   }
   const auto common = cabwright::testing::testLibrary().find(Shelf::kRules, "common");

@@ -158,6 +158,16 @@ TEST(Syntax, ManyFaultsAreCountedNotListed) {
   EXPECT_EQ(faults.back(), "v.toml: and 99800 more faults, not listed");
 }
 
+TEST(Syntax, OneLongLineOfManyThingsIsReadOnce) {
+  std::string text =
+      "[[rule]]\nid = \"r\"\ntitle = \"t\"\nreason = \"w\"\nkind = \"k\"\nfollows = [";
+  for (int k = 0; k < 100'000; ++k) text += "\"a" + std::to_string(k) + "\",";
+  const auto faults = faultsOf(cabwright::testing::parseAfterHead(text + "]\n"));
+  ASSERT_EQ(faults.size(), 201u);
+  EXPECT_THAT(faults[0], StartsWith("x.toml:11:12: unknown rule 'a0'"));
+  EXPECT_THAT(faults[1], StartsWith("x.toml:11:17: unknown rule 'a1'"));
+}
+
 TEST(Syntax, ABinaryFileIsToldByItsFirstByte) {
   EXPECT_THAT(faultsOf(parseVehicle({"v.toml", std::string("\x7F\x45LF\0\0", 6)})),
               ElementsAre("v.toml:1:5: a NUL byte: this is no text file"));
