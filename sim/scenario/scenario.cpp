@@ -39,8 +39,8 @@ class ScenarioReader {
  private:
   FileFaults allFaults() {
     FileFaults all = sink_.take();
+    sortFaults(others_);
     all.insert(all.end(), others_.begin(), others_.end());
-    sortFaults(all);
     return all;
   }
 
