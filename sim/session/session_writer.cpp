@@ -120,7 +120,11 @@ void writeHeader(Database& database, Chain& chain, const SessionHeader& header) 
 Database makeFile(const fs::path& file, Chain& chain, const SessionHeader& header) {
   checkPlace(file);
   fs::path hidden = file;
-  hidden.replace_filename("." + file.filename().string() + "." + std::to_string(::getpid()));
+  std::string name = file.filename().string();
+  name.insert(name.begin(), '.');
+  name += '.';
+  name += std::to_string(::getpid());
+  hidden.replace_filename(name);
   try {
     Database database = Database::create(hidden, file.string());
     writeHeader(database, chain, header);

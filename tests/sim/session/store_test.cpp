@@ -243,6 +243,11 @@ TEST_F(StoreTest, RefusesForgedNonsense) {
               HasSubstr("a signal that does not exist"));
   EXPECT_THAT(errorAfterForging("UPDATE action SET text = '' WHERE number = 3"),
               HasSubstr("an action: "));
+  EXPECT_THAT(errorAfterForging("UPDATE frame SET data = zeroblob(40000000) WHERE tick = 500"),
+              HasSubstr("larger than any session holds"));
+  EXPECT_THAT(errorAfterForging("UPDATE source SET text = hex(zeroblob(9000000)) WHERE id = 1; "
+                                "UPDATE source SET text = hex(zeroblob(9000000)) WHERE id = 2"),
+              HasSubstr("more text than any session"));
   EXPECT_THAT(errorAfterForging("UPDATE closing SET tick = 10"), HasSubstr("contradicts itself"));
 }
 
