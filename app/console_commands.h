@@ -29,6 +29,7 @@ struct RunOptions {
   std::optional<std::uint64_t> seed;
   std::optional<std::string> trainee;
   bool json = false;
+  bool log = false;  ///< each act and what came of it, on standard error
 };
 int runRun(const Context& context, const RunOptions& options);
 

@@ -84,21 +84,37 @@ std::optional<Exercise> loadExercise(const Context& context, const std::string& 
   return Exercise{std::move(*situation), std::move(setup), std::move(*script)};
 }
 
-PlayEnd play(session::Run& run, scenario::Script script, const EachTick& each_tick) {
-  const std::string name = script.name;
+namespace {
+
+// The fault of the first act whose words mean nothing here; the script's words are checked before,
+// so there is none.
+std::optional<scenario::FileFault> takeDue(session::Run& run, scenario::ScriptRunner& runner,
+                                           const EachAct& each_act) {
+  for (const auto& due : runner.advance(run.frame())) {
+    const std::int64_t tick = run.tick();
+    const session::Taken taken = run.take(due.action);
+    if (taken.fault) {
+      scenario::FileFault fault;
+      fault.at.file = runner.script().name;
+      fault.at.line = due.line;
+      fault.at.column = 1;
+      fault.what = *taken.fault;
+      return fault;
+    }
+    if (each_act) each_act(tick, due, taken);
+  }
+  return runner.fault();
+}
+
+}  // namespace
+
+PlayEnd play(session::Run& run, scenario::Script script, const EachTick& each_tick,
+             const EachAct& each_act) {
   scenario::ScriptRunner runner(std::move(script));
   std::int64_t last_tick = -1;  // known once the script is done
   while (true) {
-    for (const auto& due : runner.advance(run.frame()))
-      if (const session::Taken taken = run.take(due.action); taken.fault) {
-        scenario::FileFault fault;
-        fault.at.file = name;
-        fault.at.line = due.line;
-        fault.at.column = 1;
-        fault.what = *taken.fault;
-        return {"stopped: the script says something unknown", 0, fault};
-      }
-    if (runner.fault()) return {"stopped: the script cannot go on", 0, runner.fault()};
+    if (const auto fault = takeDue(run, runner, each_act))
+      return {"stopped: the script cannot go on", 0, fault};
     if (run.failed()) return {"stopped: the machine could not be calculated", 0, std::nullopt};
     if (last_tick < 0 && runner.isDone()) last_tick = run.tick() + kAfterglowTicks;
     const bool wanted = each_tick(run);

@@ -44,9 +44,14 @@ struct PlayEnd {
 /// Called after the actions of each tick, before it passes; false ends the run.
 using EachTick = std::function<bool(const session::Run& run)>;
 
+/// Called with each act of the script and what came of it.
+using EachAct = std::function<void(std::int64_t tick, const scenario::ScriptRunner::Due& due,
+                                   const session::Taken& taken)>;
+
 /// Plays the script in the run, which has begun, and one second more, so that the last act shows
 /// what comes of it.
-[[nodiscard]] PlayEnd play(session::Run& run, scenario::Script script, const EachTick& each_tick);
+[[nodiscard]] PlayEnd play(session::Run& run, scenario::Script script, const EachTick& each_tick,
+                           const EachAct& each_act = {});
 
 /// A progress line every fifth of a second of the clock, on a terminal.
 class ProgressLine {

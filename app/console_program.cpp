@@ -45,6 +45,7 @@ void addRun(CLI::App& app, Options& options) {
   command->add_option("--seed", options.run.seed, "draws the hidden conditions anew");
   command->add_option("--trainee", options.run.trainee, "name to keep in the session file");
   command->add_flag("--json", options.run.json, "the mark sheet as JSON");
+  command->add_flag("--log", options.run.log, "say each act and what came of it on standard error");
   command->footer(helpOfRun());
   command->callback(
       [&options] { options.chosen = [&](const Context& c) { return runRun(c, options.run); }; });

@@ -38,6 +38,20 @@ bool closeRecorder(const Context& context, session::Recorder& recorder,
   return true;
 }
 
+// For the author of a script: what would not go, and why.
+EachAct makeLog(const Context& context, const std::string& script, bool wanted) {
+  if (!wanted) return {};
+  return [&context, script](std::int64_t tick, const auto& due, const session::Taken& taken) {
+    std::string line =
+        fmt::format("{} {}:{}: {}", toClock(tick), script, due.line, unit::toText(due.action));
+    const unit::ActionOutcome& outcome = taken.outcome;
+    if (!outcome.accepted) line += " -- refused";
+    if (!outcome.perceived.empty()) line += ": " + outcome.perceived;
+    if (!outcome.cause.empty()) line += " (" + outcome.cause + ")";
+    context.output.remark(line);
+  };
+}
+
 void sayAfter(const Context& context, const PlayEnd& end, const session::Run& run) {
   if (end.fault) sayFaults(context, {*end.fault});
   if (run.failed())
@@ -69,10 +83,13 @@ int runRun(const Context& context, const RunOptions& options) {
   if (recorder) run.addWitness(*recorder);
   run.begin();
   ProgressLine progress(context.output);
-  const PlayEnd end = play(run, exercise->script, [&](const session::Run& at) {
-    progress.show(at.tick());
-    return true;
-  });
+  const PlayEnd end = play(
+      run, exercise->script,
+      [&](const session::Run& at) {
+        progress.show(at.tick());
+        return true;
+      },
+      makeLog(context, exercise->script.name, options.log));
   context.output.clearProgress();
   marking.finish(run.tick());
   marking::SheetHead head = session::makeHead(exercise->situation, header);

@@ -160,6 +160,17 @@ TEST_F(RunCommand, ASignalEndsTheRunAndClosesItsSession) {
   }
 }
 
+TEST_F(RunCommand, TheLogSaysWhatWouldNotGo) {
+  spill(folder_.script("pawl.txt"), "look cab1.seal\nset cab2.gear 1\nset cab1.pawl out\n");
+  const Outcome outcome = runScript("pawl.txt", {"--log"});
+  EXPECT_THAT(
+      outcome.errorLines(),
+      ElementsAre(HasSubstr("pawl.txt:1: look cab1.seal"),
+                  testing::AllOf(HasSubstr("pawl.txt:2: set cab2.gear 1"), HasSubstr("refused")),
+                  testing::AllOf(HasSubstr("pawl.txt:3: set cab1.pawl out"),
+                                 testing::Not(HasSubstr("refused")))));
+}
+
 TEST_F(RunCommand, KeepsTheNameOfTheTraineeInTheSessionAndTheSheet) {
   const std::string file = folder_ / "a.cabsession";
   const Outcome outcome = runScript("good.txt", {"--record", file, "--trainee", "P. Example"});
