@@ -76,7 +76,7 @@ Violation calcViolation(const BoxProblem& p, const BoxSolution& s, std::size_t i
   }
   const double wrong = s.place[i] == BoxPlace::kLow ? -w : w;
   // Rounding of the sum is no violation.
-  if (wrong > 1e-11 * scale + 1e-14) return {wrong / (scale + 1e-300), BoxPlace::kInside};
+  if (wrong > 1e-13 * scale + 1e-14) return {wrong / (scale + 1e-300), BoxPlace::kInside};
   return {};
 }
 

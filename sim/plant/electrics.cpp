@@ -26,6 +26,12 @@ double calcBatteryResistance(const BatteryParameters& p, double ambient_c) {
   return p.resistance_ohm * std::max(0.5, 1.0 + p.resistance_cold_per_k * (25.0 - ambient_c));
 }
 
+double calcChargeResistance(const BatteryParameters& p, double ambient_c, double charge) {
+  const double full =
+      std::clamp((charge - p.acceptance_from) / (1.0 - p.acceptance_from), 0.0, 1.0);
+  return calcBatteryResistance(p, ambient_c) + p.acceptance_ohm * full;
+}
+
 double calcTerminalVoltage(double rest_v, double resistance_ohm, double current_a) {
   return rest_v - current_a * resistance_ohm;
 }
@@ -57,14 +63,14 @@ enum class Regime { kOff, kRegulating, kLimited };
 // Without starters the balance is a broken straight line in the voltage: settle which piece each
 // generator is on, at most a few passes because the balance falls steadily.
 double solveCharging(const Parameters& p, const BusInputs& in,
-                     const std::array<double, kLines>& limit) {
+                     const std::array<double, kLines>& limit, double battery_ohm) {
   std::array<Regime, kLines> regime{};
   for (std::size_t n = 0; n < kLines; ++n) {
     regime[n] = limit[n] > 0.0 ? Regime::kRegulating : Regime::kOff;
   }
   double v = 0.0;
   for (int pass = 0; pass < 8; ++pass) {
-    double current = in.source_v / in.source_ohm, conductance = 1.0 / in.source_ohm + in.load_s;
+    double current = in.source_v / battery_ohm, conductance = 1.0 / battery_ohm + in.load_s;
     for (std::size_t n = 0; n < kLines; ++n) {
       const GeneratorParameters& g = p.generator[n];
       if (regime[n] == Regime::kLimited) current += limit[n];
@@ -109,7 +115,8 @@ BusState calcAt(const Parameters& p, const BusInputs& in, const std::array<doubl
 double solveCranking(const Parameters& p, const BusInputs& in,
                      const std::array<double, kLines>& limit) {
   const auto surplus = [&](double v) {
-    return (in.source_v - v) / in.source_ohm - calcAt(p, in, limit, v).battery_a;
+    const double ohm = v > in.source_v ? in.charge_ohm : in.source_ohm;
+    return (in.source_v - v) / ohm - calcAt(p, in, limit, v).battery_a;
   };
   double lo = 0.0;
   double hi = std::max({in.source_v, p.generator[0].set_v, p.generator[1].set_v}) + 1.0;
@@ -138,8 +145,13 @@ BusState solveBus(const Parameters& p, const BusInputs& in) {
   for (std::size_t n = 0; n < kLines; ++n) {
     limit[n] = calcGeneratorLimit(p.generator[n], in.crank_rad_per_s[n]);
   }
-  const bool cranking = in.starter_on[0] || in.starter_on[1];
-  return calcAt(p, in, limit, cranking ? solveCranking(p, in, limit) : solveCharging(p, in, limit));
+  if (in.starter_on[0] || in.starter_on[1]) {
+    return calcAt(p, in, limit, solveCranking(p, in, limit));
+  }
+  // Whether the battery gives or takes is the same with either resistance.
+  const double giving = solveCharging(p, in, limit, in.source_ohm);
+  const bool takes = giving > in.source_v && in.charge_ohm > in.source_ohm;
+  return calcAt(p, in, limit, takes ? solveCharging(p, in, limit, in.charge_ohm) : giving);
 }
 
 }  // namespace cabwright::plant

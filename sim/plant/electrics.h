@@ -17,6 +17,9 @@ namespace cabwright::plant {
 [[nodiscard]] double calcSourceVoltage(const BatteryParameters& p, double charge);
 /// Internal resistance at this temperature: rises in the cold, never below half its 25 C value.
 [[nodiscard]] double calcBatteryResistance(const BatteryParameters& p, double ambient_c);
+/// Resistance against charging: a battery that is nearly full takes less and less.
+[[nodiscard]] double calcChargeResistance(const BatteryParameters& p, double ambient_c,
+                                          double charge);
 /// Terminal voltage of a source E behind r under load, V: E - I r.
 [[nodiscard]] double calcTerminalVoltage(double rest_v, double resistance_ohm, double current_a);
 
@@ -32,9 +35,10 @@ namespace cabwright::plant {
 [[nodiscard]] double calcGeneratorLimit(const GeneratorParameters& p, double crank_rad_per_s);
 
 struct BusInputs {
-  double source_v = 0;  ///< rest voltage less polarisation
-  double source_ohm = 0.01;
-  double load_s = 0;  ///< conductance of all loads
+  double source_v = 0;       ///< rest voltage less polarisation
+  double source_ohm = 0.01;  ///< giving
+  double charge_ohm = 0.01;  ///< taking, not below source_ohm
+  double load_s = 0;         ///< conductance of all loads
   std::array<bool, kLines> starter_on{};
   std::array<double, kLines> motor_rad_per_s{};
   std::array<double, kLines> crank_rad_per_s{};

@@ -316,6 +316,8 @@
   X(resistance_cold_per_k, 0.012, 0.0, 0.1, "1/K", "rise per K below 25 C") \
   X(polarisation_ohm, 0.004, 0.0, 1.0, "ohm", "polarisation branch") \
   X(polarisation_s, 20.0, 1.0, 600.0, "s", "its time constant") \
+  X(acceptance_ohm, 0.12, 0.0, 5.0, "ohm", "added while charging a full battery: it gasses instead of taking charge") \
+  X(acceptance_from, 0.80, 0.0, 0.99, "", "share of full from which that resistance grows") \
   X(dead_cells_v, 0.0, 0.0, 24.0, "V", "voltage lost to dead cells (a fault)") \
   X(self_discharge_a, 0.006, 0.0, 5.0, "A", "self-discharge and small leaks (earth fault: large)")
 

@@ -154,6 +154,7 @@ void calcElectricRates(const Machine& m, const State& x, State& dx, Forces& out)
   const double polarisation = x[kPolarisationV];
   in.source_v = closed ? std::max(0.0, rest - polarisation) : 0.0;
   in.source_ohm = calcBatteryResistance(b, q::kelvinToCelsius(m.d.gas_k));
+  in.charge_ohm = calcChargeResistance(b, q::kelvinToCelsius(m.d.gas_k), x[kCharge]);
   in.load_s = m.u.load_conductance_s;
   for (std::size_t n = 0; n < kLines; ++n) {
     in.starter_on[n] = closed && m.u.line[n].starter_contactor && m.flags[n].pinion_in;

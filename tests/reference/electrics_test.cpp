@@ -154,10 +154,7 @@ TEST(Battery, CrankingVoltageIsAsUsual) {
   EXPECT_LT(breakaway_a / rig.now().line[0].starter_a, 3.0);
 }
 
-// Known weakness, so disabled until the battery has it: a full battery at 28 V takes but a few
-// amperes, since gassing raises its voltage; the machine's takes all the generators give, and the
-// bus stays near 26.2 V.
-TEST(Battery, DISABLED_ChargesAtTheUsualVoltage) {
+TEST(Battery, ChargesAtTheUsualVoltage) {
   // Common practice, no published source: charging at 27.5 to 28.5 V.
   PlantRig rig(testing::warmReady());
   rig.forward();

@@ -160,9 +160,7 @@ TEST(EnginePower, SpecificConsumptionGoesWithEfficiency) {
   EXPECT_NEAR(weighFuel(p).indicated_g_kwh, 250.0, 0.05);
 }
 
-// Known weakness, so disabled until the engine's numbers change: with 40 % indicated efficiency and
-// its friction the engine burns 252 g/kWh here and more at its rated speed.
-TEST(EnginePower, DISABLED_SpecificConsumptionAtFullLoad) {
+TEST(EnginePower, SpecificConsumptionAtFullLoad) {
   // Full load: 210 to 250 g/kWh, brake efficiency 34 to 40 %. From memory, to be verified in print
   // (0.24 kg/kWh is used in H. N. Gupta, Ex. 15.2, read in a companion notebook). A range.
   const Consumption got = weighFuel(plant::Parameters());

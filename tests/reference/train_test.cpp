@@ -183,10 +183,7 @@ TEST(Stopping, LockedWheelsSlideWithTheAdhesionOfTheirSpeed) {
   EXPECT_NEAR(rig.now().acceleration_mps2, -slows, 1e-9);
 }
 
-// Known fault of the machine, so disabled until it is mended: a sliding row that can give 1e5 N or
-// more is taken for one that closes with a jump, and gets an impulse of 5 ms of all friction at
-// every new beginning: the train loses half as much speed again.
-TEST(Stopping, DISABLED_SlidingGoesOnTheSameWhateverElseIsSwitched) {
+TEST(Stopping, SlidingGoesOnTheSameWhateverElseIsSwitched) {
   // Newton's law: friction gives force times time, however often the integration begins anew. The
   // train slides with locked wheels on dry rail; sounding the horn in every other tick must not
   // change how it slows. 1e-4 of the speed lost, for the other steps taken.

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every shipped exercise with every script beside it: the good one passes, each bad one fails for
+// the rule its first line names and for no other, and each run again from its record is identical.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <nlohmann/json.hpp>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "program.h"
+
+namespace cabwright::console_test {
+namespace {
+
+namespace fs = std::filesystem;
+
+std::vector<fs::path> shippedScripts() {
+  std::vector<fs::path> scripts;
+  for (const auto& folder : fs::directory_iterator(shippedScenarios())) {
+    if (!fs::exists(folder.path() / "scenario.toml")) continue;
+    for (const auto& file : fs::directory_iterator(folder.path())) {
+      if (file.path().extension() == ".txt") scripts.push_back(file.path());
+    }
+  }
+  std::sort(scripts.begin(), scripts.end());
+  return scripts;
+}
+
+std::string nameOf(const fs::path& script) {
+  std::string name = script.parent_path().filename().string() + "_" + script.stem().string();
+  std::replace(name.begin(), name.end(), '-', '_');
+  return name;
+}
+
+std::string brokenRule(const fs::path& script) {
+  std::ifstream file(script);
+  std::string line;
+  std::getline(file, line);
+  const std::string mark = "# breaks: ";
+  return line.starts_with(mark) ? line.substr(mark.size()) : "";
+}
+
+class Exercise : public ::testing::TestWithParam<fs::path> {};
+
+TEST_P(Exercise, IsMarkedForWhatWasDoneAndRepeatsToTheBit) {
+  const fs::path& script = GetParam();
+  const Folder folder;
+  const std::string session = (folder.path() / "run.cabsession").string();
+  const Outcome run = console_test::run({"run", script.parent_path().string(), "--script",
+                                         script.string(), "--record", session, "--json"});
+  const std::string wanted = brokenRule(script);
+  ASSERT_EQ(run.code, wanted.empty() ? 0 : 1) << run.err;
+  const auto sheet = nlohmann::json::parse(run.out);
+  std::vector<std::string> failed_by;
+  for (const auto& line : sheet["decision"]["failed_by"]) {
+    failed_by.push_back(sheet["lines"][line.get<std::size_t>() - 1]["id"]);
+  }
+  if (wanted.empty()) {
+    EXPECT_EQ(script.stem(), "good");
+    EXPECT_TRUE(failed_by.empty());
+  } else {
+    EXPECT_EQ(failed_by, std::vector<std::string>{wanted});
+  }
+  const Outcome replay = console_test::run({"replay", session});
+  EXPECT_EQ(replay.code, 0) << replay.out << replay.err;
+  EXPECT_NE(replay.out.find("identical"), std::string::npos) << replay.out;
+  const Outcome marked = console_test::run({"mark", session, "--json"});
+  EXPECT_EQ(nlohmann::json::parse(marked.out)["lines"], sheet["lines"]);
+}
+
+INSTANTIATE_TEST_SUITE_P(Shipped, Exercise, ::testing::ValuesIn(shippedScripts()),
+                         [](const auto& script) { return nameOf(script.param); });
+
+TEST(Exercises, HaveAGoodScriptAndEightThatBreakDifferentRules) {
+  std::map<std::string, std::set<std::string>> rules;
+  std::set<std::string> good;
+  for (const fs::path& script : shippedScripts()) {
+    const std::string exercise = script.parent_path().filename().string();
+    const std::string rule = brokenRule(script);
+    if (rule.empty()) {
+      good.insert(exercise);
+    } else {
+      EXPECT_TRUE(rules[exercise].insert(rule).second) << script << " breaks " << rule << " again";
+    }
+  }
+  ASSERT_GE(rules.size(), 2U);
+  for (const auto& [exercise, broken] : rules) {
+    EXPECT_TRUE(good.contains(exercise)) << exercise;
+    EXPECT_GE(broken.size(), 8U) << exercise;
+  }
+}
+
+}  // namespace
+}  // namespace cabwright::console_test
