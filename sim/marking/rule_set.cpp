@@ -24,6 +24,7 @@ enum class Need : std::uint8_t { kNo, kMay, kMust };
 struct Needs {
   Need a, b, steps, condition, during, within, hold, times;
 };
+// Short, so that the table can be read as one.  NOLINTNEXTLINE(readability-identifier-naming)
 constexpr Need no = Need::kNo, may = Need::kMay, must = Need::kMust;
 constexpr std::array<Needs, 19> kNeeds{{
     {must, must, no, no, no, may, no, no},    // precedence

@@ -122,20 +122,20 @@ void findTeethFaults(const GearboxParameters& g, const std::string& box,
   const double sun[3] = {g.sun_1, g.sun_2, g.sun_3};
   const double annulus[3] = {g.annulus_1, g.annulus_2, g.annulus_3};
   for (int k = 0; k < 3; ++k) {
-    const std::string no = std::to_string(k + 1);
+    const std::string set = box + ": set " + std::to_string(k + 1) + ": ";
     if (!isWhole(sun[k]) || !isWhole(annulus[k]) || !isWhole(g.planets)) {
-      faults.push_back(box + ": set " + no + ": tooth and planet numbers must be whole");
+      faults.push_back(set + "tooth and planet numbers must be whole");
       continue;
     }
     const double planet = (annulus[k] - sun[k]) / 2.0;
     if (!(planet >= 8.0) || !isWhole(planet)) {
-      faults.push_back(box + ": set " + no + ": sun " + shortNumber(sun[k]) + " and annulus " +
+      faults.push_back(set + "sun " + shortNumber(sun[k]) + " and annulus " +
                        shortNumber(annulus[k]) + " leave no whole planet of 8 teeth or more");
     }
     if (!isWhole((annulus[k] + sun[k]) / g.planets)) {
-      faults.push_back(
-          box + ": set " + no + ": sun + annulus = " + shortNumber(annulus[k] + sun[k]) +
-          " is not divisible by " + shortNumber(g.planets) + " planets: it cannot be assembled");
+      faults.push_back(set + "sun + annulus = " + shortNumber(annulus[k] + sun[k]) +
+                       " is not divisible by " + shortNumber(g.planets) +
+                       " planets: it cannot be assembled");
     }
   }
 }

@@ -71,6 +71,7 @@ void readPassMark(TableReader& table, ScenarioDraft& draft) {
 
 std::vector<std::string_view> idsOf(const std::vector<RuleText>& rules) {
   std::vector<std::string_view> ids;
+  ids.reserve(rules.size());
   for (const RuleText& rule : rules) ids.push_back(rule.id);
   return ids;
 }

@@ -229,6 +229,7 @@ std::int64_t Database::integer(const std::string& sql) {
 
 void Database::limitSize(std::int64_t bytes) {
   const std::int64_t page = integer("PRAGMA page_size");
+  if (page <= 0) throw SessionError(name_ + ": says nothing of its page size");
   run("PRAGMA max_page_count = " + std::to_string(bytes / page));
 }
 

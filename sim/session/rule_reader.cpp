@@ -84,6 +84,7 @@ std::variant<std::shared_ptr<const marking::RuleSet>, FileFaults> readRules(
     const std::vector<RuleText>& rules) {
   FileFaults faults;
   std::vector<marking::RuleSpec> specs;
+  specs.reserve(rules.size());
   for (const RuleText& rule : rules) specs.push_back(readRule(rule, faults));
   auto compiled = marking::compileRules(std::move(specs));
   if (const auto* found = std::get_if<std::vector<marking::RuleFault>>(&compiled))

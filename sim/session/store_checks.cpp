@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session/store_checks.h"
 
+#include <fmt/format.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -102,9 +103,8 @@ void loadSignals(Database& database, LoadedHeader& loaded) {
     if (signal && std::ranges::find(loaded.signals, signal) != loaded.signals.end())
       throw SessionError(database.name() + ": the signal " + name + " is listed twice");
     if (signal && unit::signalInfo(*signal).unit != unit)
-      throw SessionError(database.name() + ": " + name + " was recorded in \"" + unit +
-                         "\", this program has it in \"" +
-                         std::string(unit::signalInfo(*signal).unit) + "\"");
+      throw SessionError(fmt::format("{}: {} was recorded in \"{}\", this program has it in \"{}\"",
+                                     database.name(), name, unit, unit::signalInfo(*signal).unit));
     loaded.signals.push_back(signal);
   }
   if (loaded.signals.empty()) throw SessionError(database.name() + ": names no signals");

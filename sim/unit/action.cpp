@@ -78,6 +78,7 @@ std::variant<Action, std::string> parseAction(std::string_view text) {
     }
     if (!known) {
       std::vector<std::string_view> names;
+      names.reserve(std::size(kActors));
       for (const ActorName& a : kActors) names.push_back(a.name);
       return unknownWord("actor", name, names);
     }

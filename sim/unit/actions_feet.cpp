@@ -24,8 +24,9 @@ bool hasWord(std::string_view text, std::string_view word) {
 }
 
 std::size_t handbrakesOn(const World& w) {
-  return static_cast<std::size_t>((w.control[Control::kCab1Handbrake] > 0.9 ? 1 : 0) +
-                                  (w.control[Control::kCab2Handbrake] > 0.9 ? 1 : 0));
+  const std::size_t first = w.control[Control::kCab1Handbrake] > 0.9 ? 1 : 0;
+  const std::size_t second = w.control[Control::kCab2Handbrake] > 0.9 ? 1 : 0;
+  return first + second;
 }
 
 }  // namespace

@@ -11,6 +11,7 @@ namespace {
 constexpr std::array<ObjectInfo, kObjectCount> kObjects{CABWRIGHT_OBJECTS(CABWRIGHT_OBJECT, )};
 #undef CABWRIGHT_OBJECT
 
+// As the list of phrases words it.  NOLINTNEXTLINE(readability-identifier-naming)
 constexpr PhraseVerb said = PhraseVerb::kSay, did = PhraseVerb::kDo;
 #define CABWRIGHT_PHRASE(Y, id, name, verb, text) PhraseInfo{Phrase::k##id, name, verb, text},
 constexpr std::array<PhraseInfo, kPhraseCount> kPhrases{CABWRIGHT_PHRASES(CABWRIGHT_PHRASE, )};

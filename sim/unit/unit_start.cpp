@@ -16,6 +16,7 @@ using Faults = std::vector<std::string>;
 template <class Table>
 std::vector<std::string_view> namesOf(const Table& table) {
   std::vector<std::string_view> names;
+  names.reserve(table.size());
   for (const auto& info : table) names.push_back(info.name);
   return names;
 }
