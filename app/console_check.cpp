@@ -96,12 +96,12 @@ void checkBreaks(const scenario::Script& script, const session::Situation& situa
            "the scenario beside this script has no rule '" + *script.breaks + "'");
 }
 
-FileFaults checkScript(const fs::path& path, const SourceFile& file) {
+FileFaults checkScript(const fs::path& path, const SourceFile& file, const fs::path& shipped) {
   std::optional<session::Situation> situation;
   FileFaults faults;
   const fs::path beside = path.parent_path() / "scenario.toml";
   if (std::error_code ignored; fs::exists(beside, ignored)) {
-    auto loaded = session::loadSituation(beside.string());
+    auto loaded = session::loadSituation(beside.string(), shipped);
     if (auto* good = std::get_if<session::Situation>(&loaded))
       situation = std::move(*good);
     else
@@ -115,13 +115,13 @@ FileFaults checkScript(const fs::path& path, const SourceFile& file) {
   return faults;
 }
 
-FileFaults checkFile(const fs::path& path) {
+FileFaults checkFile(const fs::path& path, const fs::path& shipped) {
   auto loaded = scenario::loadText(path.string());
   if (const auto* fault = std::get_if<scenario::FileFault>(&loaded)) return {*fault};
   const auto& file = std::get<SourceFile>(loaded);
   switch (findKind(path, file.text)) {
     case Kind::kScenario:
-      return faultsOf(session::loadSituation(path.string()));
+      return faultsOf(session::loadSituation(path.string(), shipped));
     case Kind::kVehicle:
       return faultsOf(scenario::parseVehicle(file));
     case Kind::kRoute:
@@ -129,7 +129,7 @@ FileFaults checkFile(const fs::path& path) {
     case Kind::kRules:
       return checkRules(file);
     case Kind::kScript:
-      return checkScript(path, file);
+      return checkScript(path, file, shipped);
   }
   return {};
 }
@@ -138,10 +138,11 @@ FileFaults checkFile(const fs::path& path) {
 
 int runCheck(const Context& context, const CheckOptions& options) {
   bool good = true;
+  const fs::path shipped = context.places.findScenarios().value_or("");
   for (const std::string& word : options.files) {
     fs::path path = word;
     if (std::error_code ignored; fs::is_directory(path, ignored)) path /= "scenario.toml";
-    const FileFaults faults = checkFile(path);
+    const FileFaults faults = checkFile(path, shipped);
     sayFaults(context, faults);
     good = good && faults.empty();
     if (faults.empty()) context.output.putLine(path.string() + ": good");

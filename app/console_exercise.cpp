@@ -62,7 +62,7 @@ std::optional<session::Situation> loadSituation(const Context& context,
     sayUnknownScenario(context, scenario_word);
     return std::nullopt;
   }
-  auto loaded = session::loadSituation(path->string());
+  auto loaded = session::loadSituation(path->string(), context.places.findScenarios().value_or(""));
   if (const auto* faults = std::get_if<scenario::FileFaults>(&loaded)) {
     sayFaults(context, *faults);
     return std::nullopt;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 #include <system_error>
 
 namespace cabwright::scenario {
@@ -28,29 +29,34 @@ bool isShelfName(std::string_view name) {
   });
 }
 
-FolderLibrary::FolderLibrary(fs::path scenarios) : folder_(std::move(scenarios)) {}
+FolderLibrary::FolderLibrary(fs::path scenarios, fs::path shipped)
+    : folder_(std::move(scenarios)), shipped_(std::move(shipped)) {}
 
 std::variant<SourceFile, std::string> FolderLibrary::find(Shelf shelf,
                                                           std::string_view name) const {
   if (!isShelfName(name)) {
     return std::string("a name is made of letters, digits, '-' and '_'");
   }
-  const fs::path path = folder_ / folderOf(shelf) / (std::string(name) + ".toml");
+  const fs::path file = fs::path(folderOf(shelf)) / (std::string(name) + ".toml");
+  std::error_code error;
+  const bool lent = !shipped_.empty() && !fs::exists(folder_ / file, error);
+  const fs::path path = (lent ? shipped_ : folder_) / file;
   auto loaded = loadText(path.string());
   if (auto* fault = std::get_if<FileFault>(&loaded)) return toText(*fault);
   return std::get<SourceFile>(std::move(loaded));
 }
 
 std::vector<std::string> FolderLibrary::names(Shelf shelf) const {
-  std::vector<std::string> all;
-  std::error_code error;
-  fs::directory_iterator at(folder_ / folderOf(shelf), error), end;
-  while (!error && at != end) {
-    if (at->path().extension() == ".toml") all.push_back(at->path().stem().string());
-    at.increment(error);
+  std::set<std::string> all;
+  for (const fs::path& folder : {folder_, shipped_}) {
+    std::error_code error;
+    fs::directory_iterator at(folder / folderOf(shelf), error), end;
+    while (!folder.empty() && !error && at != end) {
+      if (at->path().extension() == ".toml") all.insert(at->path().stem().string());
+      at.increment(error);
+    }
   }
-  std::sort(all.begin(), all.end());
-  return all;
+  return {all.begin(), all.end()};
 }
 
 void TextLibrary::add(Shelf shelf, std::string name, std::string text) {

@@ -38,16 +38,17 @@ class Library {
   Library& operator=(const Library&) = default;
 };
 
-/// vehicles/NAME.toml, routes/NAME.toml, rules/NAME.toml beneath one folder (scenarios/).
+/// vehicles/NAME.toml, routes/NAME.toml, rules/NAME.toml beneath one folder (scenarios/); what is
+/// not there is looked for beneath `shipped`, unless that is empty.
 class FolderLibrary : public Library {
  public:
-  explicit FolderLibrary(std::filesystem::path scenarios);
+  explicit FolderLibrary(std::filesystem::path scenarios, std::filesystem::path shipped = {});
   [[nodiscard]] std::variant<SourceFile, std::string> find(Shelf shelf,
                                                            std::string_view name) const override;
   [[nodiscard]] std::vector<std::string> names(Shelf shelf) const override;
 
  private:
-  std::filesystem::path folder_;
+  std::filesystem::path folder_, shipped_;
 };
 
 /// Texts given by hand.

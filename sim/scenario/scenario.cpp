@@ -192,10 +192,12 @@ std::variant<LoadedScenario, FileFaults> parseScenario(const SourceFile& file,
   return ScenarioReader(file, library).read();
 }
 
-std::variant<LoadedScenario, FileFaults> loadScenario(const std::string& path) {
+std::variant<LoadedScenario, FileFaults> loadScenario(const std::string& path,
+                                                      const std::filesystem::path& shipped) {
   auto loaded = loadText(path);
   if (const auto* fault = std::get_if<FileFault>(&loaded)) return FileFaults{*fault};
-  return parseScenario(std::get<SourceFile>(loaded), FolderLibrary(findLibraryFolder(path)));
+  return parseScenario(std::get<SourceFile>(loaded),
+                       FolderLibrary(findLibraryFolder(path), shipped));
 }
 
 }  // namespace cabwright::scenario

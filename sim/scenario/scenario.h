@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstdint>
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <variant>
@@ -80,8 +81,10 @@ struct LoadedScenario {
 /// All faults of the scenario and of the files it names, at once.
 [[nodiscard]] std::variant<LoadedScenario, FileFaults> parseScenario(const SourceFile& file,
                                                                      const Library& library);
-/// From a path, with the library of its folder.
-[[nodiscard]] std::variant<LoadedScenario, FileFaults> loadScenario(const std::string& path);
+/// From a path, with the library of its folder; what that lacks comes from the scenarios/ folder
+/// `shipped`, unless it is empty.
+[[nodiscard]] std::variant<LoadedScenario, FileFaults> loadScenario(
+    const std::string& path, const std::filesystem::path& shipped = {});
 
 /// What a run is made of, once the seed has drawn.
 struct Setup {

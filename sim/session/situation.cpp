@@ -40,8 +40,9 @@ std::string shortName(const std::string& path) {
 
 }  // namespace
 
-std::variant<Situation, FileFaults> loadSituation(const std::string& path) {
-  return addRules(scenario::loadScenario(path));
+std::variant<Situation, FileFaults> loadSituation(const std::string& path,
+                                                  const std::filesystem::path& shipped) {
+  return addRules(scenario::loadScenario(path, shipped));
 }
 
 std::variant<Situation, FileFaults> readSituation(const std::vector<SourceText>& sources) {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstdint>
+#include <filesystem>
 #include <memory>
 #include <optional>
 #include <string>
@@ -24,7 +25,8 @@ struct Situation {
 };
 
 /// All faults of the scenario, of the files it names and of its rules at once.
-[[nodiscard]] std::variant<Situation, scenario::FileFaults> loadSituation(const std::string& path);
+[[nodiscard]] std::variant<Situation, scenario::FileFaults> loadSituation(
+    const std::string& path, const std::filesystem::path& shipped = {});
 
 /// From the sources of a session.
 [[nodiscard]] std::variant<Situation, scenario::FileFaults> readSituation(

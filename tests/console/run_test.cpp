@@ -4,6 +4,8 @@
 #include <gtest/gtest.h>
 
 #include <csignal>
+#include <filesystem>
+#include <fstream>
 #include <nlohmann/json.hpp>
 
 #include "exercise.h"
@@ -64,6 +66,22 @@ TEST_F(RunCommand, TakesAScenarioAsAFolderAFileOrAName) {
   Program::Settings settings;
   settings.environment["CABWRIGHT_DATA"] = folder_.data();
   EXPECT_EQ(run({"run", "handbrake", "--script", "good.txt"}, settings).code, 0);
+}
+
+// A course author works in a folder of their own: what is not on its shelves comes from the
+// shipped.
+TEST(OwnFolder, BorrowsVehicleRouteAndRulesFromTheShippedOnes) {
+  namespace fs = std::filesystem;
+  const Folder folder;
+  const fs::path own = folder.path() / "night";
+  fs::copy(shippedScenarios() / "cold-preparation", own);
+  const Outcome check = run({"check", own.string(), (own / "good.txt").string()});
+  EXPECT_EQ(check.code, 0) << check.err;
+  // Its own shelf comes first.
+  fs::create_directory(folder.path() / "vehicles");
+  std::ofstream(folder.path() / "vehicles" / "two-engine-unit.toml") << "title = \"Mine\"\n";
+  const Outcome mine = run({"run", own.string(), "--script", "bad-no-leave"});
+  EXPECT_THAT(mine.out, HasSubstr("Mine")) << mine.err;
 }
 
 TEST_F(RunCommand, NamesTheNearestExerciseForOneThatIsNotThere) {
