@@ -17,7 +17,10 @@ namespace cabwright::plant {
 [[nodiscard]] double calcSourceVoltage(const BatteryParameters& p, double charge);
 /// Internal resistance at this temperature: rises in the cold, never below half its 25 C value.
 [[nodiscard]] double calcBatteryResistance(const BatteryParameters& p, double ambient_c);
-/// Resistance against charging: a battery that is nearly full takes less and less.
+/// Resistance against charging, ohm, not below the internal one: from `acceptance_from` of full it
+/// grows in a straight line by `acceptance_ohm`, since a battery that is nearly full gasses and
+/// takes little. House form and values, chosen so that a full one charges at 27.5 to 28.5 V (common
+/// practice, no published source).
 [[nodiscard]] double calcChargeResistance(const BatteryParameters& p, double ambient_c,
                                           double charge);
 /// Terminal voltage of a source E behind r under load, V: E - I r.

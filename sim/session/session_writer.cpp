@@ -2,6 +2,7 @@
 #include "session/session_writer.h"
 
 #include <fcntl.h>
+#include <fmt/format.h>
 #include <unistd.h>
 
 #include <bit>
@@ -120,11 +121,7 @@ void writeHeader(Database& database, Chain& chain, const SessionHeader& header) 
 Database makeFile(const fs::path& file, Chain& chain, const SessionHeader& header) {
   checkPlace(file);
   fs::path hidden = file;
-  std::string name = file.filename().string();
-  name.insert(name.begin(), '.');
-  name += '.';
-  name += std::to_string(::getpid());
-  hidden.replace_filename(name);
+  hidden.replace_filename(fmt::format(".{}.{}", file.filename().string(), ::getpid()));
   try {
     Database database = Database::create(hidden, file.string());
     writeHeader(database, chain, header);
