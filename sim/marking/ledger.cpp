@@ -31,6 +31,22 @@ std::string startOf(const CompiledEvent& event) {
   return name;
 }
 
+std::string allowedText(const CompiledRule& rule) {
+  if (!rule.hi) return fmt::format("at least {}", secondsText(rule.lo));
+  if (rule.lo == 0) return fmt::format("at most {}", secondsText(*rule.hi));
+  return fmt::format("{} to {}", secondsText(rule.lo), secondsText(*rule.hi));
+}
+
+std::string conditionWords(const CompiledRule& rule) {
+  const RuleSpec& spec = rule.spec;
+  return spec.condition_name.empty() ? "'" + spec.condition + "'" : spec.condition_name;
+}
+
+std::string duringWords(const CompiledRule& rule) {
+  const RuleSpec& spec = rule.spec;
+  return spec.during_name.empty() ? "'" + spec.during + "'" : spec.during_name;
+}
+
 std::string wayText(const CompiledEvent& event, std::size_t way) {
   return event.ways.size() < 2 ? std::string() : event.ways[way].way.text;
 }
@@ -99,7 +115,11 @@ Verdict Ledger::makeVerdict(const CompiledRule& rule, bool finished, bool pendin
   v.unit = deciding_.unit;
   if (!deciding_.reason.empty()) v.reason = deciding_.reason;
   if (v.inside_tolerance) v.reason += " Inside the tolerance: " + rule.spec.tolerance.text + ".";
-  if (broken_ > 1) v.reason += fmt::format(" {} times in all.", broken_);
+  if (broken_ > 1) {
+    v.reason += fmt::format(" The first of {} times.", broken_);
+  } else if (rank_ == kKept && deciding_.margin && rulings_ > 1) {
+    v.reason += fmt::format(" The closest of {} times.", rulings_);
+  }
   v.act = deciding_.act;
   v.way = deciding_.way;
   v.readings = readings_;

@@ -62,6 +62,11 @@ class Ledger {
 [[nodiscard]] std::string secondsText(std::int64_t ticks);
 /// The name of an event with the first letter large.
 [[nodiscard]] std::string startOf(const CompiledEvent& event);
+/// A number of seconds allowed between two events: "at least 2 s", "3 s to 5 s".
+[[nodiscard]] std::string allowedText(const CompiledRule& rule);
+/// The condition, and that of `during`, as they are called in sentences.
+[[nodiscard]] std::string conditionWords(const CompiledRule& rule);
+[[nodiscard]] std::string duringWords(const CompiledRule& rule);
 /// The way taken, if there were several.
 [[nodiscard]] std::string wayText(const CompiledEvent& event, std::size_t way);
 

@@ -32,6 +32,10 @@ Monitor makeMonitor(const CompiledRule& rule) {
       return PairMonitor(rule);
     case RuleKind::kOrder:
       return OrderMonitor(rule);
+    case RuleKind::kSequence:
+      return SequenceMonitor(rule);
+    case RuleKind::kAllBefore:
+      return AllBeforeMonitor(rule);
     case RuleKind::kNeverWhile:
     case RuleKind::kLimit:
       return SustainMonitor(rule);

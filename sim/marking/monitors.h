@@ -53,6 +53,7 @@ class BeforeMonitor {
   RecentTimes a_;
   std::optional<std::int64_t> last_b_;
   std::string last_a_way_;
+  bool judged_ = false;
 };
 
 /// response, alternate_response.
@@ -133,6 +134,39 @@ class OrderMonitor {
   std::vector<std::string> details_;
 };
 
+/// sequence: judged at b.
+class SequenceMonitor {
+ public:
+  explicit SequenceMonitor(const CompiledRule&) {}
+  void passTime(const CompiledRule&, const Scene&, Ledger&, std::int64_t) {}
+  void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
+  void finish(const CompiledRule&, const Scene&, Ledger&) {}
+  [[nodiscard]] bool isPendingBad() const { return false; }
+
+ private:
+  [[nodiscard]] Ruling judge(const CompiledRule& rule, const Scene& scene) const;
+  void follow(const CompiledRule& rule, const Scene& scene);
+  std::size_t next_ = 0;                     ///< the step that is waited for
+  std::size_t furthest_ = 0;                 ///< steps done in the best try
+  std::optional<std::int64_t> complete_at_;  ///< the last time the last step came
+  bool judged_ = false;
+};
+
+/// all_before: judged at b.
+class AllBeforeMonitor {
+ public:
+  explicit AllBeforeMonitor(const CompiledRule& rule) : done_(rule.steps.size()) {}
+  void passTime(const CompiledRule&, const Scene&, Ledger&, std::int64_t) {}
+  void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
+  void finish(const CompiledRule&, const Scene&, Ledger&) {}
+  [[nodiscard]] bool isPendingBad() const { return false; }
+
+ private:
+  [[nodiscard]] Ruling judge(const CompiledRule& rule, const Scene& scene);
+  std::vector<RecentTimes> done_;
+  bool judged_ = false;
+};
+
 /// never_while, limit: over signals, with a least duration.
 class SustainMonitor {
  public:
@@ -175,6 +209,7 @@ class SignalBeforeMonitor {
   Past strict_, loose_;
   std::optional<std::int64_t> holds_since_;  ///< c without a break up to now
   std::optional<std::int64_t> last_a_;
+  bool judged_ = false;
 };
 
 /// hold_after, reach_within: judged on what signals do after a.
@@ -223,9 +258,9 @@ class HoldUntilMonitor {
   bool by_act_ = false;
 };
 
-using Monitor =
-    std::variant<BeforeMonitor, ResponseMonitor, CountMonitor, PairMonitor, OrderMonitor,
-                 SustainMonitor, SignalBeforeMonitor, SignalAfterMonitor, HoldUntilMonitor>;
+using Monitor = std::variant<BeforeMonitor, ResponseMonitor, CountMonitor, PairMonitor,
+                             OrderMonitor, SequenceMonitor, AllBeforeMonitor, SustainMonitor,
+                             SignalBeforeMonitor, SignalAfterMonitor, HoldUntilMonitor>;
 
 [[nodiscard]] Monitor makeMonitor(const CompiledRule& rule);
 

@@ -37,8 +37,8 @@ void ResponseMonitor::passTime(const CompiledRule& rule, const Scene& scene, Led
     ruling.met = false;
     ruling.inside = open.early || isInside(rule, scene);
     ruling.tick = open.tick + *rule.hi;
-    ruling.reason = fmt::format("{}: no {} within {} of it.", startText(rule, open.tick),
-                                rule.b.name, secondsText(*rule.hi));
+    ruling.reason = fmt::format("{}. Not done within {} of it: {}.", startText(rule, open.tick),
+                                secondsText(*rule.hi), rule.b.name);
     if (open.early) ruling.reason += " It came too early.";
     ruling.act = open.act;
     ledger.add(rule, scene, std::move(ruling));
@@ -73,7 +73,7 @@ void ResponseMonitor::advance(const CompiledRule& rule, const Scene& scene, Ledg
       ruling.inside = isInside(rule, scene);
       ruling.tick = scene.tick;
       ruling.reason =
-          fmt::format("{}, and the one at {} had had no {} yet.", startText(rule, scene.tick),
+          fmt::format("{}. Not done yet after the one at {}: {}.", startText(rule, scene.tick),
                       clockText(open_.front().tick), rule.b.name);
       open_.clear();
       ledger.add(rule, scene, std::move(ruling));
@@ -90,8 +90,8 @@ void ResponseMonitor::finish(const CompiledRule& rule, const Scene& scene, Ledge
     ruling.met = false;
     ruling.inside = open.early;
     ruling.tick = scene.tick;
-    ruling.reason = fmt::format("{}: no {} before the run ended at {}.", startText(rule, open.tick),
-                                rule.b.name, clockText(scene.tick));
+    ruling.reason = fmt::format("{}. Not done before the run ended at {}: {}.",
+                                startText(rule, open.tick), clockText(scene.tick), rule.b.name);
     ruling.act = open.act;
     ledger.add(rule, scene, std::move(ruling));
   }
@@ -127,8 +127,9 @@ void SignalAfterMonitor::closeReached(const CompiledRule& rule, const Scene& sce
     Ruling ruling;
     ruling.tick = scene.tick;
     setTimeMargin(rule, distance, ruling);
-    ruling.reason = fmt::format("{}: '{}' reached {} after.", startText(rule, open.tick),
-                                rule.spec.condition, secondsText(distance));
+    ruling.reason =
+        fmt::format("{}. Asked after it: {}; reached {} after.", startText(rule, open.tick),
+                    conditionWords(rule), secondsText(distance));
     ruling.way = open.way;
     ruling.act = open.act;
     ledger.add(rule, scene, std::move(ruling));
@@ -148,8 +149,9 @@ void SignalAfterMonitor::closeFailed(const CompiledRule& rule, const Scene& scen
     ruling.tick = scene.tick;
     if (std::isfinite(loose.margin)) ruling.margin = loose.margin;
     ruling.unit = loose.unit;
-    ruling.reason = fmt::format("{}: '{}' was not kept, {} after.", startText(rule, open.tick),
-                                rule.spec.condition, secondsText(distance));
+    ruling.reason =
+        fmt::format("{}. Asked after it: {}; not kept, {} after.", startText(rule, open.tick),
+                    conditionWords(rule), secondsText(distance));
     ruling.way = open.way;
     ruling.act = open.act;
     ledger.add(rule, scene, std::move(ruling));
@@ -184,13 +186,13 @@ void SignalAfterMonitor::pairAnswers(const CompiledRule& rule, const Scene& scen
   ruling.tick = strict.cut || !rule.hi ? scene.tick : open.tick + *rule.hi;
   if (std::isfinite(strict.value.margin)) ruling.margin = strict.value.margin;
   ruling.unit = strict.value.unit;
-  const std::string_view how = reach_ ? (ruling.met ? "was reached" : "was not reached")
-                                      : (ruling.met ? "was kept" : "was not kept");
-  ruling.reason =
-      fmt::format("{}: '{}' {}{}.", startText(rule, open.tick), rule.spec.condition, how,
-                  strict.cut ? " before the run ended"
-                  : rule.hi  ? " within " + secondsText(*rule.hi)
-                             : "");
+  const std::string_view how =
+      reach_ ? (ruling.met ? "reached" : "not reached") : (ruling.met ? "kept" : "not kept");
+  ruling.reason = fmt::format("{}. Asked after it: {}; {}{}.", startText(rule, open.tick),
+                              conditionWords(rule), how,
+                              strict.cut ? " before the run ended"
+                              : rule.hi  ? " within " + secondsText(*rule.hi)
+                                         : "");
   ruling.way = open.way;
   ruling.act = open.act;
   ledger.add(rule, scene, std::move(ruling));
@@ -228,8 +230,9 @@ void HoldUntilMonitor::passTime(const CompiledRule& rule, const Scene& scene, Le
   Ruling ruling;
   ruling.met = false;
   ruling.tick = strict_->asked() + *rule.hi;
-  ruling.reason = fmt::format("{}: no {} within {} of it.", startText(rule, strict_->asked()),
-                              rule.b.name, secondsText(*rule.hi));
+  ruling.reason =
+      fmt::format("{}. Not done within {} of it: {}.", startText(rule, strict_->asked()),
+                  secondsText(*rule.hi), rule.b.name);
   close(rule, scene, ledger, std::move(ruling));
 }
 
@@ -242,24 +245,24 @@ void HoldUntilMonitor::seeStep(const CompiledRule& rule, const Scene& scene, Led
   Ruling ruling;
   ruling.tick = scene.tick;
   if (strict_->value().holds) {
-    ruling.reason =
-        fmt::format("{}: '{}' kept until {}, {} after.", startText(rule, strict_->asked()),
-                    rule.spec.condition, rule.b.name, secondsText(distance));
+    ruling.reason = fmt::format("{}. Asked after it: {}; kept until {}, {} after.",
+                                startText(rule, strict_->asked()), conditionWords(rule),
+                                rule.b.name, secondsText(distance));
     ruling.way = b_way ? wayText(rule.b, *b_way) : std::string();
     close(rule, scene, ledger, std::move(ruling));
   } else if (loose_->value().holds) {
     // Good enough for the tolerance; the strict one can no longer be met by this b.
     ruling.met = false;
     ruling.inside = true;
-    ruling.reason = fmt::format("{}: '{}' until {}, {} after, was not quite kept.",
-                                startText(rule, strict_->asked()), rule.spec.condition, rule.b.name,
-                                secondsText(distance));
+    ruling.reason = fmt::format("{}. Asked until {}, {} after: {}; not quite kept.",
+                                startText(rule, strict_->asked()), rule.b.name,
+                                secondsText(distance), conditionWords(rule));
     close(rule, scene, ledger, std::move(ruling));
   } else if (!loose_->leastA().holds) {
     ruling.met = false;
-    ruling.reason = fmt::format("{}: '{}' was not kept until {}; it failed {} after.",
-                                startText(rule, strict_->asked()), rule.spec.condition, rule.b.name,
-                                secondsText(distance));
+    ruling.reason = fmt::format("{}. Asked until {}: {}; it failed {} after.",
+                                startText(rule, strict_->asked()), rule.b.name,
+                                conditionWords(rule), secondsText(distance));
     close(rule, scene, ledger, std::move(ruling));
   }
 }
@@ -288,8 +291,8 @@ void HoldUntilMonitor::finish(const CompiledRule& rule, const Scene& scene, Ledg
   ruling.met = false;
   ruling.tick = scene.tick;
   ruling.reason =
-      fmt::format("{}: no {} before the run ended at {}.", startText(rule, strict_->asked()),
-                  rule.b.name, clockText(scene.tick));
+      fmt::format("{}. Not done before the run ended at {}: {}.", startText(rule, strict_->asked()),
+                  clockText(scene.tick), rule.b.name);
   close(rule, scene, ledger, std::move(ruling));
 }
 

@@ -12,12 +12,6 @@ namespace {
 
 double toSeconds(std::int64_t ticks) { return static_cast<double>(ticks) / 100.0; }
 
-std::string allowedText(const CompiledRule& rule) {
-  if (!rule.hi) return fmt::format("at least {}", secondsText(rule.lo));
-  if (rule.lo == 0) return fmt::format("at most {}", secondsText(*rule.hi));
-  return fmt::format("{} to {}", secondsText(rule.lo), secondsText(*rule.hi));
-}
-
 }  // namespace
 
 void RecentTimes::ripen(std::int64_t latest) {
@@ -42,11 +36,12 @@ Ruling BeforeMonitor::judge(const CompiledRule& rule, const Scene& scene) {
     ruling.met = false;
     ruling.inside = isInside(rule, scene);
     ruling.reason =
-        last_b_ ? fmt::format("{}: no {} since the last time, at {}.", when, rule.a.name,
-                              clockText(*last_b_))
-                : fmt::format("{}: no {} {}.", when, rule.a.name,
+        last_b_ ? fmt::format("{}. Not done since the last time, at {}: {}.", when,
+                              clockText(*last_b_), rule.a.name)
+                : fmt::format("{}. Not done {}: {}.", when,
                               rule.spec.kind == RuleKind::kChainPrecedence ? "right before it"
-                                                                           : "before it");
+                                                                           : "before it",
+                              rule.a.name);
     return ruling;
   }
   const bool ripe = *oldest <= latest;
@@ -65,7 +60,7 @@ Ruling BeforeMonitor::judge(const CompiledRule& rule, const Scene& scene) {
   ruling.reason = fmt::format("{}, {} {} before.", when, rule.a.name, secondsText(distance));
   if (!ruling.met) {
     ruling.reason.pop_back();
-    ruling.reason += fmt::format("; {} was asked.", allowedText(rule));
+    ruling.reason += fmt::format("; asked: {}.", allowedText(rule));
   }
   return ruling;
 }
@@ -84,9 +79,12 @@ void BeforeMonitor::advance(const CompiledRule& rule, const Scene& scene, Ledger
     }
     return;
   }
-  Ruling ruling = judge(rule, scene);
-  ruling.way = ruling.met ? last_a_way_ : wayText(rule.b, *way);
-  ledger.add(rule, scene, std::move(ruling));
+  if (!rule.spec.first_only || !judged_) {
+    Ruling ruling = judge(rule, scene);
+    ruling.way = ruling.met ? last_a_way_ : wayText(rule.b, *way);
+    ledger.add(rule, scene, std::move(ruling));
+  }
+  judged_ = true;
   last_b_ = scene.tick;
   // An a is good for one b.
   if (rule.spec.kind != RuleKind::kPrecedence) a_.clear();
@@ -138,14 +136,14 @@ Robust SignalBeforeMonitor::calc(Past& past, std::int64_t tick, bool whole) {
 void SignalBeforeMonitor::judgeHoldFor(const CompiledRule& rule, const Scene& scene,
                                        Ruling& ruling) const {
   if (rule.hold == 0 || !holds_since_) {
-    ruling.reason += ruling.met ? ", and so it was." : ", but it was not so.";
+    ruling.reason += ruling.met ? ". So it was." : ". It was not so.";
     return;
   }
   const std::int64_t held = scene.tick - *holds_since_;
   ruling.margin = toSeconds(held - rule.hold);
   ruling.unit = "s";
   ruling.reason +=
-      fmt::format(" for {}; it had been so for {}.", secondsText(rule.hold), secondsText(held));
+      fmt::format(", for {}. It had been so for {}.", secondsText(rule.hold), secondsText(held));
 }
 
 Ruling SignalBeforeMonitor::judge(const CompiledRule& rule, const Scene& scene) {
@@ -158,17 +156,17 @@ Ruling SignalBeforeMonitor::judge(const CompiledRule& rule, const Scene& scene) 
   ruling.inside = !strict.holds && hasTolerance(rule) && loose.holds;
   if (std::isfinite(strict.margin)) ruling.margin = strict.margin;
   ruling.unit = strict.unit;
-  ruling.reason = fmt::format("{} at {}: '{}' was asked", startOf(rule.b), clockText(scene.tick),
-                              rule.spec.condition);
+  ruling.reason = fmt::format("{} at {}. Asked before it: {}", startOf(rule.b),
+                              clockText(scene.tick), conditionWords(rule));
   if (whole) {
     judgeHoldFor(rule, scene, ruling);
   } else if (rule.spec.kind == RuleKind::kOnceWithin) {
-    ruling.reason += ruling.met ? ", and had been so." : ", and had not been so in time.";
+    ruling.reason += ruling.met ? ". It had been so." : ". It had not been so in time.";
   } else if (!last_a_) {
-    ruling.reason += fmt::format(" ever since {}, which had not been.", rule.a.name);
+    ruling.reason += fmt::format(", ever since {}. That had not been.", rule.a.name);
   } else {
-    ruling.reason += fmt::format(" ever since {}, last at {}{}.", rule.a.name, clockText(*last_a_),
-                                 ruling.met ? "" : "; it was not kept");
+    ruling.reason += fmt::format(", ever since {}, last at {}. It was {}.", rule.a.name,
+                                 clockText(*last_a_), ruling.met ? "kept" : "not kept");
   }
   return ruling;
 }
@@ -178,7 +176,8 @@ void SignalBeforeMonitor::advance(const CompiledRule& rule, const Scene& scene, 
   if (scene.act == nullptr || a_comes) push(rule, scene, a_comes);
   if (a_comes) last_a_ = scene.tick;
   const auto way = findWay(rule.b, scene);
-  if (!way) return;
+  if (!way || (rule.spec.first_only && judged_)) return;
+  judged_ = true;
   Ruling ruling = judge(rule, scene);
   ruling.way = wayText(rule.b, *way);
   ledger.add(rule, scene, std::move(ruling));

@@ -16,9 +16,9 @@ void SustainMonitor::note(const CompiledRule& rule, const Scene& scene, Ledger& 
   ruling.inside = inside;
   ruling.tick = scene.tick;
   const bool limit = rule.spec.kind == RuleKind::kLimit;
-  ruling.reason = fmt::format("'{}' {} from {}", rule.spec.condition, limit ? "not kept" : "held",
-                              clockText(*since_));
-  if (rule.during) ruling.reason += fmt::format(" while '{}'", rule.spec.during);
+  ruling.reason = fmt::format("From {}{}: {}", clockText(*since_), limit ? ", not kept" : "",
+                              conditionWords(rule));
+  if (rule.during) ruling.reason += fmt::format(", while {}", duringWords(rule));
   if (rule.hold > 0) ruling.reason += fmt::format(", for {} and more", secondsText(rule.hold));
   ruling.reason += ".";
   ledger.add(rule, scene, std::move(ruling));

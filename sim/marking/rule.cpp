@@ -7,7 +7,7 @@ namespace cabwright::marking {
 namespace {
 
 // In the order of RuleKind.
-constexpr std::array<std::string_view, 19> kKinds{"precedence",
+constexpr std::array<std::string_view, 21> kKinds{"precedence",
                                                   "alternate_precedence",
                                                   "chain_precedence",
                                                   "response",
@@ -18,6 +18,8 @@ constexpr std::array<std::string_view, 19> kKinds{"precedence",
                                                   "not_co_existence",
                                                   "not_succession",
                                                   "order",
+                                                  "sequence",
+                                                  "all_before",
                                                   "never_while",
                                                   "limit",
                                                   "hold_for",

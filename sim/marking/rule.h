@@ -34,12 +34,14 @@ enum class RuleKind : std::uint8_t {
   kNotCoExistence,     ///< not_co_existence: not both of a and b
   kNotSuccession,      ///< not_succession: no b after an a
   kOrder,              ///< order: each of `steps` only after all before it
-  kNeverWhile,         ///< never_while: never c for as long as `for` seconds while `during`
-  kLimit,              ///< limit: c holds while `during`; a lapse shorter than `for` is forgiven
-  kHoldFor,      ///< hold_for: b only after c has held for `for` seconds without a break (0: holds)
-  kOnceWithin,   ///< once_within: b only if c held at some time lo to hi seconds before
-  kHeldSince,    ///< held_since: b only if c has held ever since an a, lo to hi s before
-  kHoldAfter,    ///< hold_after: after each a, c holds from lo to hi seconds after
+  kSequence,    ///< sequence: b only after all of `steps`, one after the other; `reset` starts anew
+  kAllBefore,   ///< all_before: b only after all of `steps`, in any order, lo to hi s before
+  kNeverWhile,  ///< never_while: never c for as long as `for` seconds while `during`
+  kLimit,       ///< limit: c holds while `during`; a lapse shorter than `for` is forgiven
+  kHoldFor,     ///< hold_for: b only after c has held for `for` seconds without a break (0: holds)
+  kOnceWithin,  ///< once_within: b only if c held at some time lo to hi seconds before
+  kHeldSince,   ///< held_since: b only if c has held ever since an a, lo to hi s before
+  kHoldAfter,   ///< hold_after: after each a, c holds from lo to hi seconds after
   kReachWithin,  ///< reach_within: after each a, c is reached lo to hi seconds after
   kHoldUntil,    ///< hold_until: from each a on c holds until b, which comes lo to hi s after
 };
@@ -85,7 +87,12 @@ struct RuleSpec {
   RuleKind kind = RuleKind::kExistence;
   EventSpec a, b;
   std::vector<EventSpec> steps;
+  EventSpec reset;  ///< of a sequence that is not complete yet
   std::string condition, during;
+  /// What to call them in sentences ("the air lamp lit"); by their texts if empty.
+  std::string condition_name, during_name;
+  /// Of kinds judged at b: the first b only.
+  bool first_only = false;
   double from_s = 0;           ///< lo
   std::optional<double> to_s;  ///< hi
   double for_s = 0;

@@ -26,7 +26,7 @@ struct Needs {
 };
 // Short, so that the table can be read as one.  NOLINTNEXTLINE(readability-identifier-naming)
 constexpr Need no = Need::kNo, may = Need::kMay, must = Need::kMust;
-constexpr std::array<Needs, 19> kNeeds{{
+constexpr std::array<Needs, 21> kNeeds{{
     {must, must, no, no, no, may, no, no},    // precedence
     {must, must, no, no, no, may, no, no},    // alternate_precedence
     {must, must, may, no, no, no, no, no},    // chain_precedence
@@ -38,6 +38,8 @@ constexpr std::array<Needs, 19> kNeeds{{
     {must, must, no, no, no, no, no, no},     // not_co_existence
     {must, must, no, no, no, may, no, no},    // not_succession
     {no, no, must, no, no, no, no, no},       // order
+    {no, must, must, no, no, may, no, no},    // sequence
+    {no, must, must, no, no, may, no, no},    // all_before
     {no, no, no, must, may, no, may, no},     // never_while
     {no, no, no, must, may, no, may, no},     // limit
     {no, must, no, must, no, no, may, no},    // hold_for
@@ -47,6 +49,23 @@ constexpr std::array<Needs, 19> kNeeds{{
     {must, no, no, must, no, may, no, no},    // reach_within
     {must, must, no, must, no, may, no, no},  // hold_until
 }};
+
+// The kinds that are final at each b.
+bool isJudgedAtB(RuleKind kind) {
+  switch (kind) {
+    case RuleKind::kPrecedence:
+    case RuleKind::kAlternatePrecedence:
+    case RuleKind::kChainPrecedence:
+    case RuleKind::kSequence:
+    case RuleKind::kAllBefore:
+    case RuleKind::kHoldFor:
+    case RuleKind::kOnceWithin:
+    case RuleKind::kHeldSince:
+      return true;
+    default:
+      return false;
+  }
+}
 
 }  // namespace
 
@@ -79,10 +98,13 @@ class RuleCompiler {
     readEvent(needs.a, spec.a, "a", rule.a, rule);
     readEvent(needs.b, spec.b, "b", rule.b, rule);
     readSteps(needs.steps, spec, rule);
+    const bool sequence = spec.kind == RuleKind::kSequence;
+    readEvent(sequence ? Need::kMay : Need::kNo, spec.reset, "reset", rule.reset, rule);
     rule.condition = readCondition(needs.condition, spec.condition, "condition", rule);
     rule.during = readCondition(needs.during, spec.during, "during", rule);
     rule.inside = readCondition(Need::kMay, spec.tolerance.inside, "inside", rule);
     readTimes(needs, spec, rule);
+    checkNames(spec);
     set_->rules_.push_back(std::move(rule));
   }
 
@@ -129,6 +151,15 @@ class RuleCompiler {
     }
   }
 
+  void checkNames(const RuleSpec& spec) {
+    if (spec.condition.empty() && !spec.condition_name.empty())
+      fault("condition_name", "a name for a condition that is not there");
+    if (spec.during.empty() && !spec.during_name.empty())
+      fault("during_name", "a name for a condition that is not there");
+    if (spec.first_only && !isJudgedAtB(spec.kind))
+      fault("first_only", fmt::format("{} is not judged when b comes", wordOf(spec.kind)));
+  }
+
   // True if the text is there and wanted.
   bool isWanted(Need need, bool given, std::string_view field) {
     const std::string_view kind = wordOf(specs_[here_].kind);
@@ -147,7 +178,7 @@ class RuleCompiler {
   void readSteps(Need need, const RuleSpec& spec, CompiledRule& rule) {
     if (!isWanted(need, !spec.steps.empty(), "steps")) return;
     if (need == Need::kMust && spec.steps.size() < 2)
-      fault("steps", "an order has two steps at least");
+      fault("steps", fmt::format("of a {} there are two steps at least", wordOf(spec.kind)));
     for (std::size_t k = 0; k < spec.steps.size(); ++k) {
       rule.steps.push_back(makeEvent(spec.steps[k], "steps", k, rule));
     }

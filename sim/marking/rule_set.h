@@ -14,9 +14,9 @@
 namespace cabwright::marking {
 
 /// What is wrong with a rule. `field` is the name of a field of RuleSpec as files write it ("a",
-/// "b", "steps", "condition", "during", "inside", "slack", "within", "for", "times", "follows",
-/// "tolerance", "weight", "id", "title", "reason", "repeated"); `item` the position in a list; `at`
-/// the offset inside that text.
+/// "b", "steps", "reset", "condition", "condition_name", "during", "during_name", "first_only",
+/// "inside", "slack", "within", "for", "times", "follows", "tolerance", "weight", "id", "title",
+/// "reason", "repeated"); `item` the position in a list; `at` the offset inside that text.
 struct RuleFault {
   std::size_t rule = 0;
   std::string field;
@@ -46,7 +46,7 @@ struct CompiledEvent {
 /// A rule with its texts read and its seconds in ticks.
 struct CompiledRule {
   RuleSpec spec;
-  CompiledEvent a, b;
+  CompiledEvent a, b, reset;
   std::vector<CompiledEvent> steps;
   std::optional<ConditionId> condition, during, inside;
   std::int64_t lo = 0;

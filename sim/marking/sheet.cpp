@@ -157,8 +157,18 @@ class Settler {
         table && sheet_.judgement_policy.missed_critical_fails ? table->missed_critical : 0;
     const bool enough =
         sheet_.totals.possible > 0 && sheet_.totals.percent + 1e-9 >= sheet_.pass.pass_percent;
-    d.passed = d.complete && d.failed_by.empty() && missed == 0 && enough;
+    const bool reached = !sheet_.aim || sheet_.aim->reached_at;
+    d.in_time = isInTime();
+    d.passed = d.complete && d.failed_by.empty() && missed == 0 && reached && enough && d.in_time;
     d.text = makeText(d, missed, enough);
+  }
+
+  // Being early earns nothing; being late is "not yet".
+  bool isInTime() const {
+    if (!sheet_.head.time_allowed_s) return true;
+    const bool reached = sheet_.aim && sheet_.aim->reached_at;
+    const std::int64_t took = reached ? *sheet_.aim->reached_at : sheet_.head.last_tick;
+    return static_cast<double>(took) / 100.0 <= *sheet_.head.time_allowed_s;
   }
 
   std::string makeText(const Decision& d, int missed, bool enough) const {
@@ -178,7 +188,12 @@ class Settler {
       return fmt::format("Not passed: a critical defect was judged good. {}.", points);
     if (!d.complete) return "Not decided: the run has not ended.";
     if (sheet_.totals.possible <= 0) return "Not passed: nothing was exercised.";
+    if (sheet_.aim && !sheet_.aim->reached_at)
+      return fmt::format("Not passed: the exercise was not done ({}). {}.", sheet_.aim->words,
+                         points);
     if (!enough) return fmt::format("Not yet: {}.", points);
+    if (!d.in_time)
+      return fmt::format("Not yet: it took longer than the time allowed. {}.", points);
     return fmt::format("Passed: {}; no critical rule broken.", points);
   }
 
@@ -211,8 +226,9 @@ std::string SheetLine::verdictText() const {
 
 MarkSheet makeSheet(const SheetHead& head, const PassRule& pass, const RuleSet& rules,
                     const std::vector<Verdict>& verdicts, std::optional<JudgementTable> judgements,
-                    const JudgementPolicy& policy) {
+                    const JudgementPolicy& policy, std::optional<AimResult> aim) {
   MarkSheet sheet;
+  sheet.aim = std::move(aim);
   sheet.head = head;
   sheet.pass = pass;
   sheet.judgements = std::move(judgements);

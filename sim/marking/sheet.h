@@ -9,6 +9,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 
+#include "marking/aim.h"
 #include "marking/judgement.h"
 #include "marking/rule_set.h"
 #include "marking/verdict.h"
@@ -79,6 +80,7 @@ struct SheetTotals {
 
 struct Decision {
   bool complete = false;  ///< the run has ended
+  bool in_time = true;    ///< the aim reached, or the run ended, in the time allowed
   bool passed = false;
   std::vector<int> failed_by;  ///< lines of broken criticals
   std::string text;            ///< one sentence
@@ -88,6 +90,7 @@ struct MarkSheet {
   SheetHead head;
   PassRule pass;
   std::vector<SheetLine> lines;  ///< criticals first, then by phase, inside a phase by time
+  std::optional<AimResult> aim;
   std::optional<JudgementTable> judgements;
   JudgementPolicy judgement_policy;
   SheetTotals totals;
@@ -98,7 +101,8 @@ struct MarkSheet {
 [[nodiscard]] MarkSheet makeSheet(const SheetHead& head, const PassRule& pass, const RuleSet& rules,
                                   const std::vector<Verdict>& verdicts,
                                   std::optional<JudgementTable> judgements = std::nullopt,
-                                  const JudgementPolicy& policy = {});
+                                  const JudgementPolicy& policy = {},
+                                  std::optional<AimResult> aim = std::nullopt);
 
 /// Works out points, following lines, totals and decision anew, after prompts, voids or overrides
 /// have been put into the lines.

@@ -114,6 +114,11 @@ json lineToJson(const SheetLine& line) {
           {"fails_run", line.fails_run}};
 }
 
+json aimToJson(const std::optional<AimResult>& aim) {
+  if (!aim) return nullptr;
+  return {{"words", aim->words}, {"reached_at", orNull(aim->reached_at)}};
+}
+
 json judgementsToJson(const std::optional<JudgementTable>& table) {
   if (!table) return nullptr;
   json rows = json::array();
@@ -152,6 +157,7 @@ nlohmann::json sheetToJson(const MarkSheet& sheet) {
   return {{"head", headToJson(sheet.head)},
           {"pass_percent", sheet.pass.pass_percent},
           {"lines", std::move(lines)},
+          {"aim", aimToJson(sheet.aim)},
           {"judgements", judgementsToJson(sheet.judgements)},
           {"totals",
            {{"possible", t.possible},
@@ -167,6 +173,7 @@ nlohmann::json sheetToJson(const MarkSheet& sheet) {
           {"decision",
            {{"complete", sheet.decision.complete},
             {"passed", sheet.decision.passed},
+            {"in_time", sheet.decision.in_time},
             {"failed_by", sheet.decision.failed_by},
             {"text", sheet.decision.text}}}};
 }

@@ -115,15 +115,23 @@ void printHead(Paper& paper, const MarkSheet& sheet) {
   printNotes(paper, "Freeze", head.freezes);
   printNotes(paper, "Prompt", head.prompts);
   printNotes(paper, "Model limit", head.limits_met);
-  printField(
-      paper, "Pass rule",
-      fmt::format("{} % of the points, and no critical rule broken", sheet.pass.pass_percent));
+  std::string pass_rule =
+      fmt::format("{} % of the points, and no critical rule broken", sheet.pass.pass_percent);
+  if (head.time_allowed_s) pass_rule += ", in the time allowed";
+  printField(paper, "Pass rule", pass_rule);
+  if (sheet.aim)
+    printField(
+        paper, "Done when",
+        sheet.aim->words + (sheet.aim->reached_at ? ": at " + clockShort(*sheet.aim->reached_at)
+                                                  : std::string(": it did not come to that")));
 }
 
 std::string readingText(const Reading& reading) {
   const unit::SignalInfo& info = unit::signalInfo(reading.signal);
-  std::string text =
-      fmt::format("{} {}", info.name, withUnit(static_cast<double>(reading.value), info.unit));
+  const std::string_view word = unit::findWordOfValue(reading.signal, reading.value);
+  std::string text = fmt::format(
+      "{} {}", info.name,
+      word.empty() ? withUnit(static_cast<double>(reading.value), info.unit) : std::string(word));
   if (reading.counterpart) {
     const std::string_view unit = unit::signalInfo(*reading.counterpart).unit;
     text += fmt::format(" (true {})", withUnit(static_cast<double>(reading.true_value), unit));
@@ -144,7 +152,8 @@ void printEvidence(Paper& paper, const Verdict& v) {
 }
 
 std::string marginText(const Verdict& v) {
-  if (!v.margin) return {};
+  // Of a switch there is no "by how much".
+  if (!v.margin || v.unit.empty()) return {};
   if (*v.margin < 0) return fmt::format("missed by {}", withUnit(-*v.margin, v.unit));
   return fmt::format("{} in hand", withUnit(*v.margin, v.unit));
 }

@@ -31,7 +31,9 @@ struct RuleKey {
   Need need = Need::kMay;
 };
 
-constexpr std::array<RuleKey, 26> kKeys{{{"title", Form::kText, Need::kMust},
+constexpr std::array<RuleKey, 32> kKeys{{{"title", Form::kText, Need::kMust},
+                                         {"first_only", Form::kFlag},
+                                         {"must_occur", Form::kFlag},
                                          {"reason", Form::kText, Need::kMust},
                                          {"kind", Form::kText, Need::kMust},
                                          {"phase", Form::kText},
@@ -45,8 +47,12 @@ constexpr std::array<RuleKey, 26> kKeys{{{"title", Form::kText, Need::kMust},
                                          {"b_name", Form::kText},
                                          {"steps", Form::kTexts},
                                          {"step_names", Form::kTexts},
+                                         {"reset", Form::kText},
+                                         {"reset_name", Form::kText},
                                          {"condition", Form::kText},
+                                         {"condition_name", Form::kText},
                                          {"during", Form::kText},
+                                         {"during_name", Form::kText},
                                          {"within", Form::kWindow},
                                          {"for", Form::kSeconds},
                                          {"times", Form::kTimes},
@@ -72,9 +78,6 @@ class RuleFields {
   void readAll(RuleText& rule, bool is_change) {
     for (const RuleKey& key : kKeys) {
       if (auto field = read(key, is_change)) rule.fields.push_back(std::move(*field));
-    }
-    if (const auto flag = table_.flag("must_occur")) {
-      rule.fields.push_back({"must_occur", *flag, table_.placeOfValue("must_occur"), {}, {}});
     }
     checkNames(rule);
   }
@@ -103,7 +106,7 @@ class RuleFields {
       case Form::kWindow:
         return readWindow(std::move(field));
       case Form::kFlag:
-        break;
+        return readFlag(std::move(field));
     }
     return std::nullopt;
   }
@@ -139,6 +142,13 @@ class RuleFields {
     const auto word = table_.word(field.key, allowed);
     if (!word) return std::nullopt;
     field.value = std::string(allowed[*word]);
+    return field;
+  }
+
+  std::optional<RuleField> readFlag(RuleField field) {
+    const auto flag = table_.flag(field.key);
+    if (!flag) return std::nullopt;
+    field.value = *flag;
     return field;
   }
 

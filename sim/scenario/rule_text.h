@@ -13,7 +13,9 @@
 //   a, b                         an event, as text
 //   a_name, b_name               words to call it by in sentences
 //   steps, step_names            lists of texts of the same length (names may be left out)
+//   reset, reset_name            of a sequence: the event that starts it anew
 //   condition, during            conditions
+//   condition_name, during_name  words to call them by in sentences
 //   within                       [lo, hi] or [lo] (from lo on), or one number: [0, hi]; seconds
 //   for                          seconds
 //   times                        a whole number, 0 or more
@@ -23,6 +25,7 @@
 //   falls_to                     a class, lower than the rule's
 //   follows                      ids of rules this one can follow from
 //   repeated, repeated_class     so many breaches count as that class
+//   first_only                   true: judged at the first b and never again
 //   must_occur                   true: not exercised counts as broken
 #pragma once
 

@@ -40,10 +40,14 @@ void readWords(const RuleText& rule, marking::RuleSpec& spec) {
   spec.advice = rule.text("advice");
   spec.a = {rule.text("a"), rule.text("a_name")};
   spec.b = {rule.text("b"), rule.text("b_name")};
+  spec.reset = {rule.text("reset"), rule.text("reset_name")};
   spec.condition = rule.text("condition");
+  spec.condition_name = rule.text("condition_name");
   spec.during = rule.text("during");
+  spec.during_name = rule.text("during_name");
   spec.follows = rule.texts("follows");
   spec.must_occur = rule.flag("must_occur");
+  spec.first_only = rule.flag("first_only");
   const std::vector<std::string> steps = rule.texts("steps");
   const std::vector<std::string> names = rule.texts("step_names");
   for (std::size_t k = 0; k < steps.size(); ++k)

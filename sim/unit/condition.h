@@ -63,4 +63,7 @@ class Condition {
 [[nodiscard]] std::optional<double> findSignalWord(Signal signal, std::string_view word,
                                                    std::vector<std::string_view>& allowed);
 
+/// The other way round: "forward" of 1. Empty if the value has no word.
+[[nodiscard]] std::string_view findWordOfValue(Signal signal, float value);
+
 }  // namespace cabwright::unit

@@ -19,6 +19,7 @@ using Truths = std::array<double, kInstrumentCount>;
 constexpr double kGlowV = 8.0, kFullV = 24.0;  // filaments begin to glow, burn as they should
 constexpr double kSoundS = 0.5;                // how long a thump or a click rings in the ear
 constexpr double kTouchN = 2000.0;             // blocks seen to be on
+constexpr double kSeenMovingMph = 0.5;         // less is not seen against the ground
 constexpr double kStickingOutV = 10.0;         // red and white lamps give light above this
 
 double shareOf(double value, double from, double to) {
@@ -199,6 +200,7 @@ void fillSensed(World& w, const plant::PlantReadings& r, FrameWriter& out) {
   out.put(Signal::kHeardWords, static_cast<int>(w.people.last_reply));
   out.put(Signal::kHeardWordsAge, calcAge(w, w.people.last_reply_at));
   out.put(Signal::kFelt, inside ? r.acceleration_mps2 : 0.0);
+  out.put(Signal::kSeenMoving, std::abs(q::mpsToMph(r.speed_mps)) >= kSeenMovingMph);
   constexpr Signal kBlocks[plant::kCylinders] = {Signal::kSide1BlocksOn, Signal::kSide2BlocksOn,
                                                  Signal::kTrailer1BlocksOn,
                                                  Signal::kTrailer2BlocksOn};

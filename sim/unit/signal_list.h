@@ -82,6 +82,7 @@
   X(kSmelledHot, "smelled.hot", "", Layer::kShown, "smell of hot lining here, 0..1") \
   X(kSmelledFuel, "smelled.fuel", "", Layer::kShown, "smell of unburnt fuel here, 0..1") \
   X(kFelt, "felt.acceleration", "m/s2", Layer::kShown, "pull or push felt by whoever is in the unit") \
+  X(kSeenMoving, "seen.moving", "", Layer::kShown, "the unit is seen to move against the ground: from 0.5 mph") \
   X(kSide1BlocksOn, "side1.blocks_on", "", Layer::kShown, "blocks of car 1 seen on the wheels, share, side 1") \
   X(kSide2BlocksOn, "side2.blocks_on", "", Layer::kShown, "blocks of car 1 seen on the wheels, share, side 2") \
   X(kTrailer1BlocksOn, "trailer1.blocks_on", "", Layer::kShown, "blocks of car 2 seen on the wheels, share, side 1") \

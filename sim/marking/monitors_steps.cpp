@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Rules that are judged when b comes, on several things that had to be done before it.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "marking/monitors.h"
+
+namespace cabwright::marking {
+namespace {
+
+double toSeconds(std::int64_t ticks) { return static_cast<double>(ticks) / 100.0; }
+
+std::string listText(const std::vector<std::string_view>& names) {
+  std::string text;
+  for (std::size_t k = 0; k < names.size(); ++k) {
+    if (k > 0) text += k + 1 == names.size() ? " and " : ", ";
+    text += names[k];
+  }
+  return text;
+}
+
+}  // namespace
+
+// A step that comes while another is waited for says nothing: what is asked is that these come one
+// after the other, not that nothing else comes between.
+void SequenceMonitor::follow(const CompiledRule& rule, const Scene& scene) {
+  if (!rule.reset.ways.empty() && findWay(rule.reset, scene)) next_ = 0;
+  if (!findWay(rule.steps[next_], scene)) return;
+  ++next_;
+  furthest_ = std::max(furthest_, next_);
+  if (next_ < rule.steps.size()) return;
+  complete_at_ = scene.tick;
+  next_ = 0;
+}
+
+Ruling SequenceMonitor::judge(const CompiledRule& rule, const Scene& scene) const {
+  Ruling ruling;
+  ruling.tick = scene.tick;
+  ruling.reason = fmt::format("{} at {}", startOf(rule.b), clockText(scene.tick));
+  if (!complete_at_) {
+    ruling.met = false;
+    ruling.inside = isInside(rule, scene);
+    ruling.reason += ". Not done before it, in this order: ";
+    std::vector<std::string_view> names;
+    for (std::size_t k = furthest_; k < rule.steps.size(); ++k) {
+      names.emplace_back(rule.steps[k].name);
+    }
+    ruling.reason += listText(names) + '.';
+    return ruling;
+  }
+  const std::int64_t distance = scene.tick - *complete_at_;
+  std::int64_t margin = distance - rule.lo;
+  if (rule.hi) margin = std::min(margin, *rule.hi - distance);
+  ruling.met = margin >= 0;
+  ruling.inside = !ruling.met && (margin >= -rule.slack || isInside(rule, scene));
+  if (rule.hi || rule.lo > 0) {
+    ruling.margin = toSeconds(margin);
+    ruling.unit = "s";
+  }
+  ruling.reason += fmt::format(", {} {} before", rule.steps.back().name, secondsText(distance));
+  ruling.reason += ruling.met ? "." : fmt::format("; asked: {}.", allowedText(rule));
+  return ruling;
+}
+
+void SequenceMonitor::advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger) {
+  follow(rule, scene);
+  const auto way = findWay(rule.b, scene);
+  if (!way || (rule.spec.first_only && judged_)) return;
+  judged_ = true;
+  Ruling ruling = judge(rule, scene);
+  ruling.way = wayText(rule.b, *way);
+  ledger.add(rule, scene, std::move(ruling));
+}
+
+// Of each step the time that suits best: the nearest that is old enough.
+Ruling AllBeforeMonitor::judge(const CompiledRule& rule, const Scene& scene) {
+  Ruling ruling;
+  ruling.tick = scene.tick;
+  std::vector<std::string_view> missing;
+  std::optional<std::int64_t> margin;
+  for (std::size_t k = 0; k < done_.size(); ++k) {
+    const std::int64_t latest = scene.tick - rule.lo;
+    done_[k].ripen(latest);
+    const auto when = done_[k].oldest();
+    if (!when) {
+      missing.emplace_back(rule.steps[k].name);
+      continue;
+    }
+    const std::int64_t distance = scene.tick - *when;
+    std::int64_t room = distance - rule.lo;
+    if (rule.hi) room = std::min(room, *rule.hi - distance);
+    if (room < 0) missing.emplace_back(rule.steps[k].name);
+    margin = margin ? std::min(*margin, room) : room;
+  }
+  ruling.met = missing.empty();
+  const bool all_there = std::all_of(done_.begin(), done_.end(),
+                                     [](const RecentTimes& t) { return t.oldest().has_value(); });
+  ruling.inside =
+      !ruling.met && ((all_there && margin && *margin >= -rule.slack) || isInside(rule, scene));
+  ruling.reason = fmt::format("{} at {}", startOf(rule.b), clockText(scene.tick));
+  if (ruling.met) {
+    ruling.reason += ". All was done before it.";
+  } else {
+    ruling.reason +=
+        fmt::format(". Not done before it{}: {}.",
+                    rule.hi || rule.lo > 0 ? ", " + allowedText(rule) : "", listText(missing));
+  }
+  return ruling;
+}
+
+void AllBeforeMonitor::advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger) {
+  for (std::size_t k = 0; k < done_.size(); ++k) {
+    if (!findWay(rule.steps[k], scene)) continue;
+    done_[k].ripen(scene.tick - rule.lo);
+    done_[k].push(scene.tick);
+  }
+  const auto way = findWay(rule.b, scene);
+  if (!way || (rule.spec.first_only && judged_)) return;
+  judged_ = true;
+  Ruling ruling = judge(rule, scene);
+  ruling.way = wayText(rule.b, *way);
+  ledger.add(rule, scene, std::move(ruling));
+}
+
+}  // namespace cabwright::marking
