@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "plant/brake_piston.h"
 #include "plant/electrics.h"
 #include "plant/running.h"
 #include "plant/world.h"
@@ -74,7 +75,7 @@ void startVacuum(World& w, const StartConditions& s) {
     const double lift = net > 0.0 ? y.take_up_m + net / y.rigging_n_m : 0.0;
     x[kPiston + c] = lift;
     x[kChamberMass + c] =
-        chamber_pa * std::max(y.upper_m3 - m.d.piston_area[c] * lift, 0.1 * y.upper_m3) / m.d.rt;
+        chamber_pa / (calcChamberPressure(y, m.d.piston_area[c], lift, 1.0) * m.d.rt);
     train_m3 += y.lower_m3 + m.d.piston_area[c] * lift;
   }
   x[kTrainMass] = train_pa * train_m3 / m.d.rt;
@@ -96,6 +97,9 @@ World::World(const Parameters& p, const GradeProfile& grade, const StartConditio
   for (std::size_t c = 0; c < kCabs; ++c) {
     x[kDeviceMass + c] =
         q::psiGaugeToPa(start.cab[c].device_psi) * p.safety_device[c].volume_m3 / m.d.rt;
+  }
+  for (std::size_t c = 0; c < kCabs; ++c) {
+    x[kHornMass + c] = q::kStandardAtmospherePa * p.air.horn_m3 / m.d.rt;
   }
   startVacuum(*this, start);
   for (std::size_t n = 0; n < kLines; ++n) startLine(*this, start, n);
@@ -135,7 +139,8 @@ Accounts calcAccounts(const World& w) {
             x[kRailJ] + x[kBearingJ] + x[kElectricJ];
   a.stored_j = calcKineticEnergy(m, x) + calcStoredHeat(m, x, 0) + calcStoredHeat(m, x, 1) +
                m.p.train.mass_kg * q::kStandardGravity * m.grade.calcHeight(x[kPosition]);
-  a.air_kg = x[kMainMass] + x[kControlMass] + x[kDeviceMass] + x[kDeviceMass + 1];
+  a.air_kg = x[kMainMass] + x[kControlMass];
+  for (std::size_t c = 0; c < kCabs; ++c) a.air_kg += x[kDeviceMass + c] + x[kHornMass + c];
   for (std::size_t n = 0; n < kLines; ++n) {
     for (std::size_t k = kThrottleMass; k <= kShiftReverseMass; ++k) a.air_kg += x[stateOf(n, k)];
   }

@@ -59,7 +59,7 @@
   X(kEngine##N##Hum, "engine" #N ".hum", "", Layer::kShown, "hum of exhauster " #N ", 0..1") \
   X(kEngine##N##Thump, "engine" #N ".thump", "", Layer::kShown, "thump of final drive " #N " going into mesh") \
   X(kEngine##N##Rattle, "engine" #N ".rattle", "", Layer::kShown, "rattle of dog teeth passing each other, drive " #N) \
-  X(kEngine##N##Grind, "engine" #N ".grind", "", Layer::kShown, "starter of engine " #N " heard turning it") \
+  X(kEngine##N##Grind, "engine" #N ".grind", "", Layer::kShown, "starter of engine " #N " heard turning it, or howling in its ring") \
   X(kEngine##N##HotSmell, "engine" #N ".hot_smell", "", Layer::kShown, "smell of hot lining at side " #N ", 0..1") \
   X(kEngine##N##FireSeen, "engine" #N ".fire", "", Layer::kShown, "fire to be seen at engine " #N)
 
@@ -74,6 +74,7 @@
   X(kHeardRattle, "heard.rattle", "", Layer::kShown, "rattle of dog teeth heard here") \
   X(kHeardClick, "heard.click", "", Layer::kShown, "relays click, heard here") \
   X(kHeardHorn, "heard.horn", "", Layer::kShown, "horn sounds: 1 low, 2 high") \
+  X(kHeardHornLevel, "heard.horn_level", "", Layer::kShown, "how loud it sounds, 0..1") \
   X(kHeardBell, "heard.bell", "", Layer::kShown, "last complete bell code heard here: strokes, groups as digits (3-3 is 33)") \
   X(kHeardBellAge, "heard.bell_age", "s", Layer::kShown, "time since that code was complete") \
   X(kHeardFireBell, "heard.fire_bell", "", Layer::kShown, "fire bell heard here") \
