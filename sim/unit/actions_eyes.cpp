@@ -3,6 +3,7 @@
 #include "quantity/units.h"
 #include "unit/actions.h"
 #include "unit/people.h"
+#include "unit/perception.h"
 
 namespace cabwright::unit {
 
@@ -70,7 +71,7 @@ ActionOutcome Actions::judge(const Action& a) {
     j.rank = itemInfo(item).conditions[static_cast<std::size_t>(present - 1)].rank;
   }
   j.looked_s = static_cast<double>(w_.trainee.looked_ticks[indexOf(item)]) * q::kTickSeconds;
-  j.empty = j.looked_s < w_.parameters.hands.look_s;
+  j.empty = !hasSeen(w_, item);
   w_.judgements.push_back(j);
   // An empty entry is no judgement: the item stays open.
   if (!j.empty) w_.item[indexOf(item)].verdict = verdict;

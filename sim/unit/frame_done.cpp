@@ -23,6 +23,7 @@ void fillTrainee(const World& w, FrameWriter& out) {
   out.put(kPlace, t.walking ? 0 : static_cast<int>(t.place) + 1);
   out.put(kWalking, t.walking);
   out.put(kWalkLeft, t.walking ? static_cast<double>(t.arrives - w.tick) * q::kTickSeconds : 0.0);
+  out.put(kLight, hasLight(w));
   out.put(kHandLeft, handNumber(t.hands[0]));
   out.put(kHandRight, handNumber(t.hands[1]));
   out.put(kLetGo, t.let_go);
@@ -38,7 +39,11 @@ void fillTrainee(const World& w, FrameWriter& out) {
   for (std::size_t k = 0; k < kPlaceCount; ++k) {
     out.put(after(kSeenBooking, k), !t.walking && k == static_cast<std::size_t>(t.place));
   }
-  for (std::size_t k = 0; k < kPhraseCount; ++k) out.put(after(kPhraseAskPermission, k), t.said[k]);
+  out.put(kLookNeeded, t.looking ? calcSecondsToSee(w, *t.looking) : 0.0);
+  for (std::size_t k = 0; k < kPhraseCount; ++k) {
+    out.put(after(kPhraseAskPermission, k), t.said[k]);
+    out.put(after(kAnsweredAskPermission, k), static_cast<int>(t.answered[k]));
+  }
 }
 
 void fillObjects(const World& w, FrameWriter& out) {
@@ -67,6 +72,7 @@ void fillPeople(const World& w, FrameWriter& out) {
   out.put(kGuardCodeAge, calcAge(w, p.from_guard.complete_at));
   out.put(kGuardValid, p.guard_code_valid);
   out.put(kGuardAnswered, p.guard_answered);
+  out.put(kGuardAnsweredCode, p.guard_code_valid && p.guard_answered ? p.from_guard.complete : 0);
   out.put(kGuardRepeated, p.guard_repeated);
   out.put(kDriverCode, p.from_driver.complete);
   out.put(kDriverCodeAge, calcAge(w, p.from_driver.complete_at));
@@ -126,21 +132,27 @@ void fillItems(World& w, FrameWriter& out) {
   w.items_holding = holding;
   const std::array<int, kItemCount> present = findAllPresent(w, holding);
   const std::vector<ItemInfo>& table = itemTable();
-  int open = 0, critical = 0, found = 0;
+  int open = 0, critical = 0, seen = 0, found = 0, unsure = 0;
   for (std::size_t k = 0; k < kItemCount; ++k) {
     const ItemState& state = w.item[k];
     DefectClass rank = DefectClass::kNone;
     if (present[k] > 0) rank = table[k].conditions[static_cast<std::size_t>(present[k] - 1)].rank;
     out.put(after(Signal::kJudgedNotices, k), static_cast<int>(state.verdict));
+    out.put(after(Signal::kLookedNotices, k), state.looked);
     out.put(after(Signal::kBookedNotices, k), state.booked > 0);
     out.put(after(Signal::kDefectNotices, k), static_cast<int>(rank));
     const bool unbooked = table[k].bookable && state.booked == 0;
     if (unbooked && rank != DefectClass::kNone) ++open;
-    if (unbooked && rank == DefectClass::kCritical) ++critical;
+    const bool grave = unbooked && rank == DefectClass::kCritical;
+    if (grave) ++critical;
+    if (grave && state.seen == present[k]) ++seen;
+    if (state.booked == 0 && state.verdict == Verdict::kUnsure) ++unsure;
     if (unbooked && state.verdict == Verdict::kDefect) ++found;
   }
   out.put(Signal::kDefectsOpen, open);
   out.put(Signal::kDefectsCritical, critical);
+  out.put(Signal::kDefectsSeen, seen);
+  out.put(Signal::kUnsureOpen, unsure);
   out.put(Signal::kFoundNotBooked, found);
 }
 
@@ -155,6 +167,7 @@ void fillJudgements(const World& w, FrameWriter& out) {
   out.put(kJudgedUnsure, n.unsure);
   out.put(kJudgedEmpty, n.empty);
   out.put(kJudgedClass, n.wrong_class);
+  out.put(kJudgedLook, w.judgements.empty() ? 0.0 : w.judgements.back().looked_s);
   out.put(kBookedCount, static_cast<double>(w.book.size()));
   out.put(kNotes, static_cast<double>(w.notes.size()));
   out.put(kNoteValue, w.notes.empty() ? 0.0 : w.notes.back().value);

@@ -15,6 +15,13 @@ inline constexpr DefectClass kT = DefectClass::kTechnical;
 inline constexpr DefectClass kS = DefectClass::kSerious;
 inline constexpr DefectClass kC = DefectClass::kCritical;
 
+// How long a look takes that has seen it all (house values; a second at the least is common
+// practice).
+inline constexpr double kGlanceS = 1.0;  ///< one thing in front of the eyes
+inline constexpr double kAlongS = 2.0;   ///< several of them along a car
+inline constexpr double kReadS = 3.0;    ///< something written
+inline constexpr double kDipS = 5.0;     ///< dipstick out, wiped, in, out, read
+
 struct ConditionRow {
   std::string_view name;
   DefectClass rank;
@@ -30,6 +37,7 @@ struct ItemRow {
   std::string_view good;
   std::vector<ConditionRow> conditions;
   Trait trait = Trait::kPlain;
+  double look_s = kGlanceS;
 };
 
 [[nodiscard]] std::vector<ItemRow> endItems();

@@ -98,6 +98,7 @@ class TableBuilder {
       if (info.name != name) continue;
       info.good = row.good;
       info.dip = row.trait == Trait::kDip;
+      info.look_s = row.look_s;
       info.bookable = row.trait != Trait::kNotBooked;
       for (const ConditionRow& c : row.conditions) {
         info.conditions.push_back({std::string(c.name), c.rank, std::string(c.seen),

@@ -55,6 +55,7 @@ struct ItemInfo {
   std::string good;  ///< what somebody sees who looks and it is sound
   std::vector<ItemCondition> conditions;
   bool dip = false;      ///< can be read only with the engine stopped (dipstick)
+  double look_s = 1.0;   ///< how long one has to look at it to have seen it
   bool bookable = true;  ///< a defect belongs in the repair book (not: people, flags, levers)
 };
 

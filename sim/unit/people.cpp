@@ -272,6 +272,7 @@ void advanceOthers(World& w) {
   PeopleState& p = w.people;
   if (p.second_called && !p.second_there && w.tick >= p.second_arrives) {
     p.second_there = true;
+    w.trainee.answered[indexOf(Phrase::kAskSecondPerson)] = Reply::kAtTheRear;
     say(w, Actor::kHelper, Reply::kAtTheRear);
   }
   for (int cab = 0; cab < plant::kCabs; ++cab) {
@@ -319,6 +320,7 @@ void giveCode(World& w, BellState& bell, const std::vector<int>& groups) {
 
 void utter(World& w, Phrase phrase) {
   ++w.trainee.said[indexOf(phrase)];
+  w.trainee.answered[indexOf(phrase)] = Reply::kNone;
   if (phrase == Phrase::kCallWarning) warn(w);
   if (phrase == Phrase::kLookBothWays) w.trainee.looked_both_ways = w.tick;
   w.people.pending.push_back({w.tick + ticksOf(secondsToAnswer(w, phrase)), phrase});
@@ -352,7 +354,11 @@ void advancePeople(World& w, const PeopleSenses& senses) {
     }
     const Phrase to = pending[k].to;
     pending.erase(pending.begin() + static_cast<std::ptrdiff_t>(k));
+    const std::size_t before = w.messages.size();
     answer(w, to, senses);
+    if (w.messages.size() > before) {
+      w.trainee.answered[indexOf(to)] = w.messages.back().reply;
+    }
   }
 }
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "unit/perception.h"
 
+#include <algorithm>
+
+#include "quantity/units.h"
 #include "unit/unit.h"
 
 namespace cabwright::unit {
@@ -54,6 +57,15 @@ bool hasLight(const World& w) {
   if (cab >= 0) return fed && w.control.on(ofCab(Control::kCab1CabLight, cab));
   const bool inside = placeInfo(here).kind == PlaceKind::kInside;
   return inside && fed && w.control.on(Control::kSaloonLights);
+}
+
+double calcSecondsToSee(const World& w, Item item) {
+  return std::max(w.parameters.hands.look_s, itemInfo(item).look_s);
+}
+
+bool hasSeen(const World& w, Item item) {
+  const double looked = w.trainee.looked_ticks[indexOf(item)];
+  return looked + 0.5 > calcSecondsToSee(w, item) * quantity::kTicksPerSecond;
 }
 
 int findPresentCondition(const World& w, Item item) {

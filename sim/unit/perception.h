@@ -14,6 +14,13 @@ namespace cabwright::unit {
 /// Whether there is light enough to see a thing closely where the trainee stands.
 [[nodiscard]] bool hasLight(const World& w);
 
+/// How long an item has to be looked at to have been seen, s: its own time, and no less than what
+/// counts as a look at all.
+[[nodiscard]] double calcSecondsToSee(const World& w, Item item);
+
+/// Whether it has once been looked at for so long.
+[[nodiscard]] bool hasSeen(const World& w, Item item);
+
 /// Whether a shown signal can be read or heard at a place.
 [[nodiscard]] bool isPerceivedAt(Signal s, Place place);
 

@@ -115,6 +115,7 @@ void Unit::advance() {
   noteSounds(w_, last, after, meshed);
   noteStarts(w_, last, after);
   noteMovement(w_, after, route_);
+  noteExposure(w_, after);
   advanceInstruments(w_, after, q::kTickSeconds);
   fillFrame(w_, plant_, route_);
 }

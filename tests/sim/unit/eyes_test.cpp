@@ -89,6 +89,93 @@ TEST(Judging, KeepsWhatWasThereWhenItWasJudged) {
   EXPECT_EQ(value(unit, "judgements.misses"), 0);
 }
 
+TEST(Judging, TakesAsLongAsTheThingTakesToLookAt) {
+  UnitStart s = preparedStart();
+  s.place = "engine1";
+  Unit unit = makeUnit(s);
+  doIt(unit, "look engine1.oil");  // out, wiped, in, out, read
+  unit.advance();
+  const double needed = value(unit, "look.needed");
+  EXPECT_GE(needed, 4.0);
+  run(unit, needed - 0.5);
+  EXPECT_EQ(value(unit, "looked.engine1.oil"), 0);
+  doIt(unit, "judge engine1.oil good");
+  unit.advance();
+  EXPECT_EQ(value(unit, "judgements.empty"), 1);
+  EXPECT_EQ(value(unit, "judged.engine1.oil"), 0);
+  EXPECT_NEAR(value(unit, "judgements.last_look"), needed - 0.49, 0.02);
+  run(unit, 1.0);
+  EXPECT_EQ(value(unit, "looked.engine1.oil"), 1);
+  doIt(unit, "judge engine1.oil good");
+  unit.advance();
+  EXPECT_EQ(value(unit, "judged.engine1.oil"), 1);
+  // What hangs in front of the eyes is seen sooner.
+  doIt(unit, "look engine1.cover");
+  unit.advance();
+  EXPECT_LT(value(unit, "look.needed"), needed);
+}
+
+TEST(Judging, ALookOfNoLengthHasSeenNothing) {
+  Unit unit = makeUnit(atEnd1());
+  doIt(unit, "look end1.hoses");
+  doIt(unit, "judge end1.hoses good");
+  doIt(unit, "look end1.coupling");
+  run(unit, 1.1);
+  EXPECT_EQ(value(unit, "judgements.empty"), 1);
+  EXPECT_EQ(value(unit, "judgements.last_look"), 0);
+  EXPECT_EQ(value(unit, "looked.end1.hoses"), 0);
+  EXPECT_EQ(value(unit, "looked.end1.coupling"), 1);
+}
+
+TEST(Defects, ACriticalOneWeighsOnWhoHasSeenItUntilItIsInTheBook) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"cab1.seal", "cut"}, {"end1.lifeguard", "loose"}};
+  Unit unit = makeUnit(s);
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.critical_not_booked"), 2);
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 0);
+  doIt(unit, "look cab1.seal");
+  run(unit, 0.5);
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 0);
+  run(unit, 1.0);
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 1);
+  doIt(unit, "book cab1.seal the seal is cut, the cock is shut");
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 0);
+  EXPECT_EQ(value(unit, "defects.critical_not_booked"), 1);
+}
+
+TEST(Defects, SeenAndThenPutRightAreNoLongerOpen) {
+  UnitStart s = atEnd1();
+  s.conditions = {{"end1.hoses", "hanging"}};
+  Unit unit = makeUnit(s);
+  doIt(unit, "look end1.hoses");
+  run(unit, 1.1);
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 1);
+  doIt(unit, "set end1.hose on");
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 0);
+}
+
+TEST(Defects, NotSureStaysOpenUntilItIsJudgedAnewOrEntered) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"cab1.extinguisher", "needle_down"}};
+  Unit unit = makeUnit(s);
+  for (const char* item : {"cab1.extinguisher", "cab1.first_aid"}) {
+    doIt(unit, std::string("look ") + item);
+    run(unit, 1.1);
+    doIt(unit, std::string("judge ") + item + " unsure");
+  }
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.unsure_open"), 2);
+  doIt(unit, "judge cab1.first_aid good");
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.unsure_open"), 1);
+  doIt(unit, "book cab1.extinguisher needle low, not sure whether it counts");
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.unsure_open"), 0);
+}
+
 TEST(Defects, AreOpenUntilTheyAreInTheBook) {
   UnitStart s = preparedStart();
   s.conditions = {{"cab1.extinguisher", "needle_down"}};
