@@ -246,8 +246,8 @@
   X(check_back_c, 0.0, 0.0, 100.0, "dm3/(s bar)", "leak back through the check valve (a fault)") \
   X(cut_out_psi, 95.0, 20.0, 200.0, "psi", "compressors unload (CP)") \
   X(cut_in_psi, 82.0, 10.0, 190.0, "psi", "compressors load again (CP)") \
-  X(main_leak_c, 0.008, 0.0, 20.0, "dm3/(s bar)", "leak of the main reservoir and pipes") \
-  X(control_leak_c, 0.002, 0.0, 20.0, "dm3/(s bar)", "leak of the control reservoir and pipes") \
+  X(main_leak_c, 0.024, 0.0, 20.0, "dm3/(s bar)", "leak of the main reservoir and pipes") \
+  X(control_leak_c, 0.006, 0.0, 20.0, "dm3/(s bar)", "leak of the control reservoir and pipes") \
   X(drain_c, 12.0, 0.1, 100.0, "dm3/(s bar)", "an open drain cock") \
   X(horn_c, 3.0, 0.0, 50.0, "dm3/(s bar)", "the horn") \
   X(relief_psi, 115.0, 30.0, 250.0, "psi", "safety valve on the main reservoir begins to open") \

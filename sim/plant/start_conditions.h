@@ -48,16 +48,25 @@ struct LineStart {
 struct CabStart {
   CABWRIGHT_START_CAB(CABWRIGHT_FIELD)
 };
+/// What stayed switched on while a unit stood.
+struct LeftOn {
+  bool battery_switch_closed = true;
+  double load_s = 0.0;  ///< on the bus behind that switch, siemens
+};
+
 struct StartConditions {
   CABWRIGHT_START_UNIT(CABWRIGHT_FIELD)
   std::array<LineStart, kLines> line;
   std::array<CabStart, kCabs> cab;
 
   /// What a unit left warm, charged and fully prepared to stand has become after so many hours:
-  /// temperatures, air, vacuum and battery each follow their own decay. Air in the fuel system and
-  /// the rest follow common practice (1 from eight hours on). hours >= 0.
+  /// temperatures, air, vacuum and battery each follow their own decay, through the parameters that
+  /// are given: what leaks or draws too much there has done so all the while. The chambers are
+  /// those of brake cylinder 1. Air in the fuel system follows common practice, no published source
+  /// (1 from eight hours on). hours >= 0.
   static StartConditions afterStanding(double hours, double ambient_c,
-                                       const Parameters& p = Parameters());
+                                       const Parameters& p = Parameters(),
+                                       const LeftOn& on = LeftOn());
 };
 #undef CABWRIGHT_FIELD
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "plant/brake_piston.h"
 #include "plant/electrics.h"
 #include "plant/running.h"
 #include "plant/world.h"
@@ -74,7 +75,7 @@ void startVacuum(World& w, const StartConditions& s) {
     const double lift = net > 0.0 ? y.take_up_m + net / y.rigging_n_m : 0.0;
     x[kPiston + c] = lift;
     x[kChamberMass + c] =
-        chamber_pa * std::max(y.upper_m3 - m.d.piston_area[c] * lift, 0.1 * y.upper_m3) / m.d.rt;
+        chamber_pa / (calcChamberPressure(y, m.d.piston_area[c], lift, 1.0) * m.d.rt);
     train_m3 += y.lower_m3 + m.d.piston_area[c] * lift;
   }
   x[kTrainMass] = train_pa * train_m3 / m.d.rt;

@@ -2,6 +2,7 @@
 // From a scenario and a seed to what a run is made of.
 #include "quantity/random.h"
 #include "scenario/scenario.h"
+#include "unit/unit.h"
 
 namespace cabwright::scenario {
 
@@ -39,6 +40,26 @@ void turnTeeth(Setup& setup) {
   }
 }
 
+// What was wrong or left on from the start has been so all the while it stood: where the start was
+// that of a sound unit, and not one the scenario asked for, it becomes that of this one.
+void letStandWithFaults(const Scenario& s, Setup& setup) {
+  if (!s.stood_hours) return;
+  constexpr double kNominalV = 24.0;
+  const double hours = *s.stood_hours, ambient_c = s.start.plant.ambient_c;
+  unit::Unit stood(setup.parameters, setup.route, setup.start);
+  fault::ActiveFaults faults = setup.faults;
+  faults.advance(stood);
+  const plant::LeftOn on{stood.world().control.on(unit::Control::kBatterySwitch),
+                         stood.parameters().load.extra_w / (kNominalV * kNominalV)};
+  const auto sound = plant::StartConditions::afterStanding(hours, ambient_c, setup.parameters);
+  const auto left =
+      plant::StartConditions::afterStanding(hours, ambient_c, stood.plant().parameters(), on);
+  for (const plant::StartInfo& info : plant::startTable()) {
+    double& now = info.of(setup.start.plant);
+    if (now == info.of(sound)) now = info.of(left);
+  }
+}
+
 }  // namespace
 
 Setup makeSetup(const LoadedScenario& loaded, std::uint64_t seed) {
@@ -57,6 +78,7 @@ Setup makeSetup(const LoadedScenario& loaded, std::uint64_t seed) {
   for (const fault::ArmedFault& fault : s.faults) setup.faults.arm(fault);
   for (const Hidden& hidden : s.hidden) putIn(hidden, setup);
   for (const Draw& draw : s.draws) drawOne(draw, setup);
+  letStandWithFaults(s, setup);
   setup.timeline = Timeline(s.happenings);
   return setup;
 }
