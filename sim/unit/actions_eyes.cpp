@@ -53,7 +53,12 @@ ActionOutcome Actions::look(const Action& a) {
     t.looking = item;
     t.looking_since = w_.tick;
   }
-  const int present = u_.presentCondition(item);
+  if (!canMakeOut(w_, item)) {
+    const bool desk = info.by == SeenBy::kLampTest;
+    return {true, "dark",
+            refuse("", desk ? "desk lamps are looked at under the lamp test" : "not lit").cause};
+  }
+  const int present = findVisibleCondition(w_, item);
   std::string seen =
       present == 0 ? info.good : info.conditions[static_cast<std::size_t>(present - 1)].seen;
   return {true, seen + liveWords(w_, item), ""};

@@ -3,6 +3,7 @@
 #include "quantity/units.h"
 #include "unit/actions.h"
 #include "unit/frame_fill.h"
+#include "unit/item_state.h"
 #include "unit/perception.h"
 
 namespace cabwright::unit {
@@ -80,53 +81,12 @@ void fillPeople(const World& w, FrameWriter& out) {
   out.put(kWarned, calcAge(w, p.warned_at));
 }
 
-struct LiveEntry {
-  std::size_t item;
-  int condition;
-  LiveTest test;
-};
-
-// All tests of the item table in one row, so that a tick need not walk the whole table.
-const std::vector<LiveEntry>& liveEntries() {
-  static const std::vector<LiveEntry> entries = [] {
-    std::vector<LiveEntry> list;  // as many as ItemTests has bits, or fewer: a test counts them
-    for (const ItemInfo& info : itemTable()) {
-      for (std::size_t k = 0; k < info.conditions.size(); ++k) {
-        const auto& live = info.conditions[k].live;
-        if (live) list.push_back({indexOf(info.id), static_cast<int>(k) + 1, *live});
-      }
-    }
-    return list;
-  }();
-  return entries;
-}
-
-// Which of the tests hold just now, one bit each.
-ItemTests findHolding(const Frame& frame) {
-  ItemTests bits{};
-  const std::vector<LiveEntry>& entries = liveEntries();
-  for (std::size_t k = 0; k < entries.size(); ++k) {
-    if (entries[k].test.holds(frame)) bits[k / 64] |= std::uint64_t{1} << (k % 64);
-  }
-  return bits;
-}
-
-std::array<int, kItemCount> findAllPresent(const World& w, const ItemTests& holding) {
-  std::array<int, kItemCount> present{};
-  for (std::size_t k = 0; k < kItemCount; ++k) present[k] = w.item[k].hidden;
-  const std::vector<LiveEntry>& entries = liveEntries();
-  for (std::size_t k = 0; k < entries.size(); ++k) {
-    const bool holds = (holding[k / 64] >> (k % 64) & 1) != 0;
-    if (holds && present[entries[k].item] == 0) present[entries[k].item] = entries[k].condition;
-  }
-  return present;
-}
-
 // Half of all signals: written only when something about an item has changed.
 void fillItems(World& w, FrameWriter& out) {
   const auto& looking = w.trainee.looking;
-  out.put(Signal::kLookCondition, looking ? findPresentCondition(w, *looking) : -1);
-  const ItemTests holding = findHolding(w.frame);
+  const bool made_out = looking && canMakeOut(w, *looking);
+  out.put(Signal::kLookCondition, made_out ? findVisibleCondition(w, *looking) : -1);
+  const ItemTests holding = findHolding(w);
   if (!w.items_changed && holding == w.items_holding) return;
   w.items_changed = false;
   w.items_holding = holding;
@@ -141,6 +101,7 @@ void fillItems(World& w, FrameWriter& out) {
     out.put(after(Signal::kLookedNotices, k), state.looked);
     out.put(after(Signal::kBookedNotices, k), state.booked > 0);
     out.put(after(Signal::kDefectNotices, k), static_cast<int>(rank));
+    out.put(after(Signal::kShowsNotices, k), present[k]);
     const bool unbooked = table[k].bookable && state.booked == 0;
     if (unbooked && rank != DefectClass::kNone) ++open;
     const bool grave = unbooked && rank == DefectClass::kCritical;

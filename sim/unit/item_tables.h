@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What can be wrong with the things of each place, as plain tables. In effects and tests '#' is the
-// number of the place, '@' that of the brake cylinder there, '%' main or control by the number.
+// number of the place, '@' that of the brake cylinder there, '%' main or control by the number,
+// '&' the name of the place.
 #pragma once
 
 #include <string_view>
@@ -27,7 +28,10 @@ struct ConditionRow {
   DefectClass rank;
   std::string_view seen;
   std::string_view effect = "";  ///< actions, "; " between them
-  std::string_view live = "";    ///< "SIGNAL > 1", "SIGNAL < 1", "1 < SIGNAL < 2"
+  /// "SIGNAL > 1", "SIGNAL < 1", "1 < SIGNAL < 2"; "number NAME > 1" and so on of a parameter,
+  /// "share ..." of what it is when sound, "added ..." to that; "instrument NAME CONDITION"
+  std::string_view live = "";
+  SeenBy by = SeenBy::kEye;
 };
 
 enum class Trait : unsigned char { kPlain, kDip, kNotBooked };
@@ -38,6 +42,7 @@ struct ItemRow {
   std::vector<ConditionRow> conditions;
   Trait trait = Trait::kPlain;
   double look_s = kGlanceS;
+  SeenBy by = SeenBy::kEye;
 };
 
 [[nodiscard]] std::vector<ItemRow> endItems();

@@ -50,9 +50,13 @@ std::vector<ItemRow> carItems() {
       {"blocks",
        "thick, all hanging true",
        {{"thin", kS, "a block is worn thin"},
-        {"missing", kS, "a block is missing", "fault brake_cylinder@.blocks_missing 1"},
+        {"missing", kS, "a block is missing", "fault brake_cylinder@.blocks_missing 1",
+         "number brake_cylinder@.blocks_missing > 0.5"},
         {"hanging", kS, "a block hangs free", "fault brake_cylinder@.blocks_missing 1"},
-        {"frozen", kS, "the blocks are frozen to the tyre", "fault brake_cylinder@.stick_n 4000"}},
+        {"frozen", kS, "the blocks stay on the tyre, frozen or stiff",
+         "fault brake_cylinder@.stick_n 4000", "number brake_cylinder@.stick_n > 400"},
+        {"glazed", kS, "the blocks shine like glass", "fault train.block_friction_factor 0.6",
+         "share train.block_friction_factor < 0.95"}},
        Trait::kPlain,
        kAlongS},
       {"rigging",
@@ -63,8 +67,10 @@ std::vector<ItemRow> carItems() {
        kAlongS},
       {"brake_cylinder",
        "rod in its normal travel, bag dry",
-       {{"rod_far_out", kS, "the rod stands far out", "fault brake_cylinder@.take_up_m 0.05"},
-        {"bag_torn", kS, "the bag is torn, air draws in", "add brake_cylinder@.leak_c 0.5"}}},
+       {{"rod_far_out", kS, "the rod stands far out", "fault brake_cylinder@.take_up_m 0.05",
+         "share brake_cylinder@.take_up_m > 1.4"},
+        {"bag_torn", kS, "the bag is torn, air draws in", "add brake_cylinder@.leak_c 0.5"},
+        {"bag_split", kS, "the bag is split along its fold"}}},
       {"cord",
        "hung up",
        {{"caught", kS, "the cord is caught under a pipe, half pulled",
@@ -81,22 +87,35 @@ std::vector<ItemRow> carItems() {
         {"blue", kC, "the paint is blue and flaking: it has run hot"}},
        Trait::kPlain,
        kAlongS},
-      {"pipes",
-       "clipped, silent",
-       {{"chafed", kS, "a pipe is chafed and hisses", "add vacuum.train_leak_c 2"},
-        {"clip_gone", kT, "a clip is gone, the pipe rubs"}},
-       Trait::kPlain,
-       kAlongS},
   };
 }
 
+namespace {
+
+ConditionRow chafedPipe() {
+  return {"chafed", kS, "a vacuum pipe is chafed through", "add vacuum.&_leak_c 2",
+          "added vacuum.&_leak_c > 0.1"};
+}
+ConditionRow missingClip() { return {"clip_gone", kT, "a clip is gone, the pipe rubs"}; }
+
+}  // namespace
+
 std::vector<ItemRow> motorCarItems() {
   return {
+      {"pipes",
+       "clipped, silent",
+       {chafedPipe(),
+        {"air_joint", kS, "an air pipe is cracked at its joint", "add air.%_leak_c 0.6",
+         "added air.%_leak_c > 0.1"},
+        missingClip()},
+       Trait::kPlain,
+       kAlongS},
       {"drains",
        "shut, silent",
        {{"open", kS, "a drain cock stands open and hisses low down", "set drain_% open",
          "drain_% > 0.5"},
-        {"ice", kS, "a plug of ice in the drain", "fault final_drive#.shift_c 0.02"},
+        {"ice", kS, "a plug of ice in the drain", "fault final_drive#.shift_c 0.02",
+         "share final_drive#.shift_c < 0.3"},
         {"dripping", kT, "a drain drips"}}},
       {"cardan",
        "guard whole, all bolts in",
@@ -108,16 +127,21 @@ std::vector<ItemRow> motorCarItems() {
 
 std::vector<ItemRow> trailerItems() {
   return {
+      {"pipes", "clipped, silent", {chafedPipe(), missingClip()}, Trait::kPlain, kAlongS},
       {"drains",
        "shut, silent",
        {{"dripping", kT, "a drain drips"},
-        {"cracked", kS, "a drain cock is cracked and hisses", "add air.main_leak_c 1.2"}}},
+        {"cracked", kS, "a drain cock is cracked", "add air.&_leak_c 1.2",
+         "added air.&_leak_c > 0.1"}}},
       {"alarm_telltale",
        "flat",
        {{"standing_out", kS, "stands out from the car's end", "set alarm pulled", "alarm > 0.5"}}},
       {"underframe",
        "straps tight, dry",
-       {{"strap_loose", kS, "a tank strap is loose"}, {"drip", kT, "something drips"}},
+       {{"strap_loose", kS, "a tank strap is loose"},
+        {"drip", kT, "something drips"},
+        {"seam", kS, "a seam of the release reservoir has opened", "add vacuum.release_leak_c 2",
+         "added vacuum.release_leak_c > 0.1"}},
        Trait::kPlain,
        kAlongS},
       {"heater",
@@ -126,7 +150,8 @@ std::vector<ItemRow> trailerItems() {
       {"batteries",
        "lid on, no smell",
        {{"lid_open", kS, "the lid stands open"},
-        {"acid", kS, "white crust of acid on the terminals", "add battery.resistance_ohm 0.02"}}},
+        {"acid", kS, "white crust of acid on the terminals", "add battery.resistance_ohm 0.02"},
+        {"crust", kS, "a white crust on both terminals"}}},
   };
 }
 

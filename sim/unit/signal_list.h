@@ -212,7 +212,7 @@
   X(kLookItem, "look.item", "", Layer::kDone, "item being looked at (item table, from 1); 0 none") \
   X(kLookSeconds, "look.seconds", "s", Layer::kDone, "how long, without a break") \
   X(kLookNeeded, "look.needed", "s", Layer::kDone, "how long that item has to be looked at for the look to count; 0 none") \
-  X(kLookCondition, "look.condition", "", Layer::kDone, "what it shows: 0 good, n the nth condition of its list, -1 not to be seen") \
+  X(kLookCondition, "look.condition", "", Layer::kDone, "what it shows: 0 good, n the nth condition of its list, -1 nothing to be made out") \
   X(kCarriedCount, "carried.count", "", Layer::kDone, "loose objects carried") \
   X(kKey1, "cab1.has_key", "", Layer::kDone, "a control key is in cab 1's switch") \
   X(kKey2, "cab2.has_key", "", Layer::kDone, "a control key is in cab 2's switch") \
@@ -270,6 +270,8 @@
   Y(kBooked##id, "booked." name, "", Layer::kDone, "entered in the repair book: " text)
 #define CABWRIGHT_DEFECT_SIGNAL(Y, id, name, place, text) \
   Y(kDefect##id, "true." name, "", Layer::kTrue, "0 sound, 1 technical, 2 serious, 3 critical defect: " text)
+#define CABWRIGHT_SHOWS_SIGNAL(Y, id, name, place, text) \
+  Y(kShows##id, "shows." name, "", Layer::kTrue, "0 good, n the nth condition of its list: " text)
 
 #define CABWRIGHT_SIGNALS(X) \
   CABWRIGHT_CAB_GAUGES(CABWRIGHT_GAUGE_SIGNAL, X, 1) \
@@ -296,5 +298,6 @@
   CABWRIGHT_ITEMS(CABWRIGHT_JUDGED_SIGNAL, X) \
   CABWRIGHT_ITEMS(CABWRIGHT_LOOKED_SIGNAL, X) \
   CABWRIGHT_ITEMS(CABWRIGHT_BOOKED_SIGNAL, X) \
-  CABWRIGHT_ITEMS(CABWRIGHT_DEFECT_SIGNAL, X)
+  CABWRIGHT_ITEMS(CABWRIGHT_DEFECT_SIGNAL, X) \
+  CABWRIGHT_ITEMS(CABWRIGHT_SHOWS_SIGNAL, X)
 // clang-format on

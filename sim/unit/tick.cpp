@@ -23,7 +23,7 @@ constexpr double kTurnsRadPerS = 1.0;  // a crank that turns
 void noteSeen(World& w, Item item) {
   if (!hasSeen(w, item)) return;
   ItemState& state = w.item[indexOf(item)];
-  const int present = findPresentCondition(w, item);
+  const int present = findVisibleCondition(w, item);
   if (state.looked && state.seen == present) return;
   state.looked = true;
   state.seen = present;
@@ -70,6 +70,11 @@ void advanceTrainee(World& w) {
   if (!t.looking) return;
   if (t.walking || t.place != itemInfo(*t.looking).place || !hasLight(w)) {
     t.looking.reset();
+    return;
+  }
+  // Time spent before a dark lamp is no look at it.
+  if (!canMakeOut(w, *t.looking)) {
+    t.looking_since = w.tick + 1;
     return;
   }
   const auto ticks =

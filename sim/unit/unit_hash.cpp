@@ -149,7 +149,8 @@ std::uint64_t Unit::hash() const {
   addAll(h, w.parameters, w.memory, w.result);
   addEach(h, w.instrument);
   addEach(h, w.item);
-  addAll(h, w.items_changed, w.leaking);
+  addAll(h, w.items_changed, w.numbers_changed);
+  addEach(h, w.number_tests);
   addEach(h, w.items_holding);
   addEach(h, w.judgements);
   add(h, w.counts);

@@ -134,7 +134,7 @@ struct TraineeState {
 };
 
 /// One bit for each test of an item's condition.
-using ItemTests = std::array<std::uint64_t, 2>;
+using ItemTests = std::array<std::uint64_t, 8>;
 
 /// What the judgements come to, the last one of each item counting.
 struct JudgeCounts {
@@ -172,9 +172,10 @@ struct World {
   plant::PlantInputs inputs;
   std::array<InstrumentState, kInstrumentCount> instrument{};
   std::array<ItemState, kItemCount> item{};
-  bool items_changed = true;  ///< since the Frame's item signals were last written
-  ItemTests items_holding{};  ///< when they were
-  PlaceSet leaking = 0;       ///< where a hidden condition lets air in or out
+  bool items_changed = true;    ///< since the Frame's item signals were last written
+  ItemTests items_holding{};    ///< when they were
+  bool numbers_changed = true;  ///< since the tests of numbers were last made
+  ItemTests number_tests{};     ///< which of them hold
   std::vector<Judgement> judgements;
   JudgeCounts counts;
   std::vector<BookEntry> book;

@@ -264,6 +264,97 @@ TEST(Hearing, AnOpenDrainHissesLowDownOnItsSide) {
   EXPECT_EQ(value(unit, "heard.hiss"), 0);
 }
 
+// ---- light -----------------------------------------------------------------------------------
+
+bool readable(const Unit& unit, Signal s, Place place) {
+  const Perceivable p = unit.perceivable(place);
+  return std::find(p.signals.begin(), p.signals.end(), s) != p.signals.end();
+}
+
+TEST(Light, AGaugeIsReadByDayByTheCabLightWithCurrentOrByTheHandLamp) {
+  UnitStart s = preparedStart();
+  EXPECT_TRUE(readable(makeUnit(s), Signal::kCab1Air, Place::kCab1));
+  s.dark = true;
+  Unit unit = makeUnit(s);
+  EXPECT_FALSE(readable(unit, Signal::kCab1Air, Place::kCab1));
+  EXPECT_TRUE(readable(unit, Signal::kCab1LampAir, Place::kCab1));  // a lamp is its own light
+  EXPECT_TRUE(readable(unit, Signal::kHeardHiss, Place::kCab1));
+  EXPECT_EQ(value(unit, "trainee.light"), 0);
+  doIt(unit, "set cab1.cab_light on");
+  unit.advance();
+  EXPECT_TRUE(readable(unit, Signal::kCab1Air, Place::kCab1));
+  EXPECT_EQ(value(unit, "trainee.light"), 1);
+  doIt(unit, "instructor: set breaker_lights out");
+  unit.advance();
+  EXPECT_FALSE(readable(unit, Signal::kCab1Air, Place::kCab1));
+  doIt(unit, "set lamp on");
+  unit.advance();
+  EXPECT_TRUE(readable(unit, Signal::kCab1Air, Place::kCab1));
+  EXPECT_FALSE(readable(unit, Signal::kCab2Air, Place::kCab2));  // the lamp is not there
+}
+
+TEST(Light, BlocksAndGaugesOutsideAreSeenInTheDarkByTheHandLampOnly) {
+  UnitStart s = preparedStart();
+  s.dark = true;
+  s.place = "side1";
+  Unit unit = makeUnit(s);
+  EXPECT_FALSE(readable(unit, Signal::kSide1BlocksOn, Place::kSide1));
+  doIt(unit, "set lamp on");
+  unit.advance();
+  EXPECT_TRUE(readable(unit, Signal::kSide1BlocksOn, Place::kSide1));
+  EXPECT_FALSE(readable(unit, Signal::kEngine2OilGauge, Place::kEngine2));
+}
+
+TEST(DeskLamps, AreLookedAtUnderTheLampTestWithCurrentInIt) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"cab1.lamp_air", "blown"}};
+  Unit unit = makeUnit(s);
+  EXPECT_EQ(act(unit, "look cab1.lamps").perceived, "dark");
+  run(unit, 3.0);
+  EXPECT_EQ(value(unit, "looked.cab1.lamps"), 0);  // however long
+  EXPECT_EQ(value(unit, "look.condition"), -1);
+  doIt(unit, "hold cab1.lamp_test");
+  unit.advance();
+  EXPECT_THAT(act(unit, "look cab1.lamps").perceived, testing::HasSubstr("air lamp stays dark"));
+  run(unit, 0.5);
+  EXPECT_EQ(value(unit, "looked.cab1.lamps"), 0);
+  run(unit, 1.0);
+  EXPECT_EQ(value(unit, "looked.cab1.lamps"), 1);
+  doIt(unit, "judge cab1.lamps defect S");
+  unit.advance();
+  EXPECT_EQ(value(unit, "judgements.hits"), 1);
+}
+
+TEST(DeskLamps, TellNothingOnADeadDesk) {
+  for (const char* dead : {"battery_switch open", "breaker_lamps out", "breaker_control out"}) {
+    UnitStart s = preparedStart();
+    Unit unit = makeUnit(s);
+    doIt(unit, std::string("instructor: set ") + dead);
+    doIt(unit, "hold cab1.lamp_test");
+    run(unit, 0.3);
+    EXPECT_EQ(act(unit, "look cab1.lamps").perceived, "dark") << dead;
+    run(unit, 2.0);
+    doIt(unit, "judge cab1.lamps good");
+    unit.advance();
+    EXPECT_EQ(value(unit, "judgements.empty"), 1) << dead;
+  }
+}
+
+TEST(EndLamps, ShowThatTheyAreDeadOnlyWhenTheyShouldBurn) {
+  UnitStart s = atEnd1();
+  s.parameters = {{"desk1.red_lamps_dead", 1}};
+  Unit unit = makeUnit(s);
+  unit.advance();
+  EXPECT_THAT(act(unit, "look end1.tail_lamp").perceived, testing::HasSubstr("glass whole"));
+  EXPECT_EQ(value(unit, "true.end1.tail_lamp"), 3);  // a defect all the same
+  doIt(unit, "instructor: set cab1.red_lamps on");
+  unit.advance();
+  EXPECT_THAT(act(unit, "look end1.tail_lamp").perceived, testing::HasSubstr("stay dark"));
+  doIt(unit, "instructor: set battery_switch open");
+  unit.advance();
+  EXPECT_THAT(act(unit, "look end1.tail_lamp").perceived, testing::HasSubstr("glass whole"));
+}
+
 TEST(Instruments, ShowWhatTheirConditionLetsThem) {
   UnitStart s = preparedStart();
   s.conditions = {{"cab1.train_pipe", "stuck"}, {"cab1.air", "offset 5"}, {"cab2.air", "dead"}};
