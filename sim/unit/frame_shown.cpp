@@ -19,6 +19,7 @@ using Truths = std::array<double, kInstrumentCount>;
 
 constexpr double kGlowV = 8.0, kFullV = 24.0;  // filaments begin to glow, burn as they should
 constexpr double kSoundS = 0.5;                // how long a thump or a click rings in the ear
+constexpr double kGrindsRpm = 5.0;             // the pinion turns the ring, or the ring the pinion
 constexpr double kTouchN = 2000.0;             // blocks seen to be on
 constexpr double kStickingOutV = 10.0;         // red and white lamps give light above this
 
@@ -110,7 +111,7 @@ void fillEngine(World& w, const plant::Plant& plant, std::size_t n, FrameWriter&
   out.put(at(Signal::kEngine1Thump, Signal::kEngine2Thump), heardJustNow(w, w.thump_at[n]));
   out.put(at(Signal::kEngine1Rattle, Signal::kEngine2Rattle),
           line.dog == plant::DogState::kRattling);
-  out.put(at(Signal::kEngine1Grind, Signal::kEngine2Grind), line.pinion_in && line.starter_a > 0.0);
+  out.put(at(Signal::kEngine1Grind, Signal::kEngine2Grind), line.pinion_in && rpm > kGrindsRpm);
   double hottest = line.clutch_k;
   for (double k : line.drum_k) hottest = std::max(hottest, k);
   out.put(at(Signal::kEngine1HotSmell, Signal::kEngine2HotSmell),

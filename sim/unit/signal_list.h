@@ -59,7 +59,7 @@
   X(kEngine##N##Hum, "engine" #N ".hum", "", Layer::kShown, "hum of exhauster " #N ", 0..1") \
   X(kEngine##N##Thump, "engine" #N ".thump", "", Layer::kShown, "thump of final drive " #N " going into mesh") \
   X(kEngine##N##Rattle, "engine" #N ".rattle", "", Layer::kShown, "rattle of dog teeth passing each other, drive " #N) \
-  X(kEngine##N##Grind, "engine" #N ".grind", "", Layer::kShown, "starter of engine " #N " heard turning it") \
+  X(kEngine##N##Grind, "engine" #N ".grind", "", Layer::kShown, "pinion of the starter of engine " #N " heard in the ring: it turns the engine, or howls with it") \
   X(kEngine##N##HotSmell, "engine" #N ".hot_smell", "", Layer::kShown, "smell of hot lining at side " #N ", 0..1") \
   X(kEngine##N##FireSeen, "engine" #N ".fire", "", Layer::kShown, "fire to be seen at engine " #N)
 

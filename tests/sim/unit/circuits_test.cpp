@@ -330,6 +330,8 @@ std::vector<Circuit> bellsAndLights() {
         kLampBreaker,
         kNoVolts,
         kRelayDead,
+        {Fact::kHeatLinesWhole, "a heat line broken",
+         [](Bench& b, int, int line) { b.p.fire[at(line)].line_broken = 1; }},
         {Fact::kFireTestIn, "button out", lever(Control::kCab1FireTest, 0)}}},
       {Outcome::kBell,
        nothing,
