@@ -120,7 +120,11 @@ class TableBuilder {
   }
 
   void add(const std::string& prefix, int number, int cylinder, const std::vector<ItemRow>& rows) {
-    for (const ItemRow& row : rows) addRow(prefix + std::string(row.name), number, cylinder, row);
+    std::string place = prefix;  // "end1." of the place end1
+    if (!place.empty()) place.pop_back();
+    for (const ItemRow& row : rows) {
+      addRow(prefix + std::string(row.name), place, number, cylinder, row);
+    }
   }
 
   std::vector<ItemInfo> take() {
@@ -137,8 +141,8 @@ class TableBuilder {
   }
 
  private:
-  void addRow(const std::string& name, int number, int cylinder, const ItemRow& row) {
-    const std::string place = name.substr(0, name.find('.'));
+  void addRow(const std::string& name, const std::string& place, int number, int cylinder,
+              const ItemRow& row) {
     const auto fill = [&](std::string_view text) { return fillIn(text, place, number, cylinder); };
     for (ItemInfo& info : table_) {
       if (info.name != name) continue;
