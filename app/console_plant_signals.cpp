@@ -71,6 +71,8 @@ constexpr LineEntry kLineEntries[] = {
     CABWRIGHT_LINE("wear_band", wear_band_j, "J", "heat into bands and clutch"),
     CABWRIGHT_LINE("wear_dog", wear_dog, "J", "rattle and shocks of the dogs"),
     CABWRIGHT_LINE("wear_starter", wear_starter_ks, "K s", "starter winding above its limit"),
+    CABWRIGHT_LINE("starter_speed", starter_rad_per_s, "rad/s", "armature, while its pinion is in the ring"),
+    CABWRIGHT_LINE("wear_starter_speed", wear_starter_rad, "rad", "armature turned above its safe speed"),
     CABWRIGHT_LINE("crank_time", crank_s, "s", "starter energised without a break"),
 };
 // clang-format on
@@ -102,6 +104,8 @@ void addCab(Signals& signals, std::size_t cab) {
                      [cab](const PlantReadings& r) { return r.cab[cab].device_pa; }});
   signals.push_back({stem + "device_vent", "", "opening of its vent valve, 0..1",
                      [cab](const PlantReadings& r) { return r.cab[cab].device_vent; }});
+  signals.push_back({stem + "horn", "Pa", "air in the horn",
+                     [cab](const PlantReadings& r) { return r.cab[cab].horn_pa; }});
 }
 
 void addCylinder(Signals& signals, std::size_t i) {

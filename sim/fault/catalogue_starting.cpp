@@ -7,6 +7,7 @@ namespace cabwright::fault {
 namespace {
 
 double deadCellVolts(double cells) { return 2.1 * cells; }
+double siemensAt24V(double amps) { return amps / 24.0; }
 
 std::vector<FaultRow> starterFaults() {
   return {
@@ -100,7 +101,7 @@ std::vector<FaultRow> batteryFaults() {
        .decision = "battery switch open; report",
        .size = {"A", 0.2, 4.9, 2.0},
        .gradual = true,
-       .numbers = {{"battery.self_discharge_a", How::kAdd, itself}}},
+       .numbers = {{"battery.earth_s", How::kAdd, siemensAt24V}}},
       {.name = "battery.load_left_on",
        .where = "wiring",
        .text = "something was left on",

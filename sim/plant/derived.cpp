@@ -33,6 +33,7 @@ void deriveConductances(const Parameters& p, Derived& d) {
   d.control_leak = k(p.air.control_leak_c);
   d.drain = k(p.air.drain_c);
   d.horn = k(p.air.horn_c);
+  d.horn_valve = k(p.air.horn_valve_c);
   d.relief = k(p.air.relief_c);
   for (std::size_t c = 0; c < kCabs; ++c) {
     d.device_charge[c] = k(p.safety_device[c].charge_c);
@@ -62,6 +63,7 @@ void deriveConductances(const Parameters& p, Derived& d) {
 void deriveGearbox(const Parameters& p, std::size_t n, Derived& d) {
   const GearboxParameters& g = p.gearbox[n];
   d.drum[n] = calcDrumMixes(g);
+  d.dryness[n] = calcDryness(g);
   for (std::size_t b = 0; b < kBands; ++b) {
     const BandParameters& band = g.band[b];
     d.band[n][b] = calcBandGain(band.friction, band.wrap_rad, band.drum_radius_m);

@@ -52,6 +52,10 @@ double calcFade(double temperature_c, double fade_c, double fade_span_k) {
   return fade_span_k / (fade_span_k + temperature_c - fade_c);
 }
 
+double calcDryness(const GearboxParameters& p) {
+  return std::clamp(1.0 - p.oil_level / p.oil_enough, 0.0, 1.0);
+}
+
 ShiftVolumes calcShiftVolumes(const FinalDriveParameters& p, double sleeve_m) {
   const double moved = std::clamp(sleeve_m, -p.travel_m, p.travel_m);
   return {p.dead_m3 + p.piston_m2 * (p.travel_m + moved),

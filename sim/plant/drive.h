@@ -54,6 +54,11 @@ struct BandGain {
 /// Share of a lining's grip left at this temperature: 1 up to fade_c, one half at fade_c + span.
 [[nodiscard]] double calcFade(double temperature_c, double fade_c, double fade_span_k);
 
+/// How far a gearbox runs dry, 0..1: nothing down to the level whose splash still reaches
+/// everything, bone dry without oil, in step between (house law: common practice knows the trend,
+/// no published source for the figures).
+[[nodiscard]] double calcDryness(const GearboxParameters& p);
+
 /// Volumes of the two ends of the shift cylinder with its sleeve here (+ towards forward), m3.
 struct ShiftVolumes {
   double forward_m3 = 0, reverse_m3 = 0;

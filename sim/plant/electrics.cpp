@@ -50,6 +50,13 @@ double calcStarterTorque(const StarterParameters& p, double current_a) {
   return p.torque_constant * current_a * current_a / (current_a + p.knee_a);
 }
 
+double calcDrivenArmatureTorque(const StarterParameters& p, double crank_rad_per_s) {
+  constexpr double kDragFades = 0.5;  // rad/s of the crank: no drag at rest
+  const double speed = std::abs(crank_rad_per_s);
+  const double drag = p.drag_nm + p.drag_nm_s * speed * p.ratio;
+  return drag * p.ratio * crank_rad_per_s / (speed + kDragFades);
+}
+
 double calcGeneratorLimit(const GeneratorParameters& p, double crank_rad_per_s) {
   const double rpm = q::radPerSecToRpm(std::abs(crank_rad_per_s));
   const double share = std::clamp((rpm - p.cut_in_rpm) / (p.full_rpm - p.cut_in_rpm), 0.0, 1.0);

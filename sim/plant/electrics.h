@@ -33,6 +33,11 @@ namespace cabwright::plant {
 /// Torque at the motor shaft, N m.
 [[nodiscard]] double calcStarterTorque(const StarterParameters& p, double current_a);
 
+/// What an armature costs the crank that drives it unfed, through a pinion left in the ring, N m at
+/// the crank with the sign of its speed: bearings, brushes and fan times the ratio. While it is
+/// fed, `efficiency` stands for these.
+[[nodiscard]] double calcDrivenArmatureTorque(const StarterParameters& p, double crank_rad_per_s);
+
 /// Largest generator current at this engine speed, A: its rating over its set voltage, from the
 /// cut-in speed upwards.
 [[nodiscard]] double calcGeneratorLimit(const GeneratorParameters& p, double crank_rad_per_s);

@@ -123,8 +123,12 @@ double calcGovernorRack(const EngineParameters& p, const ThrottleMotorParameters
 double calcOilPressure(const EngineParameters& p, double crank_rad_per_s, double oil_c) {
   const double thick = q::detExp(p.oil_pressure_exponent * calcLogViscosityRatio(p, oil_c));
   const double pumped = p.oil_pressure_bar_s * std::abs(crank_rad_per_s) * thick;
-  // Below a third of its level the pump draws air.
-  const double drawn = std::clamp((p.oil_level - 0.1) / 0.25, 0.0, 1.0);
+  // What the pump keeps in pipes and bearings is not in the sump: the faster, the less covers its
+  // inlet, and an inlet half bare draws air.
+  const double speed_share =
+      std::min(1.0, std::abs(crank_rad_per_s) / q::rpmToRadPerSec(p.governor_rpm_4));
+  const double sump = p.oil_level - p.oil_held_up * speed_share;
+  const double drawn = std::clamp((sump - p.oil_bare) / (p.oil_covered - p.oil_bare), 0.0, 1.0);
   return std::min(pumped, p.oil_relief_bar) * drawn * 1e5;
 }
 

@@ -85,7 +85,9 @@ void fillLine(const Machine& m, const Forces& f, const Openings& through, std::s
     const double pa = f.gear_pa[n * kGears + g];
     e.gears[n] += through.out(vent, pa) + through.out(d.gear_leak[n][g], pa);
   }
-  const double vent = u.throttle_notch > 0 ? 0.0 : d.throttle_vent[n];
+  // Through its own valve when that is shut off, or back through that of a tripped device.
+  const double tripped = std::max(f.device_vent[0], f.device_vent[1]);
+  const double vent = d.throttle_vent[n] * (u.throttle_notch > 0 ? tripped : 1.0);
   e.throttle[n] =
       through.out(vent, f.throttle_pa[n]) + through.out(d.throttle_leak[n], f.throttle_pa[n]);
   const auto shiftEnd = [&](bool open, double pa) {
@@ -111,7 +113,8 @@ Escapes calcEscapes(const Machine& m, const Forces& f) {
   e.control_reservoir = through.out(d.control_leak, f.control_pa);
   if (m.u.reservoir_drain[0]) e.main_drain = through.out(d.drain, f.main_pa);
   if (m.u.reservoir_drain[1]) e.control_drain = through.out(d.drain, f.control_pa);
-  const double lifted = (f.main_pa - q::psiGaugeToPa(a.relief_psi)) / (5.0 * q::kPaPerPsi);
+  const double lifted =
+      (f.main_pa - q::psiGaugeToPa(a.relief_psi)) / (a.relief_span_psi * q::kPaPerPsi);
   e.safety_valve = through.out(d.relief * std::clamp(lifted, 0.0, 1.0), f.main_pa);
   return e;
 }

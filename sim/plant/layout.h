@@ -49,8 +49,9 @@ enum UnitState : std::size_t {
   kPosition = kSpeeds + kLines * kLineStates,
   kMainMass,
   kControlMass,
-  kDeviceMass,  // two cabs
-  kReleaseMass = kDeviceMass + kCabs,
+  kDeviceMass,                      // two cabs
+  kHornMass = kDeviceMass + kCabs,  // two cabs
+  kReleaseMass = kHornMass + kCabs,
   kTrainMass,
   kChamberMass,  // four cylinders
   kPiston = kChamberMass + kCylinders,

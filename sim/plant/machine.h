@@ -31,7 +31,7 @@ struct Derived {
   std::array<double, kLines> throttle_fill{}, throttle_vent{}, throttle_leak{};
   std::array<double, kLines> shift{}, shift_leak{}, exhauster_back{};
   double check = 0, check_back = 0, main_leak = 0, control_leak = 0, drain = 0, horn = 0,
-         relief = 0;
+         horn_valve = 0, relief = 0;
   std::array<double, kCabs> device_charge{}, device_choke{}, device_vent{};
   std::array<double, kCabs> valve_release{}, valve_full{}, lap_air{}, lap_release{};
   double release_leak = 0, train_leak = 0, hose = 0, guards = 0, guards_leak = 0, alarm = 0;
@@ -40,6 +40,7 @@ struct Derived {
   // drive
   std::array<std::array<DrumMix, kBands>, kLines> drum{};
   std::array<std::array<BandGain, kBands>, kLines> band{};
+  std::array<double, kLines> dryness{};  ///< of the gearboxes, 0..1
   std::array<TorqueCurve, kLines> torque{};
   std::array<EngineLogs, kLines> engine_logs{};
   std::array<double, kLines> coupling_k{};  ///< fill a rho D^5
@@ -93,7 +94,7 @@ struct Forces {
   std::array<double, kLines> coupling_nm{}, indicated_nm{}, friction_nm{}, delivery{}, fired{},
       unburnt{}, aux_nm{}, starter_a{}, generator_a{}, shift_forward_pa{}, shift_reverse_pa{},
       throttle_pa{};
-  std::array<double, kCabs> device_pa{}, device_vent{};
+  std::array<double, kCabs> device_pa{}, device_vent{}, horn_pa{};
   double main_pa = 0, control_pa = 0, train_pa = 0, release_pa = 0;
   std::array<double, kCylinders> chamber_pa{}, block_n{};
   double bus_v = 0, battery_a = 0;

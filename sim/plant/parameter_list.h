@@ -90,6 +90,9 @@
   X(oil_relief_bar, 4.5, 0.5, 10.0, "bar", "oil relief valve") \
   X(oil_pressure_exponent, 0.3, 0.0, 1.0, "", "oil pressure follows (viscosity ratio) to this power") \
   X(oil_level, 1.0, 0.0, 1.0, "", "share of full oil") \
+  X(oil_covered, 0.40, 0.05, 1.0, "", "sump level, share of full, that covers the pump's inlet (CP: the lower mark and less)") \
+  X(oil_bare, 0.10, 0.0, 0.9, "", "sump level at which it draws nothing but air") \
+  X(oil_held_up, 0.25, 0.0, 0.9, "", "share of full oil that governed speed keeps in pipes and bearings, out of the sump") \
   X(fan_nm_s2, 2.0e-4, 0.0, 0.01, "N m s2", "fan torque over speed squared") \
   X(fuel_lhv_j_kg, 42.7e6, 40e6, 46e6, "J/kg", "lower heating value of gas oil (IPCC 2006: 43.0; 42.5-43.0 usual)")
 
@@ -102,6 +105,9 @@
   X(efficiency, 0.85, 0.1, 1.0, "", "pinion to ring gear") \
   X(health, 1.0, 0.0, 1.0, "", "share of torque given (0: dead, no current)") \
   X(pinion_sticks, 0.0, 0.0, 1.0, "", "pinion does not leave the ring above 0.5") \
+  X(drag_nm, 0.30, 0.0, 20.0, "N m", "bearings and brushes of an armature that is driven, not fed") \
+  X(drag_nm_s, 2.0e-4, 0.0, 0.1, "N m s", "and its rise with armature speed") \
+  X(safe_rpm, 9000.0, 1000.0, 50000.0, "rpm", "armature speed above which it suffers") \
   X(heat_j_k, 6000.0, 100.0, 1e5, "J/K", "winding heat capacity") \
   X(cooling_w_k, 12.0, 0.1, 500.0, "W/K", "winding to air") \
   X(limit_c, 180.0, 80.0, 300.0, "C", "winding suffers above this")
@@ -182,6 +188,10 @@
   X(mesh_loss, 0.025, 0.0, 0.2, "", "share of torque lost in a loaded ratio (CP: 95-97 % a loaded epicyclic)") \
   X(safe_input_rpm, 2400.0, 500.0, 8000.0, "rpm", "box input speed above which it suffers") \
   X(oil_level, 1.0, 0.0, 1.0, "", "share of full oil") \
+  X(oil_enough, 0.80, 0.05, 1.0, "", "oil level, share of full, whose splash still reaches everything") \
+  X(dry_mesh_loss, 0.10, 0.0, 0.5, "", "share of torque lost in a loaded ratio beside that, bone dry") \
+  X(dry_cooling, 0.10, 0.0, 1.0, "", "share of its cooling that a drum or plate keeps, bone dry") \
+  X(dry_drag_nm, 4.0, 0.0, 100.0, "N m", "drag of input on output, and of each drum, beside that, bone dry") \
   X(heat_j_k, 60e3, 1e3, 1e6, "J/K", "box oil and case") \
   X(cooling_w_k, 40.0, 0.1, 2000.0, "W/K", "box to air")
 
@@ -244,7 +254,7 @@
   X(control_m3, 0.06, 0.005, 5.0, "m3", "control reservoir") \
   X(check_c, 12.0, 0.0, 100.0, "dm3/(s bar)", "check valve, main to control") \
   X(check_back_c, 0.0, 0.0, 100.0, "dm3/(s bar)", "leak back through the check valve (a fault)") \
-  X(cut_out_psi, 95.0, 20.0, 200.0, "psi", "compressors unload (CP)") \
+  X(cut_out_psi, 95.5, 20.0, 200.0, "psi", "compressors unload: the gauge behind the check valve then shows its 95 (CP)") \
   X(cut_in_psi, 82.0, 10.0, 190.0, "psi", "compressors load again (CP)") \
   X(main_leak_c, 0.024, 0.0, 20.0, "dm3/(s bar)", "leak of the main reservoir and pipes") \
   X(between_leak_c, 0.0, 0.0, 20.0, "dm3/(s bar)", "leak of the air hose between the cars, fed from the main reservoir (a fault)") \
@@ -252,9 +262,14 @@
   X(trailer2_leak_c, 0.0, 0.0, 20.0, "dm3/(s bar)", "leak of the same pipe under car 2, side 2 (a fault)") \
   X(control_leak_c, 0.006, 0.0, 20.0, "dm3/(s bar)", "leak of the control reservoir and pipes") \
   X(drain_c, 12.0, 0.1, 100.0, "dm3/(s bar)", "an open drain cock") \
-  X(horn_c, 3.0, 0.0, 50.0, "dm3/(s bar)", "the horn") \
+  X(horn_c, 3.15, 0.0, 50.0, "dm3/(s bar)", "what the horn blows off") \
+  X(horn_valve_c, 8.0, 0.0, 50.0, "dm3/(s bar)", "horn valve") \
+  X(horn_m3, 1.0e-3, 1e-5, 0.05, "m3", "horn and its pipe behind the valve, each cab") \
+  X(horn_full_psi, 60.0, 1.0, 120.0, "psi", "air in the horn at which its note is full") \
+  X(horn_speaks_psi, 5.0, 0.1, 60.0, "psi", "and below which it does not speak") \
   X(relief_psi, 115.0, 30.0, 250.0, "psi", "safety valve on the main reservoir begins to open") \
-  X(relief_c, 10.0, 0.0, 100.0, "dm3/(s bar)", "safety valve, 5 psi above that") \
+  X(relief_c, 10.0, 0.0, 100.0, "dm3/(s bar)", "safety valve, fully open") \
+  X(relief_span_psi, 5.0, 0.1, 50.0, "psi", "and is fully open this much above that") \
   X(critical_ratio, 0.4, 0.0, 0.9, "", "ISO 6358 critical back-pressure ratio of valves and pipes")
 
 #define CABWRIGHT_VACUUM(X) \
@@ -279,7 +294,7 @@
   X(release_c, 50.0, 1.0, 300.0, "dm3/(s bar)", "release position: release pipe to train pipe") \
   X(full_c, 25.0, 1.0, 300.0, "dm3/(s bar)", "full application: train pipe to atmosphere") \
   X(feed_inhg, 21.25, 5.0, 29.0, "inHg", "feed valve shuts at this train-pipe vacuum") \
-  X(feed_span_inhg, 2.0, 0.1, 20.0, "inHg", "and is fully open this much below it") \
+  X(feed_span_inhg, 1.7, 0.1, 20.0, "inHg", "and is fully open this much below it") \
   X(lap_to_air_c, 0.0, 0.0, 20.0, "dm3/(s bar)", "passes to atmosphere in lap (creeps on)") \
   X(lap_to_release_c, 0.0, 0.0, 20.0, "dm3/(s bar)", "passes from the release pipe in lap (creeps off)")
 
@@ -329,7 +344,8 @@
   X(acceptance_ohm, 0.12, 0.0, 5.0, "ohm", "added while charging a full battery: it gasses instead of taking charge") \
   X(acceptance_from, 0.80, 0.0, 0.99, "", "share of full from which that resistance grows") \
   X(dead_cells_v, 0.0, 0.0, 24.0, "V", "voltage lost to dead cells (a fault)") \
-  X(self_discharge_a, 0.006, 0.0, 5.0, "A", "self-discharge and small leaks (earth fault: large)")
+  X(self_discharge_a, 0.006, 0.0, 5.0, "A", "self-discharge, inside the cells: the battery switch does not stop it") \
+  X(earth_s, 0.0, 0.0, 5.0, "S", "leak to the frame behind the battery switch (a fault when not zero)")
 
 #define CABWRIGHT_TRAIN(X) \
   X(mass_kg, 60000.0, 5000.0, 500000.0, "kg", "unit in working order") \

@@ -190,6 +190,7 @@ std::vector<std::string> findParameterFaults(const Parameters& p) {
     const EngineParameters& e = p.engine[n];
     requireAbove(faults, "engine" + no + ".thermostat_full_c", e.thermostat_full_c,
                  "thermostat_open_c", e.thermostat_open_c);
+    requireAbove(faults, "engine" + no + ".oil_covered", e.oil_covered, "oil_bare", e.oil_bare);
     const FinalDriveParameters& f = p.final_drive[n];
     requireAbove(faults, "final_drive" + no + ".full_psi", f.full_psi, "move_psi", f.move_psi);
     requireAbove(faults, "final_drive" + no + ".travel_m", f.travel_m, "overlap_m", f.overlap_m);
@@ -205,6 +206,8 @@ std::vector<std::string> findParameterFaults(const Parameters& p) {
   }
   requireAbove(faults, "air.cut_out_psi", p.air.cut_out_psi, "cut_in_psi", p.air.cut_in_psi);
   requireAbove(faults, "air.relief_psi", p.air.relief_psi, "cut_out_psi", p.air.cut_out_psi);
+  requireAbove(faults, "air.horn_full_psi", p.air.horn_full_psi, "horn_speaks_psi",
+               p.air.horn_speaks_psi);
   requireAbove(faults, "battery.full_v", p.battery.full_v, "empty_v", p.battery.empty_v);
   for (std::size_t c = 0; c < kCylinders; ++c) {
     const CylinderParameters& y = p.brake_cylinder[c];

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "plant/air_machines.h"
+#include "plant/brake_piston.h"
 #include "plant/machine.h"
 #include "quantity/elementary.h"
 #include "quantity/units.h"
@@ -19,6 +20,11 @@ constexpr double kAtmosphere = q::kStandardAtmospherePa;
 // rounding, and then it comes back through the same hole).
 double toAtmosphere(double factor, const FlowLaw& law, double pa) {
   return calcFlow(factor, law, pa, kAtmosphere);
+}
+
+// How far the safety devices' valves stand open, 0..1: the one that is farther.
+double calcDeviceOpening(const Forces& out) {
+  return std::max(out.device_vent[0], out.device_vent[1]);
 }
 
 struct AirBooks {
@@ -46,6 +52,25 @@ double calcUserRate(const FlowLaw& law, bool open, double fill, double vent, dou
   return rate;
 }
 
+// The motors' supply comes through the safety devices' valves: one that trips shuts it off and
+// opens it to atmosphere, and a motor empties back through its own valve if that stands open.
+void calcThrottleAir(const Machine& m, const State& x, std::size_t n, State& dx, Forces& out,
+                     AirBooks& books) {
+  const Derived& d = m.d;
+  const double pa = x[stateOf(n, kThrottleMass)] * d.rt / m.p.throttle_motor[n].volume_m3;
+  out.throttle_pa[n] = pa;
+  const bool open = m.u.line[n].throttle_notch > 0;
+  const double tripped = calcDeviceOpening(out);
+  double rate = calcUserRate(d.air, open, d.throttle_fill[n] * (1.0 - tripped), d.throttle_vent[n],
+                             d.throttle_leak[n], out.control_pa, pa, books);
+  if (open && tripped > 0.0) {
+    const double back = toAtmosphere(d.throttle_vent[n] * tripped, d.air, pa);
+    rate -= back;
+    books.lost += back;
+  }
+  dx[stateOf(n, kThrottleMass)] = rate;
+}
+
 void calcLineAir(const Machine& m, const State& x, std::size_t n, State& dx, Forces& out,
                  AirBooks& books) {
   const Derived& d = m.d;
@@ -58,11 +83,7 @@ void calcLineAir(const Machine& m, const State& x, std::size_t n, State& dx, For
     dx[at] = calcUserRate(d.air, u.gear_valve[g], d.gear_fill[n][g], d.gear_vent[n][g],
                           d.gear_leak[n][g], supply, pa, books);
   }
-  const double motor_pa = x[stateOf(n, kThrottleMass)] * d.rt / m.p.throttle_motor[n].volume_m3;
-  out.throttle_pa[n] = motor_pa;
-  dx[stateOf(n, kThrottleMass)] =
-      calcUserRate(d.air, u.throttle_notch > 0, d.throttle_fill[n], d.throttle_vent[n],
-                   d.throttle_leak[n], supply, motor_pa, books);
+  calcThrottleAir(m, x, n, dx, out, books);
 
   // The sleeve divides the shift cylinder: each end's volume follows it.
   const FinalDriveParameters& f = m.p.final_drive[n];
@@ -104,6 +125,19 @@ void calcDeviceAir(const Machine& m, const State& x, std::size_t c, State& dx, F
   out.device_vent[c] = acts ? std::clamp(low, 0.0, 1.0) : 0.0;
 }
 
+// Horn and pipe fill through the valve and blow off through the horn: its note swells and dies.
+void calcHornAir(const Machine& m, const State& x, std::size_t c, State& dx, Forces& out,
+                 AirBooks& books) {
+  const Derived& d = m.d;
+  const double pa = x[kHornMass + c] * d.rt / m.p.air.horn_m3;
+  out.horn_pa[c] = pa;
+  const double in = m.u.cab[c].horn ? calcFlow(d.horn_valve, d.air, out.control_pa, pa) : 0.0;
+  const double blown = toAtmosphere(d.horn, d.air, pa);
+  dx[kHornMass + c] = in - blown;
+  books.control_out += in;
+  books.lost += blown;
+}
+
 }  // namespace
 
 void calcAirRates(const Machine& m, const State& x, State& dx, Forces& out) {
@@ -111,6 +145,7 @@ void calcAirRates(const Machine& m, const State& x, State& dx, Forces& out) {
   out.main_pa = x[kMainMass] * d.rt / m.p.air.main_m3;
   out.control_pa = x[kControlMass] * d.rt / m.p.air.control_m3;
   AirBooks books;
+  for (std::size_t c = 0; c < kCabs; ++c) calcDeviceAir(m, x, c, dx, out, books);
   double compressed = 0.0;
   CompressionPowers powers;
   double powers_for = 0.0;  // the exponent they were made for: both compressors share it in health
@@ -127,12 +162,7 @@ void calcAirRates(const Machine& m, const State& x, State& dx, Forces& out) {
     out.aux_nm[n] = flow.torque_nm;
   }
   for (std::size_t c = 0; c < kCabs; ++c) {
-    calcDeviceAir(m, x, c, dx, out, books);
-    if (m.u.cab[c].horn) {
-      const double blown = toAtmosphere(d.horn, d.air, out.control_pa);
-      books.control_out += blown;
-      books.lost += blown;
-    }
+    calcHornAir(m, x, c, dx, out, books);
   }
   const double across = calcOneWayFlow(d.check, d.air, out.main_pa, out.control_pa) -
                         calcOneWayFlow(d.check_back, d.air, out.control_pa, out.main_pa);
@@ -140,7 +170,8 @@ void calcAirRates(const Machine& m, const State& x, State& dx, Forces& out) {
   double control_lost = toAtmosphere(d.control_leak, d.air, out.control_pa);
   if (m.u.reservoir_drain[0]) main_out += toAtmosphere(d.drain, d.air, out.main_pa);
   if (m.u.reservoir_drain[1]) control_lost += toAtmosphere(d.drain, d.air, out.control_pa);
-  const double lifted = (out.main_pa - q::psiGaugeToPa(m.p.air.relief_psi)) / (5.0 * q::kPaPerPsi);
+  const double lifted = (out.main_pa - q::psiGaugeToPa(m.p.air.relief_psi)) /
+                        (m.p.air.relief_span_psi * q::kPaPerPsi);
   if (lifted > 0.0) {
     main_out += toAtmosphere(d.relief * std::min(lifted, 1.0), d.air, out.main_pa);
   }
@@ -227,7 +258,7 @@ void calcVacuumRates(const Machine& m, const State& x, State& dx, Forces& out) {
     const double lifted = d.piston_area[c] * x[kPiston + c];
     lower_m3 += y.lower_m3 + lifted;
     out.chamber_pa[c] =
-        x[kChamberMass + c] * d.rt / std::max(y.upper_m3 - lifted, 0.1 * y.upper_m3);
+        calcChamberPressure(y, d.piston_area[c], x[kPiston + c], x[kChamberMass + c] * d.rt);
   }
   out.train_pa = x[kTrainMass] * d.rt / lower_m3;
   out.release_pa = x[kReleaseMass] * d.rt / m.p.vacuum.release_m3;
@@ -243,8 +274,7 @@ void calcVacuumRates(const Machine& m, const State& x, State& dx, Forces& out) {
   }
   const double release_in =
       let_in + calcFlow(d.release_leak, d.vacuum, kAtmosphere, out.release_pa);
-  const double device_open = std::max(out.device_vent[0], out.device_vent[1]);
-  const ValveFlows valves = calcDriversValves(m, out, device_open);
+  const ValveFlows valves = calcDriversValves(m, out, calcDeviceOpening(out));
   const double pipe_in =
       valves.from_air + calcFlow(calcOpenings(m, out), d.vacuum, kAtmosphere, out.train_pa);
   double from_chambers = 0.0, chamber_in = 0.0;

@@ -21,6 +21,7 @@ void setBounds(Bounds& b, std::size_t row, double lo, double hi) {
 
 double abovePsi(double pa, double closed_pa) { return std::max(0.0, pa - closed_pa); }
 
+constexpr std::size_t kCylindersPerCar = kCylinders / kCabs;
 constexpr double kStictionFades = 0.02;  // m/s
 
 // How far the bands in use carry the load, 0..1 each: the loaded sets lose in their meshes.
@@ -28,7 +29,7 @@ constexpr double kLoadedNm = 50.0;
 
 void calcBands(const Machine& m, const State& x, std::size_t n, double thick, Forces& out) {
   const GearboxParameters& g = m.p.gearbox[n];
-  const double drag = g.drum_drag_nm * thick * g.oil_level;
+  const double drag = g.drum_drag_nm * thick * g.oil_level + g.dry_drag_nm * m.d.dryness[n];
   for (std::size_t b = 0; b < kBands; ++b) {
     const BandParameters& band = g.band[b];
     const SpringCylinder& cylinder = m.d.gear_cylinder[n][b];
@@ -52,7 +53,7 @@ void calcClutch(const Machine& m, const State& x, std::size_t n, double thick, F
   const double closed = m.d.gear_cylinder[n][kBands].end_pa;
   const double cap =
       c.capacity_nm_psi / q::kPaPerPsi * fade * abovePsi(out.gear_pa[n * kGears + kBands], closed) +
-      g.drag_nm * thick * g.oil_level;
+      g.drag_nm * thick * g.oil_level + g.dry_drag_nm * m.d.dryness[n];
   setBounds(out.bounds, kClutchRow + n, -cap, cap);
 }
 
@@ -68,7 +69,8 @@ void calcMeshLoss(const Machine& m, const State& x, std::size_t n, State& dx, Fo
   }
   const double direct = std::min(1.0, out.bounds.hi[kClutchRow + n] / kLoadedNm);
   const double in = x[speedOf(n, kBoxIn)], shaft = x[speedOf(n, kBoxOut)];
-  const double in_nm = m.p.gearbox[n].mesh_loss * torque * loaded * in / (std::abs(in) + 2.0);
+  const double lost = m.p.gearbox[n].mesh_loss + m.p.gearbox[n].dry_mesh_loss * m.d.dryness[n];
+  const double in_nm = lost * torque * loaded * in / (std::abs(in) + 2.0);
   const bool meshed = m.flags[n].dog == DogState::kMeshed;
   const double out_nm = meshed ? (1.0 - m.p.final_drive[n].efficiency) * torque *
                                      std::min(ratio + direct, 5.0) * shaft / (std::abs(shaft) + 2.0)
@@ -147,14 +149,15 @@ void calcDriveRates(const Machine& m, const State& x, std::size_t n, State& dx, 
   out.f[speedOf(n, kBoxIn)] -= viscous;
   out.f[speedOf(n, kBoxOut)] += viscous;
   box_w += viscous * (i - o);
+  const double wet = 1.0 - (1.0 - g.dry_cooling) * m.d.dryness[n];
   for (std::size_t b = 0; b < kBands; ++b) {
     const double to_oil =
-        g.band[b].cooling_w_k * (x[stateOf(n, kDrumK + b)] - x[stateOf(n, kBoxOilK)]);
+        wet * g.band[b].cooling_w_k * (x[stateOf(n, kDrumK + b)] - x[stateOf(n, kBoxOilK)]);
     dx[stateOf(n, kDrumK + b)] = -to_oil / g.band[b].heat_j_k;
     box_w += to_oil;
   }
   const double plates_w =
-      g.clutch.cooling_w_k * (x[stateOf(n, kClutchK)] - x[stateOf(n, kBoxOilK)]);
+      wet * g.clutch.cooling_w_k * (x[stateOf(n, kClutchK)] - x[stateOf(n, kBoxOilK)]);
   dx[stateOf(n, kClutchK)] = -plates_w / g.clutch.heat_j_k;
   box_w += plates_w;
   dx[stateOf(n, kBoxOilK)] = box_w / g.heat_j_k;
@@ -175,30 +178,47 @@ void calcDriveRates(const Machine& m, const State& x, std::size_t n, State& dx, 
 
 namespace {
 
-// Block force times friction on each wheelset group, N: driven 1, driven 2, trailing.
+// Friction of some alike blocks on one wheelset, N.
+double calcBlockDrag(double blocks, double each_n, double surface_mps) {
+  if (blocks <= 0.0 || each_n <= 0.0) return 0.0;
+  return blocks * each_n * calcBlockFriction(each_n, surface_mps);
+}
+
+// A handbrake presses some of the blocks of its own car's vacuum cylinders, as many of each as it
+// has of the car's: on those the two forces add up, and one friction law holds for the sum.
+struct HandPull {
+  double each_n = 0, share = 0;  ///< on a block it presses; share of a cylinder's blocks
+};
+
+HandPull calcHandPull(const Machine& m, std::size_t car) {
+  const HandbrakeParameters& h = m.p.handbrake[car];
+  double blocks = 0.0;
+  for (std::size_t c = 0; c < kCylindersPerCar; ++c) {
+    blocks += m.p.brake_cylinder[car * kCylindersPerCar + c].blocks;
+  }
+  return {h.block_force_n * h.linkage * m.u.cab[car].handbrake / h.blocks,
+          std::min(1.0, h.blocks / blocks)};
+}
+
+// Torque of the blocks on each wheelset group: driven 1, driven 2, trailing.
 void calcBlocks(const Machine& m, const State& x, Forces& out) {
   const double r = m.p.train.wheel_radius_m;
   const std::array<double, 3> surface{std::abs(x[speedOf(0, kWheel)]) * r,
                                       std::abs(x[speedOf(1, kWheel)]) * r,
                                       std::abs(x[kTrailingWheel]) * r};
   std::array<double, 3> drag{};
-  const auto press = [&](double force, double blocks, const std::array<double, 3>& share) {
-    if (force <= 0.0) return;
-    for (std::size_t k = 0; k < 3; ++k) {
-      if (share[k] > 0.0)
-        drag[k] += share[k] * force * calcBlockFriction(force / blocks, surface[k]);
-    }
-  };
   for (std::size_t c = 0; c < kCylinders; ++c) {
     const CylinderParameters& y = m.p.brake_cylinder[c];
-    press(out.block_n[c], y.blocks - y.blocks_missing,
-          {y.driven_1, y.driven_2, 1.0 - y.driven_1 - y.driven_2});
-  }
-  for (std::size_t c = 0; c < kCabs; ++c) {
-    const HandbrakeParameters& h = m.p.handbrake[c];
-    // Car 1 has two driven and two trailing wheelsets, car 2 four trailing ones.
-    press(h.block_force_n * h.linkage * m.u.cab[c].handbrake, h.blocks,
-          c == 0 ? std::array<double, 3>{0.25, 0.25, 0.5} : std::array<double, 3>{0.0, 0.0, 1.0});
+    const double there = y.blocks - y.blocks_missing;
+    if (there <= 0.0) continue;
+    const HandPull hand = calcHandPull(m, c / kCylindersPerCar);
+    const double each_n = out.block_n[c] / there;
+    const std::array<double, 3> share{y.driven_1, y.driven_2, 1.0 - y.driven_1 - y.driven_2};
+    for (std::size_t k = 0; k < 3; ++k) {
+      const double blocks = share[k] * there;
+      drag[k] += calcBlockDrag(blocks * hand.share, each_n + hand.each_n, surface[k]) +
+                 calcBlockDrag(blocks * (1.0 - hand.share), each_n, surface[k]);
+    }
   }
   for (std::size_t k = 0; k < 3; ++k) {
     const double torque = drag[k] * r * m.p.train.block_friction_factor;

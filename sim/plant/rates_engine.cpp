@@ -155,7 +155,7 @@ void calcElectricRates(const Machine& m, const State& x, State& dx, Forces& out)
   in.source_v = closed ? std::max(0.0, rest - polarisation) : 0.0;
   in.source_ohm = calcBatteryResistance(b, q::kelvinToCelsius(m.d.gas_k));
   in.charge_ohm = calcChargeResistance(b, q::kelvinToCelsius(m.d.gas_k), x[kCharge]);
-  in.load_s = m.u.load_conductance_s;
+  in.load_s = m.u.load_conductance_s + b.earth_s;
   for (std::size_t n = 0; n < kLines; ++n) {
     in.starter_on[n] = closed && m.u.line[n].starter_contactor && m.flags[n].pinion_in;
     in.motor_rad_per_s[n] = std::max(0.0, x[speedOf(n, kCrank)]) * m.p.starter[n].ratio;
@@ -184,6 +184,11 @@ void calcElectricRates(const Machine& m, const State& x, State& dx, Forces& out)
       out.f[speedOf(n, kCrank)] -= shaft / speed;
       out.aux_nm[n] += shaft / speed;
       dx[kAuxiliaryJ] += shaft - electric;
+    }
+    if (m.flags[n].pinion_in && !in.starter_on[n]) {
+      const double lag_nm = calcDrivenArmatureTorque(s, speed);
+      out.f[speedOf(n, kCrank)] -= lag_nm;
+      dx[stateOf(n, kStarterK)] += lag_nm * speed / s.heat_j_k;
     }
     // Backwards the starter brakes the crank with its torque: the work comes out as winding heat.
     if (speed < 0.0) dx[stateOf(n, kStarterK)] -= crank_nm * speed / s.heat_j_k;

@@ -42,7 +42,8 @@ struct LineReadings {
   // starting
   bool pinion_in = false;
   double starter_a = 0;
-  double starter_k = 0;  ///< winding temperature
+  double starter_k = 0;          ///< winding temperature
+  double starter_rad_per_s = 0;  ///< armature, driven by the ring while its pinion is in; else 0
   double generator_a = 0;
   // drive
   double turbine_rad_per_s = 0, input_rad_per_s = 0, output_rad_per_s = 0;
@@ -71,12 +72,15 @@ struct LineReadings {
   double wear_band_j = 0;         ///< heat into bands and clutch
   double wear_dog = 0;            ///< J lost in rattle and meshing shocks
   double wear_starter_ks = 0;     ///< K s above the winding's limit
+  double wear_starter_rad = 0;    ///< armature angle turned above its safe speed
   double crank_s = 0;             ///< seconds the starter has been energised without a break
 };
 
 struct CabReadings {
   double device_pa = 0;    ///< timing volume, absolute
   double device_vent = 0;  ///< opening of its vent valve, 0..1
+  double horn_pa = 0;      ///< air in the horn, absolute
+  double horn_level = 0;   ///< loudness of its note, 0 silent .. 1 full
 };
 
 struct PlantReadings {

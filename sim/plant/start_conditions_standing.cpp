@@ -82,7 +82,7 @@ double letDischarge(double hours, double ambient_c, const Parameters& p, const L
   BusInputs in;
   in.source_ohm = calcBatteryResistance(b, ambient_c) + b.polarisation_ohm;
   in.charge_ohm = in.source_ohm;
-  in.load_s = on.battery_switch_closed ? on.load_s : 0.0;
+  in.load_s = on.battery_switch_closed ? on.load_s + b.earth_s : 0.0;
   double charge = 1.0;
   for (double t = 0.0; t < hours * 3600.0 && charge > 0.0; t += kBatteryStepS) {
     const double h = std::min(kBatteryStepS, hours * 3600.0 - t);

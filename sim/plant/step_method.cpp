@@ -35,7 +35,9 @@ const ErrorWeights& standardWeights() {
       for (std::size_t g = kThrottleMass; g <= kShiftReverseMass; ++g) set(g, 1e-7);
     }
     w.absolute[kMainMass] = w.absolute[kControlMass] = 1e-5;
-    for (std::size_t c = 0; c < kCabs; ++c) w.absolute[kDeviceMass + c] = 1e-7;
+    for (std::size_t c = 0; c < kCabs; ++c) {
+      w.absolute[kDeviceMass + c] = w.absolute[kHornMass + c] = 1e-7;
+    }
     w.absolute[kReleaseMass] = w.absolute[kTrainMass] = 1e-6;
     for (std::size_t c = 0; c < kCylinders; ++c) {
       w.absolute[kChamberMass + c] = 1e-6;

@@ -284,8 +284,8 @@ std::uint64_t World::hash() const {
     h.addInt(f.dog_side);
   }
   for (const Wear& w : wear) {
-    for (double v :
-         {w.race_cold_rev, w.lug_j, w.overspeed_rad, w.band_j, w.dog_j, w.starter_ks, w.crank_s}) {
+    for (double v : {w.race_cold_rev, w.lug_j, w.overspeed_rad, w.band_j, w.dog_j, w.starter_ks,
+                     w.starter_rad, w.crank_s}) {
       h.addDouble(v);
     }
   }

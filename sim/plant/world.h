@@ -15,7 +15,7 @@ namespace cabwright::plant {
 
 struct Wear {
   double race_cold_rev = 0, lug_j = 0, overspeed_rad = 0, band_j = 0, dog_j = 0, starter_ks = 0,
-         crank_s = 0;
+         starter_rad = 0, crank_s = 0;
 };
 
 /// Counts for tests and benchmarks.
@@ -67,6 +67,7 @@ struct World {
   void addWear();
   void noteRolling(bool stood);
   [[nodiscard]] double calcBandPower(std::size_t n) const;
+  [[nodiscard]] double calcArmatureSpeed(std::size_t n) const;
   void fillLine(std::size_t n, const Forces& forces, const RowVector& row_forces) const;
   [[nodiscard]] double calcLongestStep() const;
 };

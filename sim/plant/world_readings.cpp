@@ -36,7 +36,11 @@ const PlantReadings& World::readings() const {
     r.piston_m[c] = x[kPiston + c];
   }
   for (std::size_t c = 0; c < kCabs; ++c) {
-    r.cab[c] = {forces.device_pa[c], forces.device_vent[c]};
+    const AirParameters& air = m.p.air;
+    const double level = (q::paToPsiGauge(forces.horn_pa[c]) - air.horn_speaks_psi) /
+                         (air.horn_full_psi - air.horn_speaks_psi);
+    r.cab[c] = {forces.device_pa[c], forces.device_vent[c], forces.horn_pa[c],
+                std::clamp(level, 0.0, 1.0)};
   }
   r.bus_v = forces.bus_v;
   r.battery_a = forces.battery_a;
@@ -72,6 +76,10 @@ void World::noteRolling(bool stood) {
   rolled_sense = wanted;
 }
 
+double World::calcArmatureSpeed(std::size_t n) const {
+  return m.flags[n].pinion_in ? std::abs(x[speedOf(n, kCrank)]) * m.p.starter[n].ratio : 0.0;
+}
+
 void World::fillLine(std::size_t n, const Forces& forces, const RowVector& held) const {
   LineReadings& r = readings_.line[n];
   const LineFlags& flag = m.flags[n];
@@ -98,6 +106,7 @@ void World::fillLine(std::size_t n, const Forces& forces, const RowVector& held)
   r.pinion_in = flag.pinion_in;
   r.starter_a = forces.starter_a[n];
   r.starter_k = x[stateOf(n, kStarterK)];
+  r.starter_rad_per_s = calcArmatureSpeed(n);
   r.generator_a = forces.generator_a[n];
   r.turbine_rad_per_s = x[speedOf(n, kTurbine)];
   r.input_rad_per_s = x[speedOf(n, kBoxIn)];
@@ -134,6 +143,7 @@ void World::fillLine(std::size_t n, const Forces& forces, const RowVector& held)
   r.wear_band_j = worn.band_j;
   r.wear_dog = worn.dog_j;
   r.wear_starter_ks = worn.starter_ks;
+  r.wear_starter_rad = worn.starter_rad;
   r.crank_s = worn.crank_s;
   // Ranges the parts were checked in: twice governed speed, oil and drums not yet burning.
   const double governed = q::rpmToRadPerSec(m.p.engine[n].governor_rpm_4);
@@ -170,6 +180,8 @@ void World::addWear() {
     }
     const double over = x[stateOf(n, kStarterK)] - q::celsiusToKelvin(m.p.starter[n].limit_c);
     worn.starter_ks += std::max(0.0, over) * h;
+    const double fastest = q::rpmToRadPerSec(m.p.starter[n].safe_rpm);
+    worn.starter_rad += std::max(0.0, calcArmatureSpeed(n) - fastest) * h;
     worn.crank_s = m.u.line[n].starter_contactor ? worn.crank_s + h : 0.0;
   }
 }

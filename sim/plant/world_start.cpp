@@ -98,6 +98,9 @@ World::World(const Parameters& p, const GradeProfile& grade, const StartConditio
     x[kDeviceMass + c] =
         q::psiGaugeToPa(start.cab[c].device_psi) * p.safety_device[c].volume_m3 / m.d.rt;
   }
+  for (std::size_t c = 0; c < kCabs; ++c) {
+    x[kHornMass + c] = q::kStandardAtmospherePa * p.air.horn_m3 / m.d.rt;
+  }
   startVacuum(*this, start);
   for (std::size_t n = 0; n < kLines; ++n) startLine(*this, start, n);
   x[kCharge] = start.battery_charge;
@@ -136,7 +139,8 @@ Accounts calcAccounts(const World& w) {
             x[kRailJ] + x[kBearingJ] + x[kElectricJ];
   a.stored_j = calcKineticEnergy(m, x) + calcStoredHeat(m, x, 0) + calcStoredHeat(m, x, 1) +
                m.p.train.mass_kg * q::kStandardGravity * m.grade.calcHeight(x[kPosition]);
-  a.air_kg = x[kMainMass] + x[kControlMass] + x[kDeviceMass] + x[kDeviceMass + 1];
+  a.air_kg = x[kMainMass] + x[kControlMass];
+  for (std::size_t c = 0; c < kCabs; ++c) a.air_kg += x[kDeviceMass + c] + x[kHornMass + c];
   for (std::size_t n = 0; n < kLines; ++n) {
     for (std::size_t k = kThrottleMass; k <= kShiftReverseMass; ++k) a.air_kg += x[stateOf(n, k)];
   }

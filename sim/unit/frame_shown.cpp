@@ -19,8 +19,8 @@ using Truths = std::array<double, kInstrumentCount>;
 
 constexpr double kGlowV = 8.0, kFullV = 24.0;  // filaments begin to glow, burn as they should
 constexpr double kSoundS = 0.5;                // how long a thump or a click rings in the ear
-constexpr double kGrindsRpm = 5.0;             // the pinion turns the ring, or the ring the pinion
 constexpr double kTouchN = 2000.0;             // blocks seen to be on
+constexpr double kArmatureTurns = 1.0;         // rad/s
 constexpr double kStickingOutV = 10.0;         // red and white lamps give light above this
 
 double shareOf(double value, double from, double to) {
@@ -111,7 +111,8 @@ void fillEngine(World& w, const plant::Plant& plant, std::size_t n, FrameWriter&
   out.put(at(Signal::kEngine1Thump, Signal::kEngine2Thump), heardJustNow(w, w.thump_at[n]));
   out.put(at(Signal::kEngine1Rattle, Signal::kEngine2Rattle),
           line.dog == plant::DogState::kRattling);
-  out.put(at(Signal::kEngine1Grind, Signal::kEngine2Grind), line.pinion_in && rpm > kGrindsRpm);
+  out.put(at(Signal::kEngine1Grind, Signal::kEngine2Grind),
+          line.pinion_in && (line.starter_a > 0.0 || line.starter_rad_per_s > kArmatureTurns));
   double hottest = line.clutch_k;
   for (double k : line.drum_k) hottest = std::max(hottest, k);
   out.put(at(Signal::kEngine1HotSmell, Signal::kEngine2HotSmell),
@@ -155,13 +156,17 @@ void fillSensed(World& w, const plant::PlantReadings& r, FrameWriter& out) {
   out.put(Signal::kHeardHiss, there ? calcHiss(calcEscapeHeardAt(r.escape, here)) : 0.0);
   const bool relays = here == Place::kCupboard || here == Place::kCab1;
   out.put(Signal::kHeardClick, there && relays && heardJustNow(w, w.click_at));
-  double tone = 0.0;
+  // The note outlasts the lever by as long as there is air in the horn.
+  double tone = 0.0, loud = 0.0;
   for (int cab = 0; cab < plant::kCabs; ++cab) {
-    const bool blows = w.inputs.cab[static_cast<std::size_t>(cab)].horn &&
-                       q::paToPsiGauge(r.control_reservoir_pa) > 15.0;
-    if (blows) tone = w.control[ofCab(Control::kCab1Horn, cab)];
+    const double level = r.cab[static_cast<std::size_t>(cab)].horn_level;
+    if (level <= loud) continue;
+    loud = level;
+    const double asked = w.control[ofCab(Control::kCab1Horn, cab)];
+    tone = asked > 0.5 ? asked : std::max<double>(1.0, w.frame[Signal::kHeardHorn]);
   }
   out.put(Signal::kHeardHorn, here == Place::kBooking ? 0.0 : tone);
+  out.put(Signal::kHeardHornLevel, here == Place::kBooking ? 0.0 : loud);
   const int cab = cabOf(here);
   const bool bell_here = there && cab >= 0;
   out.put(Signal::kHeardBell, w.people.heard_code);

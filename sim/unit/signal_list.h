@@ -74,6 +74,7 @@
   X(kHeardRattle, "heard.rattle", "", Layer::kShown, "rattle of dog teeth heard here") \
   X(kHeardClick, "heard.click", "", Layer::kShown, "relays click, heard here") \
   X(kHeardHorn, "heard.horn", "", Layer::kShown, "horn sounds: 1 low, 2 high") \
+  X(kHeardHornLevel, "heard.horn_level", "", Layer::kShown, "how loud it sounds, 0..1") \
   X(kHeardBell, "heard.bell", "", Layer::kShown, "last complete bell code heard here: strokes, groups as digits (3-3 is 33)") \
   X(kHeardBellAge, "heard.bell_age", "s", Layer::kShown, "time since that code was complete") \
   X(kHeardFireBell, "heard.fire_bell", "", Layer::kShown, "fire bell heard here") \

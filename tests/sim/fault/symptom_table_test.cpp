@@ -162,6 +162,7 @@ const std::vector<SymptomRow> kRows{
     {"gearbox1.clutch_worn", 85, handbrakesOff(idling()), drive(4, 4), {"cab1.rpm1", kMax, 6, 9}, 100},
     {"gearbox1.clutch_leak", 0, at("engine1", standing()), gearFromAfar(4), {"heard.hiss", kEnd, 0, 4}, 0.2},
     {"gearbox1.two_bands_on", 0, idling(), notch(2), {"cab1.rpm1", kMean, 4, 6}, -100},
+    {"gearbox1.oil_low", 90, handbrakesOff(idling()), drive(1, 4) + Deeds{{40.0, "set cab1.gear 2"}, {60.0, "set cab1.gear 3"}, {80.0, "set cab1.gear 4"}}, {"cab1.speed", kEnd, 0, 110}, -0.5},
     // engines
     {"engine1.hard_to_fire", 0, coldAtEngine1(), kGroundStart, {"engine1.note", kEnd, 0, 12}, -150},
     {"engine1.air_in_fuel", 0, coldAtEngine1(), kGroundStart, {"engine1.note", kEnd, 0, 12}, -150},
@@ -174,6 +175,8 @@ const std::vector<SymptomRow> kRows{
     {"engine1.rack_sticks", 0, idling(), notch(4), {"engine1.note", kEnd, 0, 2.5}, -100},
     {"engine1.hand_throttle_out", 0, idling(), {}, {"engine1.note", kEnd, 0, 10}, 100},
     {"engine1.coolant_leak", 60, idling(), {}, {"cab1.lamp_engine1", kEnd, 0, 80}, -0.5},
+    {"engine1.oil_low", 0, engine1Idling(), notch(4), {"engine1.oil_gauge", kEnd, 0, 20}, -10},
+    {"engine1.oil_switch_made", 0, idling(), {{0.1, "instructor: fault engine1.oil_level 0.02"}}, {"cab1.lamp_engine1", kEnd, 0, 5}, 0.5},
     {"engine1.thermostat_shut", 0, warm(82, idling()), notch(4), {"engine1.coolant_gauge", kEnd, 0, 120}, 1},
     {"engine1.fan_lost", 0, warm(82, idling()), notch(4), {"engine1.coolant_gauge", kEnd, 0, 120}, 1},
     {"engine1.radiator_blocked", 95, warm(82, idling()), notch(4), {"engine1.coolant_gauge", kEnd, 0, 120}, 1},
@@ -197,6 +200,7 @@ const std::vector<SymptomRow> kRows{
     {"battery.weak", 0, standing(), kCrank, {"cupboard.volts", kMin, 0.5, 2}, -1},
     {"battery.cell_dead", 0, standing(), {}, {"cupboard.volts", kEnd, 0, 3}, -1.5},
     {"battery.terminals_corroded", 0, standing(), kCrank, {"cupboard.volts", kMin, 0.5, 2}, -1},
+    {"battery.earth_fault", 4.9, with({{"cab1.key", "off"}}, standing()), {}, {"cupboard.volts", kEnd, 0, 600}, -0.05},
     {"battery.load_left_on", 0, standing(), {}, {"cupboard.volts", kEnd, 0, 10}, -0.1},
     {"circuits.relay_dead", 0, standing(), {}, {"cab1.lamp_charge", kEnd, 0, 1}, -0.5},
     {"circuits.battery_switch_open", 0, standing(), {}, {"cab1.lamp_charge", kEnd, 0, 1}, -0.5},
@@ -292,10 +296,6 @@ const std::map<std::string, std::string> kOnlyByLooking{
     {"cab#.extinguisher_missing", "an empty bracket: the walk round finds it"},
     {"cab#.seal_gone", "the cock works as ever: the walk round finds it"},
     {"door#.open", "stands open: the walk round finds it"},
-    {"gearbox#.oil_low", "wet bell: the walk round finds it; heat comes after many changes"},
-    {"engine#.oil_low", "dipstick; see the runs of the oil pump"},
-    {"engine#.oil_switch_made", "hidden until oil pressure is lost with the engine running"},
-    {"battery.earth_fault", "hidden: hours of standing"},
 };
 
 TEST(SymptomTable, HoldsEachFamilyOrSaysWhyNot) {

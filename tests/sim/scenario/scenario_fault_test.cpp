@@ -93,7 +93,7 @@ TEST(ScenarioFaults, WhatOnlyShowsTogetherPointsAtTheStart) {
   EXPECT_THAT(faultsIn("[start.objects]\ncontrol_key = \"cab1\"\nspare_key = \"cab1\"\n"),
               ElementsAre(HasSubstr("x.toml:6:1: control_key and spare_key are both in cab1")));
   EXPECT_THAT(faultsIn("[start.parameters]\nair.cut_in_psi = 99\n"),
-              ElementsAre("x.toml:7:18: air.cut_out_psi = 95: must be above cut_in_psi = 99"));
+              ElementsAre("x.toml:7:18: air.cut_out_psi = 95.5: must be above cut_in_psi = 99"));
 }
 
 TEST(ScenarioFaults, HiddenThingsAreOneOfTheKnown) {

@@ -103,7 +103,7 @@ TEST(VehicleFile, PointsAtWrongTypesUnitsAndBounds) {
 
 TEST(VehicleFile, PointsAtNumbersThatDoNotFitEachOther) {
   EXPECT_THAT(faultsIn("[air]\ncut_in_psi = 99\n"),
-              ElementsAre("v.toml:3:14: air.cut_out_psi = 95: must be above cut_in_psi = 99"));
+              ElementsAre("v.toml:3:14: air.cut_out_psi = 95.5: must be above cut_in_psi = 99"));
   EXPECT_THAT(faultsIn("[gearbox]\nsun_1 = 25\n"),
               ElementsAre(HasSubstr("v.toml:3:9: gearbox1: set 1: sun 25 and annulus 78"),
                           HasSubstr("v.toml:3:9: gearbox1: set 1: sun + annulus = 103")));
