@@ -14,6 +14,7 @@ namespace {
 constexpr double kToTheRearS = 40.0;     // the length of the unit, and up into the cab
 constexpr double kLookAtBlocksS = 25.0;  // along the unit and back, looking at each
 constexpr double kAnsweringWithinS = 20.0;
+constexpr float kHornWarns = 0.3F;  // loud enough to be heard along the unit (house value)
 constexpr double kBlocksPressN = 500.0;
 
 std::int64_t ticksOf(double seconds) {
@@ -275,11 +276,9 @@ void advanceOthers(World& w) {
     w.trainee.answered[indexOf(Phrase::kAskSecondPerson)] = Reply::kAtTheRear;
     say(w, Actor::kHelper, Reply::kAtTheRear);
   }
-  for (int cab = 0; cab < plant::kCabs; ++cab) {
-    if (w.control.on(ofCab(Control::kCab1Horn, cab)) &&
-        w.inputs.cab[static_cast<std::size_t>(cab)].horn) {
-      if (p.warned_at == kNever || w.tick - p.warned_at > q::kTicksPerSecond) warn(w);
-    }
+  // A horn warns by its note, not by its lever.
+  if (w.frame[Signal::kHeardHornLevel] > kHornWarns) {
+    if (p.warned_at == kNever || w.tick - p.warned_at > q::kTicksPerSecond) warn(w);
   }
   if (p.passers_leave_at != kNever && w.tick >= p.passers_leave_at) {
     p.passers_leave_at = kNever;

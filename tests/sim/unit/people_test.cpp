@@ -277,6 +277,19 @@ TEST(Passers, StandClearAfterAWarning) {
   EXPECT_EQ(value(unit, "true.person_engine2"), 1);  // a fitter stays
 }
 
+TEST(Passers, AreWarnedByTheNoteOfTheHornNotByItsLever) {
+  const auto warned = [](double psi) {
+    UnitStart s = preparedStart();
+    s.plant.main_psi = s.plant.control_psi = psi;
+    Unit unit = makeUnit(s);
+    doIt(unit, "hold cab1.horn low");
+    run(unit, 1.0);
+    return value(unit, "warning.age") < 1.0;
+  };
+  EXPECT_TRUE(warned(90.0));
+  EXPECT_FALSE(warned(0.0));
+}
+
 TEST(Passers, AreHurtWhenAnEngineIsTurnedAtThem) {
   UnitStart s = preparedStart();
   s.conditions = {{"engine1.people", "passing"}};
