@@ -6,6 +6,7 @@
 
 #include "plant/drive.h"
 #include "plant_rig.h"
+#include "published.h"
 #include "quantity/units.h"
 
 namespace cabwright::reference {
@@ -19,10 +20,11 @@ TEST(Band, LeastLeverForceOfASimpleBand) {
   // (taken as 1102 lb) on a 15 in barrel, 21 in drum, band end 4 in and hand 18 in from the pivot:
   // tension ratio 4.111, 56 lb. Read in a companion notebook. Half units in the last digits.
   const double wrap = q::degToRad(270.0);
-  EXPECT_NEAR(plant::calcTensionRatio(0.3, wrap), 4.111, 5e-4);
+  EXPECT_PUBLISHED("Bevan, The Theory of Machines, Ch. 8 Ex. 4", plant::calcTensionRatio(0.3, wrap),
+                   4.111, 5e-4);
   const plant::BandGain gain = plant::calcBandGain(0.3, wrap, 10.5);
   const double slack_lb = 1102.0 * 7.5 / gain.energising;
-  EXPECT_NEAR(slack_lb * 4.0 / 18.0, 56.0, 0.5);
+  EXPECT_PUBLISHED("Bevan, The Theory of Machines, Ch. 8 Ex. 4", slack_lb * 4.0 / 18.0, 56.0, 0.5);
   // With a half ton of 1120 lb 57.1 lb, computed from the law.
   EXPECT_NEAR(1120.0 * 7.5 / gain.energising * 4.0 / 18.0, 57.1, 0.05);
 }
@@ -31,13 +33,16 @@ TEST(Band, TensionsForATorque) {
   // Sarkar, Theory of Machines, Ch. 10 Ill. 5 p. 271: wrap 220 deg, 340 N m, drum 0.32 m, friction
   // 0.3: 3107 N and 982 N. Read in a companion notebook. 1 N: the source takes pi = 3.14.
   const plant::BandGain gain = plant::calcBandGain(0.3, q::degToRad(220.0), 0.16);
-  EXPECT_NEAR(340.0 / gain.opposing, 3107.0, 1.0);   // pulled at the tight end
-  EXPECT_NEAR(340.0 / gain.energising, 982.0, 1.0);  // pulled at the slack end
+  EXPECT_PUBLISHED("Sarkar, Theory of Machines, Ch. 10 Ill. 5", 340.0 / gain.opposing, 3107.0,
+                   1.0);  // pulled at the tight end
+  EXPECT_PUBLISHED("Sarkar, Theory of Machines, Ch. 10 Ill. 5", 340.0 / gain.energising, 982.0,
+                   1.0);  // pulled at the slack end
 }
 
 TEST(Band, LocksItselfBeyondALeverArm) {
   // The same: with the opposing arm of 4 cm the band locks itself from 12.66 cm. Half a unit.
-  EXPECT_NEAR(4.0 * plant::calcTensionRatio(0.3, q::degToRad(220.0)), 12.66, 0.005);
+  EXPECT_PUBLISHED("Sarkar, Theory of Machines, Ch. 10 Ill. 5",
+                   4.0 * plant::calcTensionRatio(0.3, q::degToRad(220.0)), 12.66, 0.005);
 }
 
 TEST(Band, TorqueFromTheLiningPressure) {
@@ -45,8 +50,11 @@ TEST(Band, TorqueFromTheLiningPressure) {
   // wide, 6 in radius, 225 deg, friction 0.25: tight side 300 lb, torque 1128 lb in. Read. 3 lb in:
   // the source rounds the slack tension to 112 lb (unrounded 1125.6).
   const double tight_lb = 25.0 * 2.0 * 6.0;
-  EXPECT_NEAR(tight_lb * plant::calcBandGain(0.25, q::degToRad(225.0), 6.0).opposing, 1128.0, 3.0);
-  EXPECT_NEAR(tight_lb / plant::calcTensionRatio(0.25, q::degToRad(225.0)), 112.0, 0.5);
+  EXPECT_PUBLISHED("Mott, Machine Elements, Ex. 22-10",
+                   tight_lb * plant::calcBandGain(0.25, q::degToRad(225.0), 6.0).opposing, 1128.0,
+                   3.0);
+  EXPECT_PUBLISHED("Mott, Machine Elements, Ex. 22-10",
+                   tight_lb / plant::calcTensionRatio(0.25, q::degToRad(225.0)), 112.0, 0.5);
 }
 
 TEST(Band, TorqueFromTheLiningPressureInMetricUnits) {
@@ -55,8 +63,10 @@ TEST(Band, TorqueFromTheLiningPressureInMetricUnits) {
   // memory, to be verified in print, and by the law above. (An answer of 672 N m takes the pressure
   // as uniform round the wrap: wrong.) Half units in the last digits.
   const double tight_n = 620e3 * 0.025 * 0.175, wrap = q::degToRad(270.0);
-  EXPECT_NEAR(tight_n / plant::calcTensionRatio(0.30, wrap) * 1e-3, 0.66, 0.005);
-  EXPECT_NEAR(tight_n * plant::calcBandGain(0.30, wrap, 0.175).opposing, 359.0, 0.5);
+  EXPECT_PUBLISHED("Shigley, Mechanical Engineering Design, band brake problem",
+                   tight_n / plant::calcTensionRatio(0.30, wrap) * 1e-3, 0.66, 0.005);
+  EXPECT_PUBLISHED("Shigley, Mechanical Engineering Design, band brake problem",
+                   tight_n * plant::calcBandGain(0.30, wrap, 0.175).opposing, 359.0, 0.5);
 }
 
 // Sarkar, Ch. 10 Ill. 8 p. 274: a drum of 80 kg, radius of gyration 0.5 m (20 kg m2), 250 rpm,
@@ -118,7 +128,8 @@ TEST(Band, StopsADrumInTheWholeMachine) {
         return r.now().line[0].gear_locked[0];
       },
       30.0);
-  EXPECT_NEAR(took, 12.7, 0.05);    // half a unit in the last digit
+  EXPECT_PUBLISHED("Sarkar, Theory of Machines, Ch. 10 Ill. 8", took, 12.7,
+                   0.05);           // half a unit in the last digit
   EXPECT_NEAR(turns, 26.47, 0.02);  // half a unit and a tick
   const double heat = (rig.world.x[plant::stateOf(0, plant::kDrumK)] - warm) *
                       rig.world.m.p.gearbox[0].band[0].heat_j_k;

@@ -7,6 +7,7 @@
 #include "plant/air_machines.h"
 #include "plant/gas.h"
 #include "plant_rig.h"
+#include "published.h"
 #include "quantity/units.h"
 
 namespace cabwright::reference {
@@ -19,7 +20,8 @@ TEST(Compressor, VolumetricEfficiency) {
   // Bhatt & Mehta, Elements of Mechanical Engineering, Ex. 8.1: clearance 5 %, 100 to 650 kPa,
   // n = 1.25: 82.65 %. Read in a companion notebook. Half a unit in the last digit.
   const auto powers = plant::calcCompressionPowers(1.25, 100e3, 650e3);
-  EXPECT_NEAR(plant::calcVolumetricEfficiency(0.05, powers) * 100.0, 82.65, 0.005);
+  EXPECT_PUBLISHED("Bhatt & Mehta, Ex. 8.1", plant::calcVolumetricEfficiency(0.05, powers) * 100.0,
+                   82.65, 0.005);
 }
 
 // Nag, Engineering Thermodynamics, Ex. 18.2 p. 724: swept volume 2000 cm3, clearance 100 cm3,
@@ -45,12 +47,14 @@ class NagsCompressor : public ::testing::Test {
 
 TEST_F(NagsCompressor, VolumetricEfficiency) {
   // 78.6 %, half a unit in the last digit.
-  EXPECT_NEAR(plant::calcVolumetricEfficiency(p.clearance, powers) * 100.0, 78.6, 0.05);
+  EXPECT_PUBLISHED("Nag, Engineering Thermodynamics, Ex. 18.2",
+                   plant::calcVolumetricEfficiency(p.clearance, powers) * 100.0, 78.6, 0.05);
 }
 
 TEST_F(NagsCompressor, IndicatedPower) {
   // 5.48 kW, half a unit in the last digit; 410.67 J a cycle computed from the law.
-  EXPECT_NEAR(run().torque_nm * speed * 1e-3, 5.48, 0.005);
+  EXPECT_PUBLISHED("Nag, Engineering Thermodynamics, Ex. 18.2", run().torque_nm * speed * 1e-3,
+                   5.48, 0.005);
   EXPECT_NEAR(run().torque_nm * 2.0 * q::kPi, 410.67, 0.005);
 }
 
@@ -58,8 +62,9 @@ TEST_F(NagsCompressor, MassFlowAndFreeAir) {
   // 1.54 kg/min and 1.26 m3/min of free air, half a unit in the last digits; R = 287.05287 for 287
   // takes 0.0003 kg/min.
   const double per_minute = run().mass_kg_s * 60.0;
-  EXPECT_NEAR(per_minute, 1.54, 0.005);
-  EXPECT_NEAR(per_minute / plant::calcMass(kInletPa, 1.0, kGasK), 1.26, 0.005);
+  EXPECT_PUBLISHED("Nag, Engineering Thermodynamics, Ex. 18.2", per_minute, 1.54, 0.005);
+  EXPECT_PUBLISHED("Nag, Engineering Thermodynamics, Ex. 18.2",
+                   per_minute / plant::calcMass(kInletPa, 1.0, kGasK), 1.26, 0.005);
 }
 
 TEST_F(NagsCompressor, IsothermalEfficiency) {
@@ -67,13 +72,14 @@ TEST_F(NagsCompressor, IsothermalEfficiency) {
   const auto isothermal = plant::calcCompressionPowers(1.0, kInletPa, 8.0 * kInletPa);
   const double ideal = plant::calcCompressionWork(1.0, kInletPa, 1e-3, isothermal);
   const double real = plant::calcCompressionWork(1.25, kInletPa, 1e-3, powers);
-  EXPECT_NEAR(ideal / real * 100.0, 80.6, 0.05);
+  EXPECT_PUBLISHED("Nag, Engineering Thermodynamics, Ex. 18.2", ideal / real * 100.0, 80.6, 0.05);
 }
 
 TEST_F(NagsCompressor, ShaftPower) {
   // Over a mechanical efficiency of 0.85: 6.44 kW, half a unit in the last digit.
   p.efficiency = 0.85;
-  EXPECT_NEAR(run().torque_nm * speed * 1e-3, 6.44, 0.005);
+  EXPECT_PUBLISHED("Nag, Engineering Thermodynamics, Ex. 18.2", run().torque_nm * speed * 1e-3,
+                   6.44, 0.005);
 }
 
 TEST(Compressor, WithoutClearance) {
@@ -90,10 +96,10 @@ TEST(Compressor, WithoutClearance) {
   const auto power = [&] {
     return plant::calcCompressor(p, speed, true, 1.013e5, powers, 288.0).torque_nm * speed * 1e-3;
   };
-  EXPECT_NEAR(power(), 4.2, 0.05);
+  EXPECT_PUBLISHED("Bhatt & Mehta, Ex. 8.4", power(), 4.2, 0.05);
   EXPECT_NEAR(power(), 4.237, 5e-4);
   p.efficiency = 0.85 * 0.90;
-  EXPECT_NEAR(power(), 5.54, 0.005);
+  EXPECT_PUBLISHED("Bhatt & Mehta, Ex. 8.4", power(), 5.54, 0.005);
 }
 
 TEST(Compressor, FillsAReceiverAsTheHandbookReckons) {

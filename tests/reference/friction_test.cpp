@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "plant/box_solver.h"
+#include "published.h"
 
 namespace cabwright::reference {
 namespace {
@@ -39,7 +40,8 @@ TEST(DryFriction, CrateOnASlope) {
   // solver's softness.
   const double normal = 300.0 * 4.0 / 5.0;
   EXPECT_EQ(crate(100.0, 0.25 * normal).place[0], BoxPlace::kHigh);
-  EXPECT_NEAR(crate(100.0, 0.20 * normal).lambda[0], 48.0, 1e-9);
+  EXPECT_PUBLISHED("Beer & Johnston, Statics, Sample Problem 8.1",
+                   crate(100.0, 0.20 * normal).lambda[0], 48.0, 1e-9);
   // From 120 lb on it stands: with 121 lb friction carries the other 59 lb.
   EXPECT_EQ(crate(121.0, 0.25 * normal).place[0], BoxPlace::kInside);
   EXPECT_NEAR(crate(121.0, 0.25 * normal).lambda[0], 59.0, 1e-6);

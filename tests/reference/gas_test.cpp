@@ -7,6 +7,7 @@
 
 #include "plant/gas.h"
 #include "plant_rig.h"
+#include "published.h"
 #include "quantity/units.h"
 #include "small_problem.h"
 
@@ -40,7 +41,8 @@ TEST(Orifice, ChokedFlowFunctionOfAir) {
   const double a = 1e-3, p = 7e5, t = 333.0;
   const double flow = plant::calcFlow(nozzleFactor(a, t), law, p, 1e5);
   EXPECT_NEAR(flow * std::sqrt(t) / (a * p), 0.0404147, 5e-8);
-  EXPECT_NEAR(flow * std::sqrt(t) / (a * p), 0.0404184, 0.0404184 * 1.0e-4);
+  EXPECT_PUBLISHED("Murugaperumal, Gas Dynamics, Ex. 1.39", flow * std::sqrt(t) / (a * p),
+                   0.0404184, 0.0404184 * 1.0e-4);
 }
 
 TEST(Orifice, LeakFromATyre) {
@@ -49,8 +51,9 @@ TEST(Orifice, LeakFromATyre) {
   // companion notebook. Half a unit in the last digit; R = 287.05287 for 287 shifts by 0.009 %.
   const plant::FlowLaw law(kCritical);
   const double area = 0.25 * q::kPi * 0.004 * 0.004;
-  EXPECT_NEAR(law.b * 314.0, 166.0, 0.5);
-  EXPECT_NEAR(plant::calcFlow(nozzleFactor(area, 298.0), law, 314e3, 94e3), 0.00924, 5e-6);
+  EXPECT_PUBLISHED("Cengel & Cimbala, Fluid Mechanics, Ex. 12-5", law.b * 314.0, 166.0, 0.5);
+  EXPECT_PUBLISHED("Cengel & Cimbala, Fluid Mechanics, Ex. 12-5",
+                   plant::calcFlow(nozzleFactor(area, 298.0), law, 314e3, 94e3), 0.00924, 5e-6);
 }
 
 TEST(Orifice, SubsonicFlowFollowsTheIsentropicTables) {
@@ -170,7 +173,8 @@ TEST(Vessel, MainReservoirBlowsDownInTheWholeMachine) {
   // Between ticks it falls as an exponential.
   const double over =
       std::log(2e5 / rig.now().main_reservoir_pa) / std::log(before / rig.now().main_reservoir_pa);
-  EXPECT_NEAR(rig.seconds() - over * q::kTickSeconds, 70.76, 0.0115);
+  EXPECT_PUBLISHED("Murugaperumal, Gas Dynamics, Ex. 1.39", rig.seconds() - over * q::kTickSeconds,
+                   70.76, 0.0115);
 }
 
 TEST(Vessel, TwoReservoirsSettleByBoylesLaw) {

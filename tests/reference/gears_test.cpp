@@ -10,6 +10,7 @@
 #include <cmath>
 
 #include "plant_rig.h"
+#include "published.h"
 #include "willis.h"
 
 namespace cabwright::reference {
@@ -36,8 +37,10 @@ TEST(Epicyclic, TwoOuterWheelsOnAnArm) {
   // anticlockwise; A fixed: B 270; A 300 rpm clockwise: B 510 rpm anticlockwise. Read in a
   // companion notebook. Whole numbers: exact but for rounding.
   const DrumMix b = annulusOf(SimpleSet{36, 45}, kInput, kOutput);
-  EXPECT_NEAR(b.calcSpeed(0.0, 150.0), 270.0, 1e-9);
-  EXPECT_NEAR(b.calcSpeed(-300.0, 150.0), 510.0, 1e-9);
+  EXPECT_PUBLISHED("Khurmi & Gupta, Theory of Machines, Ex. 13.4", b.calcSpeed(0.0, 150.0), 270.0,
+                   1e-9);
+  EXPECT_PUBLISHED("Khurmi & Gupta, Theory of Machines, Ex. 13.4", b.calcSpeed(-300.0, 150.0),
+                   510.0, 1e-9);
 }
 
 TEST(Epicyclic, ArmOfASunAndRing) {
@@ -45,23 +48,26 @@ TEST(Epicyclic, ArmOfASunAndRing) {
   // a companion notebook. Exact.
   const auto drums =
       plant::calcDrumMixes({SimpleSet{40, 90}, SimpleSet{40, 90}, SimpleSet{40, 90}});
-  EXPECT_NEAR(1.0 / drums[0].calcRatio(), 4.0 / 13.0, 1e-12);
+  EXPECT_PUBLISHED("Khurmi & Gupta, Theory of Machines, Ex. 13.7", 1.0 / drums[0].calcRatio(),
+                   4.0 / 13.0, 1e-12);
 }
 
 TEST(Epicyclic, SmallDifferences) {
   // Khurmi & Gupta Ex. 13.13 p. 452: A 100 fixed, planet in mesh with A, C 101 and D 99, arm one
   // turn: C +0.0099 (1/101), D -0.0101 (-1/99). Read in a companion notebook. Exact.
-  EXPECT_NEAR(annulusOf(SimpleSet{100, -101}, kInput, kOutput).calcSpeed(0.0, 1.0), 1.0 / 101.0,
-              1e-12);
-  EXPECT_NEAR(annulusOf(SimpleSet{100, -99}, kInput, kOutput).calcSpeed(0.0, 1.0), -1.0 / 99.0,
-              1e-12);
+  EXPECT_PUBLISHED("Khurmi & Gupta, Theory of Machines, Ex. 13.13",
+                   annulusOf(SimpleSet{100, -101}, kInput, kOutput).calcSpeed(0.0, 1.0),
+                   1.0 / 101.0, 1e-12);
+  EXPECT_PUBLISHED("Khurmi & Gupta, Theory of Machines, Ex. 13.13",
+                   annulusOf(SimpleSet{100, -99}, kInput, kOutput).calcSpeed(0.0, 1.0), -1.0 / 99.0,
+                   1e-12);
 }
 
 TEST(Epicyclic, PlanetaryTransmissionOfALectureNote) {
   // lecad.uni-lj.si, "Planetary transmissions": sun 21, ring 108 fixed: 6.14286. Read. Half a unit
   // in the last digit. (Its planets have corrected teeth: 21 + 2 x 43 is not 108.)
   const DrumMix ring = annulusOf(SimpleSet{21, 108}, kInput, kOutput);
-  EXPECT_NEAR(ring.calcRatio(), 6.14286, 5e-6);
+  EXPECT_PUBLISHED("lecad.uni-lj.si, Planetary transmissions", ring.calcRatio(), 6.14286, 5e-6);
 }
 
 TEST(Epicyclic, TorqueThatHoldsTheRing) {
@@ -69,7 +75,8 @@ TEST(Epicyclic, TorqueThatHoldsTheRing) {
   // 100 N m: the ring must be held with 400 N m. Read in a companion notebook. Exact.
   const DrumMix ring = annulusOf(SimpleSet{16, 64}, kInput, kOutput);
   EXPECT_NEAR(ring.calcRatio(), 5.0, 1e-12);
-  EXPECT_NEAR(100.0 * ring.calcHolding(), 400.0, 1e-9);
+  EXPECT_PUBLISHED("Khurmi & Gupta, Theory of Machines, Ex. 13.20", 100.0 * ring.calcHolding(),
+                   400.0, 1e-9);
 }
 
 TEST(Epicyclic, CompoundTrainWithTheSunHeld) {
@@ -77,8 +84,10 @@ TEST(Epicyclic, CompoundTrainWithTheSunHeld) {
   // C 20 on one shaft, sun D 25 held: carrier 563.8 rad/s, holding torque 54.9 N m. Read in a
   // companion notebook. Half units in the last digits.
   const DrumMix d = annulusOf(SimpleSet{60.0 * 20.0, 15.0 * 25.0}, kInput, kOutput);
-  EXPECT_NEAR(740.0 / d.calcRatio(), 563.8, 0.05);
-  EXPECT_NEAR(130e3 / 740.0 * d.calcHolding(), 54.9, 0.05);
+  EXPECT_PUBLISHED("Khurmi & Gupta, Theory of Machines, Ex. 13.22", 740.0 / d.calcRatio(), 563.8,
+                   0.05);
+  EXPECT_PUBLISHED("Khurmi & Gupta, Theory of Machines, Ex. 13.22", 130e3 / 740.0 * d.calcHolding(),
+                   54.9, 0.05);
 }
 
 TEST(Epicyclic, CompoundTrainThatNearlyCancels) {

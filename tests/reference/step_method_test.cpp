@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 
+#include "published.h"
 #include "quantity/units.h"
 #include "small_problem.h"
 
@@ -25,13 +26,13 @@ Values solve(Equations f, const Values& start, double end, double local = kLocal
 
 TEST(Detest, A1Decay) {
   const Values y = solve([](const Values& v, Values& d) { d[0] = -v[0]; }, {1.0}, 20.0);
-  EXPECT_NEAR(y[0], 0.2061153622438558e-8, kGlobal);
+  EXPECT_PUBLISHED("DETEST, SIAM J. Numer. Anal. 9, A1", y[0], 0.2061153622438558e-8, kGlobal);
 }
 
 TEST(Detest, A2RiccatiSpecialCase) {
   const Values y =
       solve([](const Values& v, Values& d) { d[0] = -0.5 * v[0] * v[0] * v[0]; }, {1.0}, 20.0);
-  EXPECT_NEAR(y[0], 0.2182178902359924, kGlobal);
+  EXPECT_PUBLISHED("DETEST, SIAM J. Numer. Anal. 9, A2", y[0], 0.2182178902359924, kGlobal);
 }
 
 TEST(Detest, A3Oscillation) {
@@ -39,12 +40,14 @@ TEST(Detest, A3Oscillation) {
     d[0] = v[0] * std::cos(v[1]);
     d[1] = 1.0;
   };
-  EXPECT_NEAR(solve(f, {1.0, 0.0}, 20.0)[0], 2.491650271850414, 3.0 * kGlobal);
+  EXPECT_PUBLISHED("DETEST, SIAM J. Numer. Anal. 9, A3", solve(f, {1.0, 0.0}, 20.0)[0],
+                   2.491650271850414, 3.0 * kGlobal);
 }
 
 TEST(Detest, A4LogisticCurve) {
   const auto f = [](const Values& v, Values& d) { d[0] = 0.25 * v[0] * (1.0 - v[0] / 20.0); };
-  EXPECT_NEAR(solve(f, {1.0}, 20.0)[0], 17.73016648131483, 20.0 * kGlobal);
+  EXPECT_PUBLISHED("DETEST, SIAM J. Numer. Anal. 9, A4", solve(f, {1.0}, 20.0)[0],
+                   17.73016648131483, 20.0 * kGlobal);
 }
 
 TEST(Detest, A5Spiral) {
@@ -52,7 +55,8 @@ TEST(Detest, A5Spiral) {
     d[0] = (v[0] - v[1]) / (v[0] + v[1]);
     d[1] = 1.0;
   };
-  EXPECT_NEAR(solve(f, {4.0, 0.0}, 20.0)[0], -0.7887826688964196, kGlobal);
+  EXPECT_PUBLISHED("DETEST, SIAM J. Numer. Anal. 9, A5", solve(f, {4.0, 0.0}, 20.0)[0],
+                   -0.7887826688964196, kGlobal);
 }
 
 TEST(Detest, B1ConflictingPopulations) {
@@ -61,8 +65,8 @@ TEST(Detest, B1ConflictingPopulations) {
     d[1] = -(v[1] - v[0] * v[1]);
   };
   const Values y = solve(f, {1.0, 3.0}, 20.0);
-  EXPECT_NEAR(y[0], 0.6761876008576667, 10.0 * kGlobal);
-  EXPECT_NEAR(y[1], 0.1860816099640036, 10.0 * kGlobal);
+  EXPECT_PUBLISHED("DETEST, SIAM J. Numer. Anal. 9, B1", y[0], 0.6761876008576667, 10.0 * kGlobal);
+  EXPECT_PUBLISHED("DETEST, SIAM J. Numer. Anal. 9, B1", y[1], 0.1860816099640036, 10.0 * kGlobal);
 }
 
 TEST(Detest, E2VanDerPol) {
@@ -71,8 +75,8 @@ TEST(Detest, E2VanDerPol) {
     d[1] = (1.0 - v[0] * v[0]) * v[1] - v[0];
   };
   const Values y = solve(f, {2.0, 0.0}, 20.0);
-  EXPECT_NEAR(y[0], 2.008149762174948, 3.0 * kGlobal);
-  EXPECT_NEAR(y[1], -0.04250887527320057, 3.0 * kGlobal);
+  EXPECT_PUBLISHED("DETEST, SIAM J. Numer. Anal. 9, E2", y[0], 2.008149762174948, 3.0 * kGlobal);
+  EXPECT_PUBLISHED("DETEST, SIAM J. Numer. Anal. 9, E2", y[1], -0.04250887527320057, 3.0 * kGlobal);
 }
 
 void orbit(const Values& v, Values& d) {

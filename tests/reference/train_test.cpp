@@ -8,6 +8,7 @@
 #include "plant/route.h"
 #include "plant/running.h"
 #include "plant_rig.h"
+#include "published.h"
 #include "quantity/units.h"
 #include "small_problem.h"
 
@@ -61,8 +62,8 @@ TEST(Gradient, ElectricTrainGathersSpeedUphill) {
       },
       {0.0}, 1e-9, {1e-9});
   const double took = train.findTime([](const Values& y) { return 100.0 * kKmh - y[0]; }, 60.0);
-  EXPECT_NEAR(took, 32.6, 0.05 + 0.006);
-  EXPECT_NEAR(100.0 / took, 3.0642, 3.0642 * 1e-3);
+  EXPECT_PUBLISHED("Dubey, Electrical Drives, Ex. 10.2", took, 32.6, 0.05 + 0.006);
+  EXPECT_PUBLISHED("Dubey, Electrical Drives, Ex. 10.2", 100.0 / took, 3.0642, 3.0642 * 1e-3);
 }
 
 TEST(Adhesion, CurtiusAndKniffler) {
@@ -123,8 +124,10 @@ double calcStop(double mph, double retardation) {
 TEST(Stopping, DistanceFromThirtyMilesAnHour) {
   // Bevan, The Theory of Machines, Ch. 8 Ex. 6 p. 264: all wheels braked, friction 0.1 and 0.6: 301
   // ft, 50.1 ft. Read in a companion notebook. Half units; g = 32.2 ft/s2 there, 0.08 % more.
-  EXPECT_NEAR(calcStop(30.0, 0.1 * q::kStandardGravity) / kFoot, 301.0, 0.5);
-  EXPECT_NEAR(calcStop(30.0, 0.6 * q::kStandardGravity) / kFoot, 50.1, 0.05 + 0.04);
+  EXPECT_PUBLISHED("Bevan, The Theory of Machines, Ch. 8 Ex. 6",
+                   calcStop(30.0, 0.1 * q::kStandardGravity) / kFoot, 301.0, 0.5);
+  EXPECT_PUBLISHED("Bevan, The Theory of Machines, Ch. 8 Ex. 6",
+                   calcStop(30.0, 0.6 * q::kStandardGravity) / kFoot, 50.1, 0.05 + 0.04);
 }
 
 TEST(Stopping, DistanceFromSeventyMilesAnHour) {
@@ -159,9 +162,11 @@ TEST(Stopping, SpeedTimeCurveOfASuburbanRun) {
   const double braked = rig.runUntil([](const PlantRig& r) { return r.now().standing; }, 20.0);
   EXPECT_NEAR(braked, 11.0, 0.05);
   const double km = rig.now().position_m * 1e-3;
-  EXPECT_NEAR(km, 1.02333, 6e-4);
-  EXPECT_NEAR(km / (rig.seconds() + 20.0) * 3600.0, 29.71, 0.02);
-  EXPECT_NEAR(km / (rig.seconds() + 15.0) * 3600.0, 30.96, 0.02);
+  EXPECT_PUBLISHED("Chakrabarti et al., Power System Engineering, Ex. 4.5.9", km, 1.02333, 6e-4);
+  EXPECT_PUBLISHED("Chakrabarti et al., Power System Engineering, Ex. 4.5.9",
+                   km / (rig.seconds() + 20.0) * 3600.0, 29.71, 0.02);
+  EXPECT_PUBLISHED("Chakrabarti et al., Power System Engineering, Ex. 4.5.9",
+                   km / (rig.seconds() + 15.0) * 3600.0, 30.96, 0.02);
 }
 
 TEST(Stopping, LockedWheelsSlideWithTheAdhesionOfTheirSpeed) {
@@ -262,8 +267,10 @@ TEST(Line, VerticalCurveOfTheSurveyingTextbook) {
   const plant::GradeProfile line({{-1000.0, 0.03, 0.0}, {300.0, -0.024, 0.0}}, 600.0);
   const double begin = line.calcHeight(0.0);
   const auto elevation = [&](double ft) { return 844.48 + line.calcHeight(ft) - begin; };
-  EXPECT_NEAR(elevation(600.0), 846.28, 0.005);
-  EXPECT_NEAR(elevation(333.33), 849.48, 0.005);
+  EXPECT_PUBLISHED("Wolf & Ghilani, Elementary Surveying, Ex. 25.1", elevation(600.0), 846.28,
+                   0.005);
+  EXPECT_PUBLISHED("Wolf & Ghilani, Elementary Surveying, Ex. 25.1", elevation(333.33), 849.48,
+                   0.005);
   EXPECT_NEAR(line.calcGradient(333.33), 0.0, 1e-6);
   EXPECT_NEAR(line.calcGradient(150.0), 0.0165, 1e-12);
 }

@@ -6,6 +6,7 @@
 
 #include "plant/gas.h"
 #include "plant/running.h"
+#include "published.h"
 #include "quantity/elementary.h"
 #include "quantity/units.h"
 
@@ -30,22 +31,25 @@ TEST(Units, GasConstantOfDryAir) {
   // ICAO Doc 7488 / ISO 2533: R = 287.05287 J/(kg K), ratio of specific heats 1.4 (from R* =
   // 8314.32 and M = 28.964420; constants read, the quotient from memory). Half a unit in the last
   // printed digit. One kilogram at 1 K in 1 m3 has R pascals.
-  EXPECT_NEAR(plant::calcPressure(1.0, 1.0, 1.0), 287.05287, 5e-6);
+  EXPECT_PUBLISHED("ICAO Doc 7488", plant::calcPressure(1.0, 1.0, 1.0), 287.05287, 5e-6);
   EXPECT_DOUBLE_EQ(q::kAirHeatRatio, 1.4);
 }
 
 TEST(Units, SeaLevelAirOfTheStandardAtmosphere) {
   // ICAO Doc 7488, table: 1.2250 kg/m3 (read), 340.294 m/s (from memory; 340.3 read). Half units in
   // the last printed digits.
-  EXPECT_NEAR(plant::calcMass(q::kStandardAtmospherePa, 1.0, 288.15), 1.2250, 5e-5);
+  EXPECT_PUBLISHED("ICAO Doc 7488", plant::calcMass(q::kStandardAtmospherePa, 1.0, 288.15), 1.2250,
+                   5e-5);
   // The two constants of the plant taken together.
-  EXPECT_NEAR(std::sqrt(q::kAirHeatRatio * plant::calcPressure(1.0, 1.0, 288.15)), 340.294, 5e-4);
+  EXPECT_PUBLISHED("ICAO Doc 7488",
+                   std::sqrt(q::kAirHeatRatio * plant::calcPressure(1.0, 1.0, 288.15)), 340.294,
+                   5e-4);
 }
 
 TEST(Units, AirAtOneThousandMetresOfTheStandardAtmosphere) {
   // ICAO Doc 7488, table: 281.65 K, 89 874.6 Pa, 1.11164 kg/m3. From memory, to be verified in
   // print. Half a unit in the last printed digit of the density.
-  EXPECT_NEAR(plant::calcMass(89874.6, 1.0, 281.65), 1.11164, 5e-6);
+  EXPECT_PUBLISHED("ICAO Doc 7488", plant::calcMass(89874.6, 1.0, 281.65), 1.11164, 5e-6);
   // The pressure follows from the sea-level one by (T/T0)^(g/(R L)): the plant's power function
   // with the plant's constants; half a unit in the last printed digit.
   const double exponent = q::kStandardGravity / (q::kAirGasConstant * 6.5e-3);

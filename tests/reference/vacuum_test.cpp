@@ -9,6 +9,7 @@
 #include "plant/gas.h"
 #include "plant/running.h"
 #include "plant_rig.h"
+#include "published.h"
 #include "quantity/elementary.h"
 #include "quantity/units.h"
 #include "small_problem.h"
@@ -47,9 +48,12 @@ double calcPumpDown(double volume_m3, double speed_m3_s, double ultimate_pa, dou
 TEST(PumpDown, OneCubicMetreAtAHundredLitresASecond) {
   // engineeringtoolbox.com, "Vacuum pumps - evacuation time": t = (V/S) ln(p0/p1), 1 m3, 0.1 m3/s,
   // from 1000 mbar to 500, 100, 10 mbar: 6.9, 23, 46 s. Read. Half a unit in the last digits.
-  EXPECT_NEAR(calcPumpDown(1.0, 0.1, 0.0, 1e5, 5e4), 6.9, 0.05);
-  EXPECT_NEAR(calcPumpDown(1.0, 0.1, 0.0, 1e5, 1e4), 23.0, 0.5);
-  EXPECT_NEAR(calcPumpDown(1.0, 0.1, 0.0, 1e5, 1e3), 46.0, 0.5);
+  EXPECT_PUBLISHED("engineeringtoolbox.com, evacuation time", calcPumpDown(1.0, 0.1, 0.0, 1e5, 5e4),
+                   6.9, 0.05);
+  EXPECT_PUBLISHED("engineeringtoolbox.com, evacuation time", calcPumpDown(1.0, 0.1, 0.0, 1e5, 1e4),
+                   23.0, 0.5);
+  EXPECT_PUBLISHED("engineeringtoolbox.com, evacuation time", calcPumpDown(1.0, 0.1, 0.0, 1e5, 1e3),
+                   46.0, 0.5);
 }
 
 TEST(PumpDown, MatchesTheLogarithm) {
@@ -114,8 +118,8 @@ TEST(VacuumPiston, LiftOfASuctionCup) {
   const double inch = 0.0254, lbf = q::kPaPerPsi * inch * inch;
   const double outside = plant::calcPistonForce(6.0 * inch, 14.7 * q::kPaPerPsi, 0.0);
   const double inside = plant::calcPistonForce(5.0 * inch, 4.7 * q::kPaPerPsi, 0.0);
-  EXPECT_NEAR((outside - inside) / lbf, 324.0, 1.0);
-  EXPECT_NEAR(outside / lbf, 416.0, 1.0);
+  EXPECT_PUBLISHED("Esposito, Fluid Power, Ex. 14.5", (outside - inside) / lbf, 324.0, 1.0);
+  EXPECT_PUBLISHED("Esposito, Fluid Power, Ex. 14.5", outside / lbf, 416.0, 1.0);
 }
 
 TEST(VacuumPiston, EighteenInchesAtTwentyOne) {

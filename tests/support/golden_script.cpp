@@ -168,8 +168,8 @@ const std::vector<Change>& allChanges() {
 
 }  // namespace
 
-plant::StartConditions goldenStart(const plant::Parameters& p) {
-  return plant::StartConditions::afterStanding(14.0, 2.0, p);
+plant::StartConditions goldenStart(const plant::Parameters& p, double ambient_c) {
+  return plant::StartConditions::afterStanding(14.0, ambient_c, p);
 }
 
 plant::GradeProfile goldenLine() {

@@ -16,8 +16,9 @@ namespace cabwright::testing {
 
 inline constexpr std::int64_t kGoldenTicks = 120'000;
 
-/// Fourteen hours in the open at 2 C.
-[[nodiscard]] plant::StartConditions goldenStart(const plant::Parameters& p = plant::Parameters());
+/// Fourteen hours in the open, at 2 C unless said otherwise.
+[[nodiscard]] plant::StartConditions goldenStart(const plant::Parameters& p = plant::Parameters(),
+                                                 double ambient_c = 2.0);
 /// Level, a rise of 1 in 120, a fall of 1 in 90, curves.
 [[nodiscard]] plant::GradeProfile goldenLine();
 /// How many times the script changes the inputs.

@@ -53,8 +53,9 @@ KeyRow calcKeyRow(const plant::World& w) {
           x[kPiston]};
 }
 
-GoldenRun runGolden(std::unique_ptr<plant::StepMethod> method) {
-  plant::World world(plant::Parameters(), goldenLine(), goldenStart(), std::move(method));
+GoldenRun runGolden(std::unique_ptr<plant::StepMethod> method, const plant::Parameters& vehicle,
+                    double ambient_c) {
+  plant::World world(vehicle, goldenLine(), goldenStart(vehicle, ambient_c), std::move(method));
   GoldenScript script;
   GoldenRun run;
   for (std::int64_t tick = 0; tick < kGoldenTicks; ++tick) {

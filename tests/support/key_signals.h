@@ -24,7 +24,9 @@ struct GoldenRun {
 };
 
 /// Plays the golden script through a world with this method; throws if the world fails.
-[[nodiscard]] GoldenRun runGolden(std::unique_ptr<plant::StepMethod> method);
+[[nodiscard]] GoldenRun runGolden(std::unique_ptr<plant::StepMethod> method,
+                                  const plant::Parameters& vehicle = plant::Parameters(),
+                                  double ambient_c = 2.0);
 
 /// Differences of two runs, each signal relative to its range in the reference.
 struct SignalError {

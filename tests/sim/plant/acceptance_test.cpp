@@ -85,7 +85,7 @@ TEST(Acceptance, IdlesAndGoverns) {
 TEST(Acceptance, BothEnginesIdlingBuildAir) {
   PlantRig rig(warmIdling());
   const double to75 = rig.runUntil([](const PlantRig& r) { return r.controlPsi() >= 75.0; }, 1200);
-  const double on = rig.runUntil([](const PlantRig& r) { return r.controlPsi() >= 94.9; }, 1200);
+  const double on = rig.runUntil([](const PlantRig& r) { return r.controlPsi() >= 95.0; }, 1200);
   printRow("control air 0 to 75 psi / on to 95, both idling",
            fmt::format("{:.2f} min / {:.2f} min", to75 / 60.0, on / 60.0));
   EXPECT_GE(to75, 5.0 * 60.0);
@@ -344,14 +344,23 @@ TEST(Acceptance, FifteenInchesHoldOnOneInEighty) {
   EXPECT_NEAR(rig.now().position_m, from, kRounding);
 }
 
-TEST(Acceptance, HandbrakeAloneHoldsOnOneInFifty) {
-  plant::StartConditions s = warmReady();
-  s.train_pipe_inhg = s.chamber_inhg = 0.0;
-  PlantRig rig(s, slope(1.0 / 50.0));
-  rig.in.cab[1].handbrake = 0.0;  // one wheel, the motor car's
-  rig.run(60.0);
-  printRow("one handbrake alone on 1 in 50", fmt::format("moved {:.3f} m", rig.now().position_m));
-  EXPECT_NEAR(rig.now().position_m, 0.0, kRounding);
+TEST(Acceptance, EitherHandbrakeAloneHoldsOnOneInFifty) {
+  for (std::size_t cab = 0; cab < plant::kCabs; ++cab) {
+    for (double gradient : {1.0 / 50.0, -1.0 / 50.0}) {
+      plant::StartConditions s = warmReady();
+      s.train_pipe_inhg = s.chamber_inhg = 0.0;
+      PlantRig rig(s, slope(gradient));
+      rig.in.cab[1 - cab].handbrake = 0.0;
+      rig.run(60.0);
+      printRow(fmt::format("handbrake of cab {} alone on 1 in 50, {}", cab + 1,
+                           gradient > 0.0 ? "rising" : "falling"),
+               fmt::format("moved {:.3f} m", rig.now().position_m));
+      EXPECT_NEAR(rig.now().position_m, 0.0, kRounding);
+      rig.handbrakes(0.0);
+      rig.run(20.0);
+      EXPECT_GT(std::abs(rig.now().position_m), 1.0) << "nothing else held it";
+    }
+  }
 }
 
 TEST(Acceptance, RollsAwayOnOneInTwoHundred) {
@@ -423,7 +432,9 @@ TEST(Acceptance, OneEngineIsolatedGivesHalf) {
            fmt::format("{:.1f} kN against {:.1f} kN; 0 to 30 mph in {:.0f} s", one * 1e-3,
                        both * 1e-3, to30));
   EXPECT_NEAR(one / both, 0.5, 0.05);
-  EXPECT_GT(to30, 0.0);
+  // 120 s with the train's whole mass on half the pull, a quarter either way.
+  EXPECT_GE(to30, 100.0);
+  EXPECT_LE(to30, 150.0);
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Ratios, torques and speeds follow from tooth numbers, whatever they are, in the algebra and in
 // the running machine.
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
@@ -9,6 +10,7 @@
 
 #include "plant_rig.h"
 #include "random_machine.h"
+#include "vehicle_text.h"
 
 namespace cabwright::testing {
 namespace {
@@ -119,22 +121,31 @@ void expectRollsByTheAlgebra(const plant::Parameters& p, int gear) {
   EXPECT_GT(locked, 1000) << "gear " << gear << " must have been in";
 }
 
-TEST(Gearbox, EveryGearOfTheShippedVehicleTurnsByItsTeeth) {
-  for (int gear = 1; gear <= 4; ++gear) expectRollsByTheAlgebra(plant::Parameters(), gear);
+TEST(Gearbox, EveryGearOfTheShippedVehiclesTurnsByItsTeeth) {
+  for (const char* name : {"two-engine-unit", "long-gear-unit"}) {
+    const plant::Parameters p = shippedVehicle(name);
+    for (int gear = 1; gear <= 4; ++gear) expectRollsByTheAlgebra(p, gear);
+  }
 }
 
 TEST(Gearbox, OtherTeethWheelsAndFinalDrivesMoveTheSpeedsAsTheAlgebraSays) {
   for (std::uint64_t seed = 1; seed <= 6; ++seed) {
     quantity::Random r(seed);
-    plant::Parameters p;
-    for (plant::GearboxParameters& box : p.gearbox) {
+    // Bands that hold whatever there is to hold.
+    std::string text =
+        "gearbox.band1.leverage = 15\ngearbox.band2.leverage = 6.4\n"
+        "gearbox.band3.leverage = 3\n";
+    for (int n = 1; n <= plant::kLines; ++n) {
+      plant::GearboxParameters box;
       drawTeeth(r, box);
-      for (plant::BandParameters& band : box.band) band.leverage *= 3.0;  // whatever it has to hold
+      text += fmt::format(
+          "[gearbox{}]\nsun_1 = {}\nannulus_1 = {}\nsun_2 = {}\nannulus_2 = {}\nsun_3 = {}\n"
+          "annulus_3 = {}\n",
+          n, box.sun_1, box.annulus_1, box.sun_2, box.annulus_2, box.sun_3, box.annulus_3);
     }
-    p.train.wheel_radius_m = drawBetween(r, 0.35, 0.55);
-    p.final_drive[0].ratio = p.final_drive[1].ratio = drawBetween(r, 2.0, 4.0);
-    ASSERT_TRUE(plant::findParameterFaults(p).empty());
-    expectRollsByTheAlgebra(p, 1 + static_cast<int>(seed % 4));
+    text += fmt::format("[train]\nwheel_radius_m = {}\n", drawBetween(r, 0.35, 0.55));
+    text += fmt::format("[final_drive]\nratio = {}\n", drawBetween(r, 2.0, 4.0));
+    expectRollsByTheAlgebra(vehicleWith(text), 1 + static_cast<int>(seed % 4));
   }
 }
 
@@ -151,17 +162,14 @@ double calcSpeedAtGovernedMaximum(const plant::Parameters& p) {
 }
 
 TEST(Gearbox, TopSpeedInFirstFollowsWheelAndRatio) {
-  plant::Parameters p;
-  const double shipped = calcSpeedAtGovernedMaximum(p);
-  p.train.wheel_radius_m *= 1.1;
-  EXPECT_NEAR(calcSpeedAtGovernedMaximum(p) / shipped, 1.1, 0.011);
-  p = {};
-  for (auto& f : p.final_drive) f.ratio *= 1.2;
-  EXPECT_NEAR(calcSpeedAtGovernedMaximum(p) / shipped, 1.0 / 1.2, 0.011);
-  p = {};
-  for (auto& g : p.gearbox) g.annulus_1 += 12.0;  // 24 : 90, ratio up by 4.75 / 4.25
-  ASSERT_TRUE(plant::findParameterFaults(p).empty());
-  EXPECT_NEAR(calcSpeedAtGovernedMaximum(p) / shipped, 4.25 / 4.75, 0.011);
+  const auto with = [](const std::string& text) {
+    return calcSpeedAtGovernedMaximum(vehicleWith(text));
+  };
+  const double shipped = with("");
+  EXPECT_NEAR(with("train.wheel_radius_m = 0.5027\n") / shipped, 1.1, 0.011);
+  EXPECT_NEAR(with("final_drive.ratio = 3.30\n") / shipped, 1.0 / 1.2, 0.011);
+  // 24 : 90, ratio up by 4.75 / 4.25.
+  EXPECT_NEAR(with("gearbox.annulus_1 = 90\n") / shipped, 4.25 / 4.75, 0.011);
 }
 
 }  // namespace

@@ -7,17 +7,16 @@
 
 #include "plant/plant.h"
 #include "plant_rig.h"
+#include "vehicle_text.h"
 
 namespace cabwright::testing {
 namespace {
 
 // A vehicle whose air stays where it is put: a large reservoir, compressors without a drive.
-plant::Parameters withSteadyAir() {
-  plant::Parameters p;
-  p.air.control_m3 = 5.0;
-  p.air.main_leak_c = p.air.control_leak_c = 0.0;
-  for (plant::CompressorParameters& c : p.compressor) c.belt = 0.0;
-  return p;
+plant::Parameters withSteadyAir(const std::string& more = "") {
+  return vehicleWith(
+      "air.control_m3 = 5\nair.main_leak_c = 0\nair.control_leak_c = 0\ncompressor.belt = 0\n" +
+      more);
 }
 
 struct Grip {
@@ -79,8 +78,7 @@ TEST(DriveChanges, BandsHoldByTheirAirAndHeatByTheirSlip) {
 
 TEST(DriveChanges, WornBandAndLowAirTogetherAreThePhysicsOfBoth) {
   const plant::Parameters sound = withSteadyAir();
-  plant::Parameters worn = sound;
-  for (plant::GearboxParameters& box : worn.gearbox) box.band[0].friction *= 0.93;
+  const plant::Parameters worn = withSteadyAir("gearbox.band1.friction = 0.1116\n");
   EXPECT_TRUE(tryFirstGear(75.0, sound).locked);
   EXPECT_TRUE(tryFirstGear(75.0, worn).locked) << "worn, but with air enough";
   EXPECT_TRUE(tryFirstGear(60.0, sound).locked) << "low, but with a good lining";
@@ -89,10 +87,9 @@ TEST(DriveChanges, WornBandAndLowAirTogetherAreThePhysicsOfBoth) {
 
 // The pressure the train pipe settles at, Pa, engines idling and handle in release.
 double calcHeldVacuum(double leak_c, double second_belt) {
-  plant::Parameters p;
-  p.vacuum.train_leak_c = leak_c;
-  p.exhauster[1].belt = second_belt;
-  PlantRig rig(warmReady(), {}, p);
+  PlantRig rig(warmReady(), {},
+               vehicleWith(fmt::format("vacuum.train_leak_c = {}\nexhauster2.belt = {}\n", leak_c,
+                                       second_belt)));
   rig.in.cab[0].drivers_valve = plant::kValveRelease;
   rig.run(400.0);
   return rig.trainInHg();

@@ -8,6 +8,7 @@
 #include "golden_script.h"
 #include "plant/world.h"
 #include "random_machine.h"
+#include "vehicle_text.h"
 
 namespace cabwright::testing {
 namespace {
@@ -58,8 +59,11 @@ std::string findUncausedChange(const plant::World& before, const plant::World& a
   return {};
 }
 
-TEST(Locks, AreTrueAtEveryTickOfTheGoldenRun) {
-  plant::World w(plant::Parameters(), goldenLine(), goldenStart(), plant::makeDopri5());
+class GoldenLocks : public ::testing::TestWithParam<GoldenVehicle> {};
+
+TEST_P(GoldenLocks, AreTrueAtEveryTick) {
+  const plant::Parameters p = shippedVehicle(GetParam().name);
+  plant::World w(p, goldenLine(), goldenStart(p, GetParam().ambient_c), plant::makeDopri5());
   GoldenScript script;
   plant::PlantInputs last;
   for (std::int64_t tick = 0; tick < kGoldenTicks; ++tick) {
@@ -71,6 +75,9 @@ TEST(Locks, AreTrueAtEveryTickOfTheGoldenRun) {
     last = u;
   }
 }
+
+INSTANTIATE_TEST_SUITE_P(Vehicles, GoldenLocks, ::testing::ValuesIn(kGoldenVehicles),
+                         [](const auto& vehicle) { return shortName(vehicle.param); });
 
 TEST(Locks, AreTrueUnderRandomHands) {
   for (std::uint64_t seed = 1; seed <= 20; ++seed) {

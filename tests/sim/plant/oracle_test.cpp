@@ -13,6 +13,7 @@
 #include "golden_script.h"
 #include "key_signals.h"
 #include "rk4_step.h"
+#include "vehicle_text.h"
 
 namespace cabwright::testing {
 namespace {
@@ -65,12 +66,17 @@ EventMatch matchEvents(const std::vector<plant::PlantEvent>& a,
   return m;
 }
 
-constexpr double kWithinS = 1e-3;
-// A freewheel whose torque creeps through zero is known no better than a few milliseconds, and two
-// things that come to rest together may do so in either order: of some hundred and sixty events a
-// few may be later than a millisecond (each counts twice, once per run), none may be missing.
-constexpr std::size_t kMostLate = 12;
-constexpr double kMissingS = 5e-3;
+// What two runs may differ by: every event of either has its partner within `event_s`, none is left
+// over. Methods that step finely, whoever wrote them, agree far inside the millisecond asked for.
+// The plant's own steps do so within two (1.5 are measured), but for one event at most within five
+// (4 are measured): where a freewheel's torque creeps through zero as the engine settles, an error
+// of 1e-4 of its range is milliseconds of time. The other limits are some three times what is
+// measured.
+struct Allowance {
+  double p99 = 0, event_s = 0, late_s = 0;
+};
+constexpr Allowance kOwn{3e-4, 5e-3, 2e-3}, kFine{3e-5, 5e-4, 5e-4};
+constexpr std::size_t kMostLate = 2;  // one event, counted in either run
 // Whether teeth meet a gap after kilometres of running hangs on millimetres: a true decision, which
 // no integration settles. The dogs must drop in all the same, within the time a shaft takes to
 // turn.
@@ -85,22 +91,23 @@ std::vector<plant::PlantEvent> pick(const std::vector<plant::PlantEvent>& all, b
   return some;
 }
 
-void expectSame(const char* name, const GoldenRun& run, double p99) {
-  const GoldenRun& tight = tightRun();
+void expectSame(const std::string& name, const GoldenRun& run, const GoldenRun& tight,
+                const Allowance& allowed) {
   const SignalError e = compareRuns(run.rows, tight.rows);
-  const EventMatch m = matchEvents(pick(run.events, false), pick(tight.events, false), kWithinS);
+  const EventMatch m =
+      matchEvents(pick(run.events, false), pick(tight.events, false), allowed.event_s);
   const EventMatch dogs =
       matchEvents(pick(run.events, true), pick(tight.events, true), kDogsWithinS);
   std::printf(
-      "ORACLE | %s | p99 %.1e (%s), most %.1e | %zu events alike, latest %.2f ms, %zu not\n", name,
-      e.worst_p99, std::string(keySignalNames()[e.worst_signal]).c_str(), e.worst, m.matched,
-      m.latest_s * 1e3, m.alone);
+      "ORACLE | %s | p99 %.1e (%s), most %.1e | %zu events alike, latest %.2f ms, %zu not\n",
+      name.c_str(), e.worst_p99, std::string(keySignalNames()[e.worst_signal]).c_str(), e.worst,
+      m.matched, m.latest_s * 1e3, m.alone);
   for (const std::string& s : m.strangers) std::printf("ORACLE |   %s\n", s.c_str());
-  EXPECT_LT(e.worst_p99, p99);
-  EXPECT_LE(m.alone, kMostLate);
-  const EventMatch missing =
-      matchEvents(pick(run.events, false), pick(tight.events, false), kMissingS);
-  EXPECT_EQ(missing.alone, 0u);
+  EXPECT_LT(e.worst_p99, allowed.p99);
+  EXPECT_EQ(m.alone, 0u);
+  const EventMatch late =
+      matchEvents(pick(run.events, false), pick(tight.events, false), allowed.late_s);
+  EXPECT_LE(late.alone, allowed.late_s < allowed.event_s ? kMostLate : 0u);
   EXPECT_EQ(dogs.alone, 0u);
   EXPECT_EQ(dogs.matched, 4u);
   EXPECT_GT(m.matched, 100u) << "the script must make things happen";
@@ -125,19 +132,34 @@ TEST(Oracle, TheScriptUsesTheWholeMachine) {
   EXPECT_LT(lowest, -3.0);
 }
 
-TEST(Oracle, OwnStepsAgreeWithTightOnes) { expectSame("own tolerance", ownRun(), 1e-3); }
+TEST(Oracle, OwnStepsAgreeWithTightOnes) {
+  expectSame("own tolerance", ownRun(), tightRun(), kOwn);
+}
 
 TEST(Oracle, CvodeAtTightToleranceAgrees) {
-  expectSame("CVODE, tolerance 1e-3 x", runGolden(makeCvode(1e-3)), 1e-3);
+  expectSame("CVODE, tolerance 1e-3 x", runGolden(makeCvode(1e-3)), tightRun(), kFine);
 }
 
 TEST(Oracle, HalvedStepsMakeTheSameEvents) {
-  expectSame("steps of 10 ms at most", runGolden(makeShortened(plant::makeDopri5(), 0.010)), 1e-3);
-  expectSame("steps of 5 ms at most", runGolden(makeShortened(plant::makeDopri5(), 0.005)), 1e-3);
+  expectSame("steps of 10 ms at most", runGolden(makeShortened(plant::makeDopri5(), 0.010)),
+             tightRun(), kFine);
+  expectSame("steps of 5 ms at most", runGolden(makeShortened(plant::makeDopri5(), 0.005)),
+             tightRun(), kFine);
 }
 
 TEST(Oracle, FixedFourthOrderStepsMakeTheSameEvents) {
-  expectSame("rk4, 2 ms", runGolden(makeRk4(0.002)), 1e-3);
+  // Fixed steps do not shorten where the pistons of the small cylinders meet their stops.
+  expectSame("rk4, 2 ms", runGolden(makeRk4(0.002)), tightRun(), {kFine.p99, 1e-3, 1e-3});
+}
+
+TEST(Oracle, AnotherVehicleAgreesToo) {
+  const auto [name, ambient_c] = kGoldenVehicles[1];
+  const plant::Parameters p = shippedVehicle(name);
+  const GoldenRun tight = runGolden(plant::makeDopri5(1e-4), p, ambient_c);
+  const GoldenRun own = runGolden(plant::makeDopri5(), p, ambient_c);
+  expectSame(fmt::format("{}, own tolerance", name), own, tight, kOwn);
+  expectSame(fmt::format("{}, CVODE", name), runGolden(makeCvode(1e-3), p, ambient_c), tight,
+             kFine);
 }
 
 TEST(Oracle, LastBitsOfTheStartDecideNothing) {
@@ -154,7 +176,7 @@ TEST(Oracle, LastBitsOfTheStartDecideNothing) {
     if (tick % 10 == 0) run.rows.push_back(calcKeyRow(w));
   }
   const SignalError e = compareRuns(run.rows, ownRun().rows);
-  const EventMatch m = matchEvents(pick(run.events, false), pick(ownRun().events, false), kWithinS);
+  const EventMatch m = matchEvents(pick(run.events, false), pick(ownRun().events, false), 1e-3);
   std::printf("ORACLE | one ulp more everywhere | p99 %.1e, most %.1e, %zu events not alike\n",
               e.worst_p99, e.worst, m.alone);
   for (const std::string& s : m.strangers) std::printf("ORACLE |   %s\n", s.c_str());
