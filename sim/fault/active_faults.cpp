@@ -70,7 +70,7 @@ class Combination {
   }
 
   [[nodiscard]] double calc() {
-    if (stuck_) return *stuck_;
+    if (is_stuck_) return stuck_at_;
     std::sort(factors_.begin(), factors_.end());
     std::sort(additions_.begin(), additions_.end());
     double value = base_;
@@ -81,17 +81,16 @@ class Combination {
 
  private:
   void takeStuck(double value) {
-    if (!stuck_) {
-      stuck_ = value;
-      return;
-    }
-    const double old_way = std::abs(*stuck_ - base_), new_way = std::abs(value - base_);
-    if (new_way > old_way || (new_way == old_way && value > *stuck_)) stuck_ = value;
+    const double old_way = std::abs(stuck_at_ - base_), new_way = std::abs(value - base_);
+    const bool farther = new_way > old_way || (new_way == old_way && value > stuck_at_);
+    if (!is_stuck_ || farther) stuck_at_ = value;
+    is_stuck_ = true;
   }
 
   double base_;
   std::vector<double> factors_, additions_;
-  std::optional<double> stuck_;
+  bool is_stuck_ = false;
+  double stuck_at_ = 0;
 };
 
 }  // namespace

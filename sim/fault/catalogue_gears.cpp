@@ -96,7 +96,7 @@ FaultSystem boxFaults() {
               {.name = "gearbox#.oil_low",
                .where = "gearbox #",
                .text = "the gearbox is low on oil",
-               .symptom = "wet bell and drips on the ground; hot smell after a few changes",
+               .symptom = "wet bell and drips on the ground; that side pulls a little less",
                .decision = "report; isolate that engine rather than run it dry",
                .size = {"%", 5.0, 90.0, 50.0, false, "missing"},
                .gradual = true,

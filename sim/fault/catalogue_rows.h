@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the catalogue is written: one row for all faults of a kind. '#' in a text stands for the
-// number of the drive, engine or cab, '@' for a second number (band, gear, brake cylinder).
+// number of the drive, engine or cab, '@' for a second number (band, gear, brake cylinder), '&' for
+// the side of the car that brake cylinder '@' is on.
 #pragma once
 
 #include <string_view>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fault/fault.h"
 
+#include <array>
 #include <cmath>
 #include <stdexcept>
 
@@ -14,12 +15,15 @@ namespace {
 
 // The text with the numbers put in.
 std::string fill(std::string_view text, int hash, int at) {
+  constexpr std::array<std::string_view, 4> kSides{"side1", "side2", "trailer1", "trailer2"};
   std::string filled;
   for (char c : text) {
     if (c == '#') {
       filled += std::to_string(hash);
     } else if (c == '@') {
       filled += std::to_string(at);
+    } else if (c == '&') {
+      filled += kSides.at(static_cast<std::size_t>(at - 1));
     } else {
       filled += c;
     }

@@ -29,7 +29,7 @@ void deriveConductances(const Parameters& p, Derived& d) {
   }
   d.check = k(p.air.check_c);
   d.check_back = k(p.air.check_back_c);
-  d.main_leak = k(p.air.main_leak_c);
+  d.main_leak = k(calcMainLeakC(p.air));
   d.control_leak = k(p.air.control_leak_c);
   d.drain = k(p.air.drain_c);
   d.horn = k(p.air.horn_c);
@@ -45,7 +45,7 @@ void deriveConductances(const Parameters& p, Derived& d) {
     d.lap_release[c] = k(p.drivers_valve[c].lap_to_release_c);
   }
   d.release_leak = k(p.vacuum.release_leak_c);
-  d.train_leak = k(p.vacuum.train_leak_c);
+  d.train_leak = k(calcTrainLeakC(p.vacuum));
   d.hose = k(p.vacuum.hose_c);
   d.guards = k(p.vacuum.guards_c);
   d.guards_leak = k(p.vacuum.guards_leak_c);

@@ -128,6 +128,9 @@ void calcElectricRates(const Machine& m, const State& x, State& dx, Forces& out)
 void calcDriveRates(const Machine& m, const State& x, std::size_t line, State& dx, Forces& out);
 void calcRunningRates(const Machine& m, const State& x, State& dx, Forces& out);
 
+/// What goes through each opening to the atmosphere at the state these forces are of.
+[[nodiscard]] Escapes calcEscapes(const Machine& m, const Forces& forces);
+
 /// Forces with those of the sliding rows added.
 [[nodiscard]] SpeedVector calcLoads(const Modes& modes, const Forces& forces);
 

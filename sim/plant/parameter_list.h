@@ -257,6 +257,9 @@
   X(cut_out_psi, 95.5, 20.0, 200.0, "psi", "compressors unload: the gauge behind the check valve then shows its 95 (CP)") \
   X(cut_in_psi, 82.0, 10.0, 190.0, "psi", "compressors load again (CP)") \
   X(main_leak_c, 0.024, 0.0, 20.0, "dm3/(s bar)", "leak of the main reservoir and pipes") \
+  X(between_leak_c, 0.0, 0.0, 20.0, "dm3/(s bar)", "leak of the air hose between the cars, fed from the main reservoir (a fault)") \
+  X(trailer1_leak_c, 0.0, 0.0, 20.0, "dm3/(s bar)", "leak of the same pipe under car 2, side 1 (a fault)") \
+  X(trailer2_leak_c, 0.0, 0.0, 20.0, "dm3/(s bar)", "leak of the same pipe under car 2, side 2 (a fault)") \
   X(control_leak_c, 0.006, 0.0, 20.0, "dm3/(s bar)", "leak of the control reservoir and pipes") \
   X(drain_c, 12.0, 0.1, 100.0, "dm3/(s bar)", "an open drain cock") \
   X(horn_c, 3.15, 0.0, 50.0, "dm3/(s bar)", "what the horn blows off") \
@@ -273,7 +276,14 @@
   X(release_m3, 0.30, 0.02, 5.0, "m3", "release pipe with its reservoir") \
   X(train_m3, 0.08, 0.005, 2.0, "m3", "train pipe, without the space below the pistons") \
   X(release_leak_c, 0.02, 0.0, 50.0, "dm3/(s bar)", "leak of the release pipe") \
-  X(train_leak_c, 0.10, 0.0, 100.0, "dm3/(s bar)", "leak of the train pipe (CP limit: 3 inHg/min in lap)") \
+  X(train_leak_c, 0.10, 0.0, 100.0, "dm3/(s bar)", "leak of the train pipe along its whole length (CP limit: 3 inHg/min in lap)") \
+  X(end1_leak_c, 0.0, 0.0, 100.0, "dm3/(s bar)", "leak of the hoses at end 1 (a fault)") \
+  X(end2_leak_c, 0.0, 0.0, 100.0, "dm3/(s bar)", "leak of the hoses at end 2 (a fault)") \
+  X(between_leak_c, 0.0, 0.0, 100.0, "dm3/(s bar)", "leak of the hoses between the cars (a fault)") \
+  X(side1_leak_c, 0.0, 0.0, 100.0, "dm3/(s bar)", "leak of the train pipe under car 1, side 1 (a fault)") \
+  X(side2_leak_c, 0.0, 0.0, 100.0, "dm3/(s bar)", "leak of the train pipe under car 1, side 2 (a fault)") \
+  X(trailer1_leak_c, 0.0, 0.0, 100.0, "dm3/(s bar)", "leak of the train pipe under car 2, side 1 (a fault)") \
+  X(trailer2_leak_c, 0.0, 0.0, 100.0, "dm3/(s bar)", "leak of the train pipe under car 2, side 2 (a fault)") \
   X(hose_c, 120.0, 0.0, 200.0, "dm3/(s bar)", "a hose hanging open") \
   X(guards_c, 120.0, 1.0, 500.0, "dm3/(s bar)", "the guard's valve, open") \
   X(guards_leak_c, 0.0, 0.0, 50.0, "dm3/(s bar)", "the guard's valves passing when shut (a fault)") \

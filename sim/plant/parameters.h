@@ -105,6 +105,17 @@ struct Parameters {
   Parameters();
 };
 
+/// All that leaks into the train pipe but through open hoses and valves, dm3/(s bar): at these
+/// places and along it.
+[[nodiscard]] constexpr double calcTrainLeakC(const VacuumParameters& v) {
+  return v.train_leak_c + v.end1_leak_c + v.end2_leak_c + v.between_leak_c + v.side1_leak_c +
+         v.side2_leak_c + v.trailer1_leak_c + v.trailer2_leak_c;
+}
+/// All that the main reservoir and its pipes lose, dm3/(s bar).
+[[nodiscard]] constexpr double calcMainLeakC(const AirParameters& a) {
+  return a.main_leak_c + a.between_leak_c + a.trailer1_leak_c + a.trailer2_leak_c;
+}
+
 /// One number of the machine as people and files know it. The name is dotted, with the instance
 /// number on the group: "engine1.displacement_m3", "gearbox2.band3.friction", "air.cut_out_psi".
 /// A file may leave the number out to mean all instances: "gearbox.band3.friction".

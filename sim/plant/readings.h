@@ -6,6 +6,7 @@
 #include <array>
 #include <cstdint>
 
+#include "plant/escapes.h"
 #include "plant/inputs.h"
 
 namespace cabwright::plant {
@@ -86,6 +87,7 @@ struct PlantReadings {
   std::int64_t tick = 0;
   std::array<LineReadings, kLines> line;
   std::array<CabReadings, kCabs> cab;
+  Escapes escape;
   double ambient_k = 0;
   double main_reservoir_pa = 0, control_reservoir_pa = 0;
   double train_pipe_pa = 0, release_pipe_pa = 0;

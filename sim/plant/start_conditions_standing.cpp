@@ -49,7 +49,7 @@ Standing letLeak(Standing s, double seconds, const Parameters& p, double gas_k) 
   const FlowLaw air(p.air.critical_ratio), vacuum(p.vacuum.critical_ratio);
   const double rt = q::kAirGasConstant * gas_k;
   const double atmosphere = q::kStandardAtmospherePa;
-  const double main = calcChokedFactor(p.air.main_leak_c, gas_k) * rt / p.air.main_m3;
+  const double main = calcChokedFactor(calcMainLeakC(p.air), gas_k) * rt / p.air.main_m3;
   const double control = calcChokedFactor(p.air.control_leak_c, gas_k) * rt / p.air.control_m3;
   const double check = calcChokedFactor(p.air.check_c, gas_k) * rt;
   double release_c = p.vacuum.release_leak_c;

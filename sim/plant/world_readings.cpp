@@ -24,6 +24,7 @@ const PlantReadings& World::readings() const {
   const RowVector held = calcRowForces(modes, forces);
   PlantReadings& r = readings_;
   r.tick = tick;
+  r.escape = calcEscapes(m, forces);
   r.ambient_k = m.d.gas_k;
   r.main_reservoir_pa = forces.main_pa;
   r.control_reservoir_pa = forces.control_pa;

@@ -7,10 +7,10 @@
 namespace cabwright::session {
 namespace {
 
-unit::Signal defectSignal(unit::Item item) {
+unit::Signal itemSignal(const std::string& what, unit::Item item) {
   // The signals of the items stand in a row in the order of the item table.
   const auto first = static_cast<std::size_t>(
-      *unit::findSignal("true." + std::string(unit::itemTable().front().name)));
+      *unit::findSignal(what + std::string(unit::itemTable().front().name)));
   return static_cast<unit::Signal>(first + unit::indexOf(item));
 }
 
@@ -43,7 +43,7 @@ MarkingWitness::MarkingWitness(MarkingTerms terms)
 
 unit::DefectClass MarkingWitness::defectNow(unit::Item item) const {
   if (!last_) return unit::DefectClass::kNone;
-  const float value = (*last_)[defectSignal(item)];
+  const float value = (*last_)[itemSignal("true.", item)];
   return static_cast<unit::DefectClass>(std::clamp(static_cast<int>(value), 0, 3));
 }
 
@@ -51,9 +51,9 @@ unit::DefectClass MarkingWitness::defectNow(unit::Item item) const {
 std::string MarkingWitness::conditionNow(unit::Item item) const {
   const ItemTruth& truth = items_[unit::indexOf(item)];
   if (!truth.hidden.empty()) return truth.hidden;
-  for (const unit::ItemCondition& condition : unit::itemInfo(item).conditions)
-    if (last_ && condition.live && condition.live->holds(*last_)) return condition.name;
-  return "good";
+  const auto& conditions = unit::itemInfo(item).conditions;
+  const auto shown = static_cast<std::size_t>(last_ ? (*last_)[itemSignal("shows.", item)] : 0.0F);
+  return shown > 0 && shown <= conditions.size() ? conditions[shown - 1].name : "good";
 }
 
 void MarkingWitness::seeFrame(const unit::Frame& frame) {

@@ -3,6 +3,7 @@
 #include "quantity/units.h"
 #include "unit/actions.h"
 #include "unit/people.h"
+#include "unit/perception.h"
 
 namespace cabwright::unit {
 
@@ -52,7 +53,12 @@ ActionOutcome Actions::look(const Action& a) {
     t.looking = item;
     t.looking_since = w_.tick;
   }
-  const int present = u_.presentCondition(item);
+  if (!canMakeOut(w_, item)) {
+    const bool desk = info.by == SeenBy::kLampTest;
+    return {true, "dark",
+            refuse("", desk ? "desk lamps are looked at under the lamp test" : "not lit").cause};
+  }
+  const int present = findVisibleCondition(w_, item);
   std::string seen =
       present == 0 ? info.good : info.conditions[static_cast<std::size_t>(present - 1)].seen;
   return {true, seen + liveWords(w_, item), ""};
@@ -70,7 +76,7 @@ ActionOutcome Actions::judge(const Action& a) {
     j.rank = itemInfo(item).conditions[static_cast<std::size_t>(present - 1)].rank;
   }
   j.looked_s = static_cast<double>(w_.trainee.looked_ticks[indexOf(item)]) * q::kTickSeconds;
-  j.empty = j.looked_s < w_.parameters.hands.look_s;
+  j.empty = !hasSeen(w_, item);
   w_.judgements.push_back(j);
   // An empty entry is no judgement: the item stays open.
   if (!j.empty) w_.item[indexOf(item)].verdict = verdict;

@@ -23,12 +23,6 @@ bool hasWord(std::string_view text, std::string_view word) {
   return false;
 }
 
-std::size_t handbrakesOn(const World& w) {
-  const std::size_t first = w.control[Control::kCab1Handbrake] > 0.9 ? 1 : 0;
-  const std::size_t second = w.control[Control::kCab2Handbrake] > 0.9 ? 1 : 0;
-  return first + second;
-}
-
 }  // namespace
 
 bool Actions::carries(Object o) const {
@@ -70,13 +64,6 @@ ActionOutcome Actions::go(const Action& a) {
   if (!looked) t.crossed_blind += walk.crossings;
   if (walk.between) ++t.between;
   if (walk.under) ++t.under;
-  if (walk.between || walk.under) {
-    const bool turning = u_.readings().line[0].running || u_.readings().line[1].running;
-    if (turning || handbrakesOn(w_) == 0 || w_.inputs.line[0].starter_contactor ||
-        w_.inputs.line[1].starter_contactor) {
-      ++w_.harm.between;
-    }
-  }
   return {};
 }
 

@@ -103,9 +103,6 @@ void Actions::noteHarm(Control c, double value) {
   const bool secured =
       w_.control[Control::kCab1Handbrake] > 0.9 && w_.control[Control::kCab2Handbrake] > 0.9;
   if (cord && isPulled(value) && !secured) ++w_.harm.cords;
-  const int line = engineOfControl(c);
-  const bool inside = first == Control::kEngine1Sleeve || first == Control::kEngine1Pin;
-  if (inside && u_.readings().line[static_cast<std::size_t>(line)].running) ++w_.harm.reach;
 }
 
 // Where it stands from now on; a wheel is turned there by the hand, tick by tick.

@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "unit/actions.h"
+#include "unit/item_state.h"
 #include "unit/nearest_name.h"
 
 namespace cabwright::unit {
@@ -33,6 +34,7 @@ EffectWords split(std::string_view effect) {
 }
 
 void setInstrument(World& w, Instrument id, std::string_view words) {
+  w.numbers_changed = true;
   const InstrumentInfo& info = instrumentTable()[indexOf(id)];
   const std::string_view word = firstWord(words);
   InstrumentState& s = w.instrument[indexOf(id)];
@@ -41,6 +43,7 @@ void setInstrument(World& w, Instrument id, std::string_view words) {
 }
 
 void setFault(World& w, plant::Plant& plant, std::string_view name, double value) {
+  w.numbers_changed = true;
   for (const UnitParameterInfo* info : findUnitParameters(name)) info->of(w.parameters) = value;
   for (const plant::ParameterInfo* info : plant::findParameters(name)) {
     setWithin(plant, *info, value);
@@ -51,6 +54,7 @@ void setFault(World& w, plant::Plant& plant, std::string_view name, double value
 void applyEffect(World& w, plant::Plant& plant, const plant::Parameters& base,
                  const std::string& text, int sense) {
   const EffectWords e = split(text);
+  w.numbers_changed = true;
   if (e.verb == "set") {
     const Control c = *findControl(e.object);
     const ControlInfo& info = controlInfo(c);
@@ -85,17 +89,6 @@ void applyAll(World& w, plant::Plant& plant, const plant::Parameters& base, cons
   }
 }
 
-void updateLeaks(World& w) {
-  w.leaking = 0;
-  for (const ItemInfo& info : itemTable()) {
-    const int hidden = w.item[indexOf(info.id)].hidden;
-    if (hidden <= 0) continue;
-    for (const std::string& e : info.conditions[static_cast<std::size_t>(hidden - 1)].effects) {
-      if (e.find("leak_c") != std::string::npos) w.leaking |= placeBit(info.place);
-    }
-  }
-}
-
 void putItemCondition(World& w, plant::Plant& plant, const plant::Parameters& base, Item item,
                       int wanted) {
   const ItemInfo& info = itemInfo(item);
@@ -105,17 +98,20 @@ void putItemCondition(World& w, plant::Plant& plant, const plant::Parameters& ba
     // Nothing hidden: put right whatever is out of its place.
     for (std::size_t k = 0; k < info.conditions.size(); ++k) {
       const auto& live = info.conditions[k].live;
-      if (live && live->holds(w.frame)) {
+      if (live && live->of == LiveTest::Of::kSignal && holdsNow(w, info.conditions[k])) {
         applyAll(w, plant, base, info, static_cast<int>(k) + 1, -1);
       }
     }
   }
   applyAll(w, plant, base, info, wanted, +1);
   // What follows from a control is not hidden: put right by hand, it is gone.
-  const bool lives = wanted > 0 && info.conditions[static_cast<std::size_t>(wanted - 1)].live;
+  bool lives = false;
+  if (wanted > 0) {
+    const auto& live = info.conditions[static_cast<std::size_t>(wanted - 1)].live;
+    lives = live && live->of == LiveTest::Of::kSignal;
+  }
   state.hidden = lives ? 0 : wanted;
   w.items_changed = true;
-  updateLeaks(w);
 }
 
 }  // namespace

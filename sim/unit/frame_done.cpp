@@ -3,6 +3,7 @@
 #include "quantity/units.h"
 #include "unit/actions.h"
 #include "unit/frame_fill.h"
+#include "unit/item_state.h"
 #include "unit/perception.h"
 
 namespace cabwright::unit {
@@ -23,6 +24,7 @@ void fillTrainee(const World& w, FrameWriter& out) {
   out.put(kPlace, t.walking ? 0 : static_cast<int>(t.place) + 1);
   out.put(kWalking, t.walking);
   out.put(kWalkLeft, t.walking ? static_cast<double>(t.arrives - w.tick) * q::kTickSeconds : 0.0);
+  out.put(kLight, hasLight(w));
   out.put(kHandLeft, handNumber(t.hands[0]));
   out.put(kHandRight, handNumber(t.hands[1]));
   out.put(kLetGo, t.let_go);
@@ -38,7 +40,11 @@ void fillTrainee(const World& w, FrameWriter& out) {
   for (std::size_t k = 0; k < kPlaceCount; ++k) {
     out.put(after(kSeenBooking, k), !t.walking && k == static_cast<std::size_t>(t.place));
   }
-  for (std::size_t k = 0; k < kPhraseCount; ++k) out.put(after(kPhraseAskPermission, k), t.said[k]);
+  out.put(kLookNeeded, t.looking ? calcSecondsToSee(w, *t.looking) : 0.0);
+  for (std::size_t k = 0; k < kPhraseCount; ++k) {
+    out.put(after(kPhraseAskPermission, k), t.said[k]);
+    out.put(after(kAnsweredAskPermission, k), static_cast<int>(t.answered[k]));
+  }
 }
 
 void fillObjects(const World& w, FrameWriter& out) {
@@ -67,6 +73,7 @@ void fillPeople(const World& w, FrameWriter& out) {
   out.put(kGuardCodeAge, calcAge(w, p.from_guard.complete_at));
   out.put(kGuardValid, p.guard_code_valid);
   out.put(kGuardAnswered, p.guard_answered);
+  out.put(kGuardAnsweredCode, p.guard_code_valid && p.guard_answered ? p.from_guard.complete : 0);
   out.put(kGuardRepeated, p.guard_repeated);
   out.put(kDriverCode, p.from_driver.complete);
   out.put(kDriverCodeAge, calcAge(w, p.from_driver.complete_at));
@@ -74,73 +81,39 @@ void fillPeople(const World& w, FrameWriter& out) {
   out.put(kWarned, calcAge(w, p.warned_at));
 }
 
-struct LiveEntry {
-  std::size_t item;
-  int condition;
-  LiveTest test;
-};
-
-// All tests of the item table in one row, so that a tick need not walk the whole table.
-const std::vector<LiveEntry>& liveEntries() {
-  static const std::vector<LiveEntry> entries = [] {
-    std::vector<LiveEntry> list;  // as many as ItemTests has bits, or fewer: a test counts them
-    for (const ItemInfo& info : itemTable()) {
-      for (std::size_t k = 0; k < info.conditions.size(); ++k) {
-        const auto& live = info.conditions[k].live;
-        if (live) list.push_back({indexOf(info.id), static_cast<int>(k) + 1, *live});
-      }
-    }
-    return list;
-  }();
-  return entries;
-}
-
-// Which of the tests hold just now, one bit each.
-ItemTests findHolding(const Frame& frame) {
-  ItemTests bits{};
-  const std::vector<LiveEntry>& entries = liveEntries();
-  for (std::size_t k = 0; k < entries.size(); ++k) {
-    if (entries[k].test.holds(frame)) bits[k / 64] |= std::uint64_t{1} << (k % 64);
-  }
-  return bits;
-}
-
-std::array<int, kItemCount> findAllPresent(const World& w, const ItemTests& holding) {
-  std::array<int, kItemCount> present{};
-  for (std::size_t k = 0; k < kItemCount; ++k) present[k] = w.item[k].hidden;
-  const std::vector<LiveEntry>& entries = liveEntries();
-  for (std::size_t k = 0; k < entries.size(); ++k) {
-    const bool holds = (holding[k / 64] >> (k % 64) & 1) != 0;
-    if (holds && present[entries[k].item] == 0) present[entries[k].item] = entries[k].condition;
-  }
-  return present;
-}
-
 // Half of all signals: written only when something about an item has changed.
 void fillItems(World& w, FrameWriter& out) {
   const auto& looking = w.trainee.looking;
-  out.put(Signal::kLookCondition, looking ? findPresentCondition(w, *looking) : -1);
-  const ItemTests holding = findHolding(w.frame);
+  const bool made_out = looking && canMakeOut(w, *looking);
+  out.put(Signal::kLookCondition, made_out ? findVisibleCondition(w, *looking) : -1);
+  const ItemTests holding = findHolding(w);
   if (!w.items_changed && holding == w.items_holding) return;
   w.items_changed = false;
   w.items_holding = holding;
   const std::array<int, kItemCount> present = findAllPresent(w, holding);
   const std::vector<ItemInfo>& table = itemTable();
-  int open = 0, critical = 0, found = 0;
+  int open = 0, critical = 0, seen = 0, found = 0, unsure = 0;
   for (std::size_t k = 0; k < kItemCount; ++k) {
     const ItemState& state = w.item[k];
     DefectClass rank = DefectClass::kNone;
     if (present[k] > 0) rank = table[k].conditions[static_cast<std::size_t>(present[k] - 1)].rank;
     out.put(after(Signal::kJudgedNotices, k), static_cast<int>(state.verdict));
+    out.put(after(Signal::kLookedNotices, k), state.looked);
     out.put(after(Signal::kBookedNotices, k), state.booked > 0);
     out.put(after(Signal::kDefectNotices, k), static_cast<int>(rank));
+    out.put(after(Signal::kShowsNotices, k), present[k]);
     const bool unbooked = table[k].bookable && state.booked == 0;
     if (unbooked && rank != DefectClass::kNone) ++open;
-    if (unbooked && rank == DefectClass::kCritical) ++critical;
+    const bool grave = unbooked && rank == DefectClass::kCritical;
+    if (grave) ++critical;
+    if (grave && state.seen == present[k]) ++seen;
+    if (state.booked == 0 && state.verdict == Verdict::kUnsure) ++unsure;
     if (unbooked && state.verdict == Verdict::kDefect) ++found;
   }
   out.put(Signal::kDefectsOpen, open);
   out.put(Signal::kDefectsCritical, critical);
+  out.put(Signal::kDefectsSeen, seen);
+  out.put(Signal::kUnsureOpen, unsure);
   out.put(Signal::kFoundNotBooked, found);
 }
 
@@ -155,6 +128,7 @@ void fillJudgements(const World& w, FrameWriter& out) {
   out.put(kJudgedUnsure, n.unsure);
   out.put(kJudgedEmpty, n.empty);
   out.put(kJudgedClass, n.wrong_class);
+  out.put(kJudgedLook, w.judgements.empty() ? 0.0 : w.judgements.back().looked_s);
   out.put(kBookedCount, static_cast<double>(w.book.size()));
   out.put(kNotes, static_cast<double>(w.notes.size()));
   out.put(kNoteValue, w.notes.empty() ? 0.0 : w.notes.back().value);

@@ -5,6 +5,7 @@
 
 #include "quantity/units.h"
 #include "unit/frame_fill.h"
+#include "unit/hissing.h"
 #include "unit/people.h"
 #include "unit/perception.h"
 
@@ -53,16 +54,6 @@ void senseDesk(const World& w, const plant::PlantReadings& r, std::size_t c, Tru
   put(Instrument::kCab1LampFire, result.lamp_fire[c] ? 1.0 : 0.0);
 }
 
-double calcCabHiss(const World& w, const plant::PlantReadings& r, std::size_t c) {
-  const int cab = static_cast<int>(c);
-  const double vacuum = shareOf(q::paToInHgVacuum(r.train_pipe_pa), 0.0, 10.0);
-  const double handle = w.control[ofCab(Control::kCab1Brake, cab)];
-  const double guards = w.control[ofCab(Control::kCab1GuardsValve, cab)];
-  const double device = w.inputs.cab[c].device_in_circuit ? r.cab[c].device_vent : 0.0;
-  return std::max({handle > 0.05 ? handle * vacuum : 0.0, std::min(1.0, guards * 10.0) * vacuum,
-                   device * vacuum});
-}
-
 void fillLineside(World& w, const plant::PlantReadings& r, const Route& route, int cab,
                   FrameWriter& out) {
   const auto c = static_cast<std::size_t>(cab);
@@ -94,7 +85,8 @@ void fillCab(World& w, const plant::PlantReadings& r, const Route& route, std::s
   out.put(at(Signal::kCab1BellRings, Signal::kCab2BellRings), rings);
   out.put(at(Signal::kCab1FireBell, Signal::kCab2FireBell),
           result.fire_bell[c] && desk.fire_bell_dead <= 0.5);
-  out.put(at(Signal::kCab1Hiss, Signal::kCab2Hiss), calcCabHiss(w, r, c));
+  out.put(at(Signal::kCab1Hiss, Signal::kCab2Hiss),
+          calcHiss(calcEscapeHeardAt(r.escape, cabPlace(cab))));
   out.put(at(Signal::kCab1Swept, Signal::kCab2Swept),
           result.lights_fed && light && w.control.on(ofCab(Control::kCab1Wiper, cab)) &&
               desk.wiper_dead <= 0.5);
@@ -130,26 +122,6 @@ void fillEngine(World& w, const plant::Plant& plant, std::size_t n, FrameWriter&
           w.parameters.fire[n].burns > 0.5 && !w.extinguished[n]);
 }
 
-double calcHiss(const World& w, const plant::PlantReadings& r, Place here) {
-  const double air = shareOf(q::paToPsiGauge(r.main_reservoir_pa), 2.0, 30.0);
-  const double vacuum = shareOf(q::paToInHgVacuum(r.train_pipe_pa), 0.5, 10.0);
-  double hiss = contains(w.leaking, here) ? 0.5 * std::max(air, vacuum) : 0.0;
-  const bool side1 = here == Place::kSide1 || here == Place::kEngine1;
-  const bool side2 = here == Place::kSide2 || here == Place::kEngine2;
-  if (side1 && w.control.on(Control::kDrainMain)) hiss = std::max(hiss, air);
-  if (side2 && w.control.on(Control::kDrainControl)) {
-    hiss = std::max(hiss, shareOf(q::paToPsiGauge(r.control_reservoir_pa), 2.0, 30.0));
-  }
-  if (here == Place::kEnd1 && !w.control.on(Control::kHose1)) hiss = std::max(hiss, vacuum);
-  if (here == Place::kEnd2 && !w.control.on(Control::kHose2)) hiss = std::max(hiss, vacuum);
-  const int cab = cabOf(here);
-  if (cab >= 0) {
-    const auto c = static_cast<std::size_t>(cab);
-    hiss = std::max<double>(hiss, w.frame[ofNumber(Signal::kCab1Hiss, Signal::kCab2Hiss, c)]);
-  }
-  return hiss;
-}
-
 void fillHeardEngines(World& w, Place here, bool there, FrameWriter& out) {
   bool thump = false, rattle = false;
   double hot = 0.0, fuel = 0.0;
@@ -182,7 +154,7 @@ void fillSensed(World& w, const plant::PlantReadings& r, FrameWriter& out) {
   const Place here = w.trainee.place;
   const bool inside = there && placeInfo(here).kind == PlaceKind::kInside;
   fillHeardEngines(w, here, there, out);
-  out.put(Signal::kHeardHiss, there ? calcHiss(w, r, here) : 0.0);
+  out.put(Signal::kHeardHiss, there ? calcHiss(calcEscapeHeardAt(r.escape, here)) : 0.0);
   const bool relays = here == Place::kCupboard || here == Place::kCab1;
   out.put(Signal::kHeardClick, there && relays && heardJustNow(w, w.click_at));
   // The note outlasts the lever by as long as there is air in the horn.

@@ -72,7 +72,7 @@ constexpr std::array<InterlockRow, static_cast<std::size_t>(Outcome::kCount)> ma
       {Outcome::kFireBell, "fire bell", needs({kBatteryOn, kLampBreakerIn, kRelayIn, kHeatWarning}),
        "silent"},
       {Outcome::kFireBellTest, "fire bell test",
-       needs({kBatteryOn, kLampBreakerIn, kRelayIn, kFireTestIn}), "silent"},
+       needs({kBatteryOn, kLampBreakerIn, kRelayIn, kHeatLinesWhole, kFireTestIn}), "silent"},
       {Outcome::kBell, "bell to and from the guard", needs({kBatteryOn, kLampBreakerIn, kRelayIn}),
        "silent"},
       {Outcome::kWhite, "white lamps", needs({kBatteryOn, kLightBreakerIn, kWhiteOn}), "dark"},
@@ -162,12 +162,15 @@ void noteUnitFacts(const InterlockInputs& in, const InterlockMemory& m, const Un
   book.unit(kGearsNeutral, !u.on(Control::kCab1Gear) && !u.on(Control::kCab2Gear));
   book.unit(kAirSwitchMade, stuckOr(p.air_switch.stuck, m.air_switch));
   book.unit(kChargeRelayOut, !m.charge_relay);
-  bool warns = false;
+  bool warns = false, whole = true;
   for (std::size_t n = 0; n < plant::kLines; ++n) {
     const bool felt = in.burning[n] && p.fire[n].line_broken <= 0.5;
     warns = warns || felt || p.fire[n].line_false > 0.5;
+    // The test sends its current through both lines: a broken one keeps it silent.
+    whole = whole && p.fire[n].line_broken <= 0.5;
   }
   book.unit(kHeatWarning, warns);
+  book.unit(kHeatLinesWhole, whole);
 }
 
 void noteCabFacts(const InterlockInputs& in, const InterlockMemory& m, const UnitParameters& p,

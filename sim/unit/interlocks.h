@@ -31,6 +31,7 @@ namespace cabwright::unit {
   F(AirSwitchMade, kUnit, "not enough control air") \
   F(ChargeRelayOut, kUnit, "the battery is being charged") \
   F(HeatWarning, kUnit, "no heat line warns") \
+  F(HeatLinesWhole, kUnit, "a heat line is broken") \
   F(DrivesMeshed, kCab, "a final drive in use is not in mesh that way") \
   F(KeyOn, kCab, "the key switch is off, or has no key") \
   F(HasControl, kCab, "the other cab's key is on") \

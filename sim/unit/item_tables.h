@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What can be wrong with the things of each place, as plain tables. In effects and tests '#' is the
-// number of the place, '@' that of the brake cylinder there, '%' main or control by the number.
+// number of the place, '@' that of the brake cylinder there, '%' main or control by the number,
+// '&' the name of the place.
 #pragma once
 
 #include <string_view>
@@ -15,12 +16,22 @@ inline constexpr DefectClass kT = DefectClass::kTechnical;
 inline constexpr DefectClass kS = DefectClass::kSerious;
 inline constexpr DefectClass kC = DefectClass::kCritical;
 
+// How long a look takes that has seen it all (house values; a second at the least is common
+// practice).
+inline constexpr double kGlanceS = 1.0;  ///< one thing in front of the eyes
+inline constexpr double kAlongS = 2.0;   ///< several of them along a car
+inline constexpr double kReadS = 3.0;    ///< something written
+inline constexpr double kDipS = 5.0;     ///< dipstick out, wiped, in, out, read
+
 struct ConditionRow {
   std::string_view name;
   DefectClass rank;
   std::string_view seen;
   std::string_view effect = "";  ///< actions, "; " between them
-  std::string_view live = "";    ///< "SIGNAL > 1", "SIGNAL < 1", "1 < SIGNAL < 2"
+  /// "SIGNAL > 1", "SIGNAL < 1", "1 < SIGNAL < 2"; "number NAME > 1" and so on of a parameter,
+  /// "share ..." of what it is when sound, "added ..." to that; "instrument NAME CONDITION"
+  std::string_view live = "";
+  SeenBy by = SeenBy::kEye;
 };
 
 enum class Trait : unsigned char { kPlain, kDip, kNotBooked };
@@ -30,6 +41,8 @@ struct ItemRow {
   std::string_view good;
   std::vector<ConditionRow> conditions;
   Trait trait = Trait::kPlain;
+  double look_s = kGlanceS;
+  SeenBy by = SeenBy::kEye;
 };
 
 [[nodiscard]] std::vector<ItemRow> endItems();

@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::string_view kNumbers = "0123456789";
 
-std::string fillIn(std::string_view text, int number, int cylinder) {
+std::string fillIn(std::string_view text, std::string_view place, int number, int cylinder) {
   std::string out;
   for (char c : text) {
     if (c == '#') {
@@ -22,6 +22,8 @@ std::string fillIn(std::string_view text, int number, int cylinder) {
       out += kNumbers[static_cast<std::size_t>(cylinder)];
     } else if (c == '%') {
       out += number == 1 ? "main" : "control";
+    } else if (c == '&') {
+      out += place;
     } else {
       out += c;
     }
@@ -49,10 +51,7 @@ double readLimit(std::string_view text) {
   return value;
 }
 
-// "SIGNAL < 1", "SIGNAL > 1", "1 < SIGNAL < 2". The tables are ours: a mistake in them is a mistake
-// of the program and is thrown as one.
-std::optional<LiveTest> readLive(const std::string& text) {
-  if (text.empty()) return std::nullopt;
+std::vector<std::string> splitWords(const std::string& text) {
   std::vector<std::string> words;
   std::size_t from = 0;
   while (from < text.size()) {
@@ -60,49 +59,101 @@ std::optional<LiveTest> readLive(const std::string& text) {
     words.push_back(text.substr(from, end - from));
     from = end + 1;
   }
-  constexpr double kAny = std::numeric_limits<double>::infinity();
+  return words;
+}
+
+LiveTest readInstrument(const std::vector<std::string>& words, const std::string& text) {
+  const auto instrument = words.size() == 3 ? findInstrument(words[1]) : std::nullopt;
+  if (!instrument) throw std::logic_error("item tables: no such instrument: " + text);
+  const InstrumentInfo& info = instrumentTable()[indexOf(*instrument)];
+  const auto condition = findInstrumentCondition(info, words[2]);
+  if (!condition) throw std::logic_error("item tables: no such condition: " + text);
+  LiveTest test;
+  test.of = LiveTest::Of::kInstrument;
+  test.instrument = *instrument;
+  test.condition = *condition;
+  return test;
+}
+
+void findFigure(const std::string& name, const std::string& text, LiveTest& test) {
+  if (test.of == LiveTest::Of::kSignal) {
+    const auto signal = findSignal(name);
+    if (!signal) throw std::logic_error("item tables: no such signal: " + text);
+    test.signal = *signal;
+    return;
+  }
+  const auto of_plant = plant::findParameters(name);
+  const auto of_unit = findUnitParameters(name);
+  if (of_plant.size() + of_unit.size() != 1) {
+    throw std::logic_error("item tables: no single parameter: " + text);
+  }
+  if (!of_plant.empty()) test.of_plant = of_plant.front();
+  if (!of_unit.empty()) test.of_unit = of_unit.front();
+}
+
+// The tables are ours: a mistake in them is a mistake of the program and is thrown as one.
+std::optional<LiveTest> readLive(const std::string& text) {
+  if (text.empty()) return std::nullopt;
+  std::vector<std::string> words = splitWords(text);
+  if (words[0] == "instrument") return readInstrument(words, text);
+  LiveTest test;
+  if (words[0] == "number") test.of = LiveTest::Of::kNumber;
+  if (words[0] == "share") test.of = LiveTest::Of::kShare;
+  if (words[0] == "added") test.of = LiveTest::Of::kAdded;
+  if (test.of != LiveTest::Of::kSignal) words.erase(words.begin());
   const bool range = words.size() == 5;
   if (!range && words.size() != 3) throw std::logic_error("item tables: " + text);
-  const auto signal = findSignal(range ? words[2] : words[0]);
-  if (!signal) throw std::logic_error("item tables: no such signal: " + text);
-  if (range) return LiveTest{*signal, readLimit(words[0]), readLimit(words[4])};
-  const double limit = readLimit(words[2]);
-  return words[1] == ">" ? LiveTest{*signal, limit, kAny} : LiveTest{*signal, -kAny, limit};
+  findFigure(range ? words[2] : words[0], text, test);
+  constexpr double kAny = std::numeric_limits<double>::infinity();
+  test.low = range ? readLimit(words[0]) : words[1] == ">" ? readLimit(words[2]) : -kAny;
+  test.high = range ? readLimit(words[4]) : words[1] == "<" ? readLimit(words[2]) : kAny;
+  return test;
 }
 
 class TableBuilder {
  public:
   TableBuilder() {
 #define CABWRIGHT_ITEM(Y, id, name, place, text) \
-  table_.push_back({Item::k##id, name, Place::k##place, text, {}, {}, false, true});
+  table_.push_back({Item::k##id, name, Place::k##place, text, {}, {}});
     CABWRIGHT_ITEMS(CABWRIGHT_ITEM, )
 #undef CABWRIGHT_ITEM
   }
 
   void add(const std::string& prefix, int number, int cylinder, const std::vector<ItemRow>& rows) {
-    for (const ItemRow& row : rows) addRow(prefix + std::string(row.name), number, cylinder, row);
+    std::string place = prefix;  // "end1." of the place end1
+    if (!place.empty()) place.pop_back();
+    for (const ItemRow& row : rows) {
+      addRow(prefix + std::string(row.name), place, number, cylinder, row);
+    }
   }
 
   std::vector<ItemInfo> take() {
-    for (const ItemInfo& info : table_) {
+    std::size_t tests = 0;
+    for (ItemInfo& info : table_) {
       if (info.good.empty()) {
         throw std::logic_error("item tables: nothing about " + std::string(info.name));
+      }
+      for (ItemCondition& c : info.conditions) {
+        if (c.live) c.test = tests++;
       }
     }
     return std::move(table_);
   }
 
  private:
-  void addRow(const std::string& name, int number, int cylinder, const ItemRow& row) {
+  void addRow(const std::string& name, const std::string& place, int number, int cylinder,
+              const ItemRow& row) {
+    const auto fill = [&](std::string_view text) { return fillIn(text, place, number, cylinder); };
     for (ItemInfo& info : table_) {
       if (info.name != name) continue;
       info.good = row.good;
       info.dip = row.trait == Trait::kDip;
+      info.look_s = row.look_s;
+      info.by = row.by;
       info.bookable = row.trait != Trait::kNotBooked;
       for (const ConditionRow& c : row.conditions) {
         info.conditions.push_back({std::string(c.name), c.rank, std::string(c.seen),
-                                   splitEffects(fillIn(c.effect, number, cylinder)),
-                                   readLive(fillIn(c.live, number, cylinder))});
+                                   splitEffects(fill(c.effect)), readLive(fill(c.live)), c.by});
       }
       return;
     }

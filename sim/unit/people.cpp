@@ -14,6 +14,7 @@ namespace {
 constexpr double kToTheRearS = 40.0;     // the length of the unit, and up into the cab
 constexpr double kLookAtBlocksS = 25.0;  // along the unit and back, looking at each
 constexpr double kAnsweringWithinS = 20.0;
+constexpr float kHornWarns = 0.3F;  // loud enough to be heard along the unit (house value)
 constexpr double kBlocksPressN = 500.0;
 
 std::int64_t ticksOf(double seconds) {
@@ -272,13 +273,12 @@ void advanceOthers(World& w) {
   PeopleState& p = w.people;
   if (p.second_called && !p.second_there && w.tick >= p.second_arrives) {
     p.second_there = true;
+    w.trainee.answered[indexOf(Phrase::kAskSecondPerson)] = Reply::kAtTheRear;
     say(w, Actor::kHelper, Reply::kAtTheRear);
   }
-  for (int cab = 0; cab < plant::kCabs; ++cab) {
-    if (w.control.on(ofCab(Control::kCab1Horn, cab)) &&
-        w.inputs.cab[static_cast<std::size_t>(cab)].horn) {
-      if (p.warned_at == kNever || w.tick - p.warned_at > q::kTicksPerSecond) warn(w);
-    }
+  // A horn warns by its note, not by its lever.
+  if (w.frame[Signal::kHeardHornLevel] > kHornWarns) {
+    if (p.warned_at == kNever || w.tick - p.warned_at > q::kTicksPerSecond) warn(w);
   }
   if (p.passers_leave_at != kNever && w.tick >= p.passers_leave_at) {
     p.passers_leave_at = kNever;
@@ -319,6 +319,7 @@ void giveCode(World& w, BellState& bell, const std::vector<int>& groups) {
 
 void utter(World& w, Phrase phrase) {
   ++w.trainee.said[indexOf(phrase)];
+  w.trainee.answered[indexOf(phrase)] = Reply::kNone;
   if (phrase == Phrase::kCallWarning) warn(w);
   if (phrase == Phrase::kLookBothWays) w.trainee.looked_both_ways = w.tick;
   w.people.pending.push_back({w.tick + ticksOf(secondsToAnswer(w, phrase)), phrase});
@@ -352,7 +353,11 @@ void advancePeople(World& w, const PeopleSenses& senses) {
     }
     const Phrase to = pending[k].to;
     pending.erase(pending.begin() + static_cast<std::ptrdiff_t>(k));
+    const std::size_t before = w.messages.size();
     answer(w, to, senses);
+    if (w.messages.size() > before) {
+      w.trainee.answered[indexOf(to)] = w.messages.back().reply;
+    }
   }
 }
 

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "unit/perception.h"
 
+#include <algorithm>
+
+#include "quantity/units.h"
+#include "unit/item_state.h"
 #include "unit/unit.h"
 
 namespace cabwright::unit {
@@ -25,6 +29,32 @@ constexpr Elsewhere kElsewhere[] = {
     {"side2.", placeSet(Place::kSide2, Place::kEngine2)},
 };
 
+constexpr double kGlowV = 10.0;  // lamps give light above this
+
+// Lights, displays and wipers have current.
+bool hasCurrent(const World& w) {
+  return w.result.lights_fed && w.frame[Signal::kTrueBusV] > kGlowV;
+}
+
+// Whether that which shows a thing is at work; at an end or in a cab that of its own cab.
+bool isLit(const World& w, SeenBy by, Place place) {
+  const std::size_t cab = place == Place::kEnd2 || place == Place::kCab2 ? 1 : 0;
+  switch (by) {
+    case SeenBy::kWhiteLamps:
+      return w.result.white[cab] && hasCurrent(w);
+    case SeenBy::kRedLamps:
+      return w.result.red[cab] && hasCurrent(w);
+    case SeenBy::kSaloonLights:
+      return w.control.on(Control::kSaloonLights) && hasCurrent(w);
+    case SeenBy::kLampTest:
+      return w.result.facts.fulfils(Outcome::kLampTest, static_cast<int>(cab)) &&
+             w.frame[Signal::kTrueBusV] > kGlowV;
+    case SeenBy::kEye:
+      break;
+  }
+  return true;
+}
+
 }  // namespace
 
 PlaceSet hearingOfEngine(int line) {
@@ -42,27 +72,52 @@ PlaceSet hearingOfDrive(int line) {
          hearingOfHum(line);
 }
 
-bool hasLight(const World& w) {
+bool hasLightAt(const World& w, Place place) {
   const bool lamp = w.object_exists[indexOf(Object::kLamp)] &&
                     w.object[indexOf(Object::kLamp)].state == ObjectState::kCarried &&
                     w.control.on(Control::kHandLamp);
-  if (!w.dark || lamp) return true;
-  const Place here = w.trainee.place;
-  if (here == Place::kBooking) return true;
-  const bool fed = w.result.lights_fed;
-  const int cab = cabOf(here);
-  if (cab >= 0) return fed && w.control.on(ofCab(Control::kCab1CabLight, cab));
-  const bool inside = placeInfo(here).kind == PlaceKind::kInside;
-  return inside && fed && w.control.on(Control::kSaloonLights);
+  if (!w.dark || place == Place::kBooking || (lamp && place == w.trainee.place)) return true;
+  if (!hasCurrent(w)) return false;
+  const int cab = cabOf(place);
+  if (cab >= 0) return w.control.on(ofCab(Control::kCab1CabLight, cab));
+  const bool inside = placeInfo(place).kind == PlaceKind::kInside;
+  return inside && w.control.on(Control::kSaloonLights);
 }
 
-int findPresentCondition(const World& w, Item item) {
-  const int hidden = w.item[indexOf(item)].hidden;
-  if (hidden > 0) return hidden;
+bool hasLight(const World& w) { return hasLightAt(w, w.trainee.place); }
+
+bool needsLight(Signal s) {
+  for (const InstrumentInfo& info : instrumentTable()) {
+    if (info.signal == s) return !info.lamp;
+  }
+  const std::string_view name = signalInfo(s).name;
+  for (std::string_view seen : {".blocks_on", ".wiper_sweeps", ".smoke"}) {
+    if (name.ends_with(seen)) return true;
+  }
+  return false;
+}
+
+double calcSecondsToSee(const World& w, Item item) {
+  return std::max(w.parameters.hands.look_s, itemInfo(item).look_s);
+}
+
+bool hasSeen(const World& w, Item item) {
+  const double looked = w.trainee.looked_ticks[indexOf(item)];
+  return looked + 0.5 > calcSecondsToSee(w, item) * quantity::kTicksPerSecond;
+}
+
+bool canMakeOut(const World& w, Item item) {
   const ItemInfo& info = itemInfo(item);
+  return isLit(w, info.by, info.place);
+}
+
+int findVisibleCondition(const World& w, Item item) {
+  const ItemInfo& info = itemInfo(item);
+  const auto shows = [&](std::size_t k) { return isLit(w, info.conditions[k].by, info.place); };
+  const int hidden = w.item[indexOf(item)].hidden;
+  if (hidden > 0 && shows(static_cast<std::size_t>(hidden - 1))) return hidden;
   for (std::size_t k = 0; k < info.conditions.size(); ++k) {
-    const auto& live = info.conditions[k].live;
-    if (live && live->holds(w.frame)) return static_cast<int>(k) + 1;
+    if (holdsNow(w, info.conditions[k]) && shows(k)) return static_cast<int>(k) + 1;
   }
   return 0;
 }
@@ -99,7 +154,8 @@ Perceivable Unit::perceivable(Place place) const {
     if (item.place == place) p.items.push_back(item.id);
   }
   for (const SignalInfo& s : signalTable()) {
-    if (isPerceivedAt(s.id, place)) p.signals.push_back(s.id);
+    if (!isPerceivedAt(s.id, place) || (needsLight(s.id) && !hasLightAt(w_, place))) continue;
+    p.signals.push_back(s.id);
   }
   for (const ObjectInfo& o : objectTable()) {
     const ObjectPlace& at = w_.object[indexOf(o.id)];

@@ -59,7 +59,7 @@
   X(kEngine##N##Hum, "engine" #N ".hum", "", Layer::kShown, "hum of exhauster " #N ", 0..1") \
   X(kEngine##N##Thump, "engine" #N ".thump", "", Layer::kShown, "thump of final drive " #N " going into mesh") \
   X(kEngine##N##Rattle, "engine" #N ".rattle", "", Layer::kShown, "rattle of dog teeth passing each other, drive " #N) \
-  X(kEngine##N##Grind, "engine" #N ".grind", "", Layer::kShown, "starter of engine " #N " heard turning it, or howling in its ring") \
+  X(kEngine##N##Grind, "engine" #N ".grind", "", Layer::kShown, "pinion of the starter of engine " #N " heard in the ring: it turns the engine, or howls with it") \
   X(kEngine##N##HotSmell, "engine" #N ".hot_smell", "", Layer::kShown, "smell of hot lining at side " #N ", 0..1") \
   X(kEngine##N##FireSeen, "engine" #N ".fire", "", Layer::kShown, "fire to be seen at engine " #N)
 
@@ -176,18 +176,18 @@
   X(kTrueLimit, "true.limit", "mph", Layer::kTrue, "lowest speed limit under the unit") \
   X(kTrueMark, "true.mark_distance", "m", Layer::kTrue, "front of the unit to the next stopping mark, negative: past it; 9999 none") \
   X(kTrueInPlatform, "true.in_platform", "", Layer::kTrue, "the whole unit stands in a platform") \
-  X(kTruePastDanger, "harm.passed_at_danger", "", Layer::kTrue, "signals passed at danger") \
+  X(kTruePastDanger, "harm.passed_at_danger", "", Layer::kTrue, "signals passed at danger by the end that leads; a signal goes back to danger behind it") \
   X(kHarmStart, "harm.started_at_person", "", Layer::kTrue, "times an engine was turned with somebody at it") \
-  X(kHarmMoved, "harm.moved_at_person", "", Layer::kTrue, "times the unit moved with somebody at it") \
+  X(kHarmMoved, "harm.moved_at_person", "", Layer::kTrue, "times somebody was at the unit while it moved") \
   X(kHarmProtected, "harm.touched_protected", "", Layer::kTrue, "acts on the unit while it was protected") \
-  X(kHarmMovedProtected, "harm.moved_protected", "", Layer::kTrue, "times the unit moved while protected") \
+  X(kHarmMovedProtected, "harm.moved_protected", "", Layer::kTrue, "times a board, flag or lamp hung on the unit while it moved") \
   X(kHarmReversed, "harm.reversed_moving", "", Layer::kTrue, "times a reverser was moved while the unit was moving") \
   X(kHarmReverserOff, "harm.reverser_off_moving", "", Layer::kTrue, "times a reverser was put to off while the unit was moving") \
-  X(kHarmDoor, "harm.moved_door_open", "", Layer::kTrue, "times the unit moved with a door open") \
-  X(kHarmBetween, "harm.between_unprotected", "", Layer::kTrue, "times the trainee went between or under with no brake holding or an engine turning") \
+  X(kHarmDoor, "harm.moved_door_open", "", Layer::kTrue, "times a door was open while the unit moved") \
+  X(kHarmBetween, "harm.between_unprotected", "", Layer::kTrue, "times the trainee was between or under with no handbrake on, an engine turning or the unit moving") \
   X(kHarmCords, "harm.cords_unsecured", "", Layer::kTrue, "release cords pulled with a handbrake off") \
   X(kHarmScotch, "harm.moved_on_scotch", "", Layer::kTrue, "times the unit was pulled against a scotch") \
-  X(kHarmReach, "harm.reached_running", "", Layer::kTrue, "times a hand went into a running engine") \
+  X(kHarmReach, "harm.reached_running", "", Layer::kTrue, "times a hand was in the drive of an engine that turned") \
   X(kTrueProtected, "true.protected", "", Layer::kTrue, "a board, flag or lamp hangs on the unit") \
   X(kTruePerson, "true.person", "", Layer::kTrue, "somebody is at the unit") \
   X(kTruePerson1, "true.person_engine1", "", Layer::kTrue, "somebody is at engine 1") \
@@ -203,6 +203,7 @@
   X(kPlace, "trainee.place", "", Layer::kDone, "number of the place (place table, from 1); 0 on the way") \
   X(kWalking, "trainee.walking", "", Layer::kDone, "on the way to another place") \
   X(kWalkLeft, "trainee.walk_left", "s", Layer::kDone, "time until arrival") \
+  X(kLight, "trainee.light", "", Layer::kDone, "there is light enough to see things closely where the trainee is") \
   X(kHandLeft, "hand.left", "", Layer::kDone, "control under the left hand (control table, from 1); 0 free") \
   X(kHandRight, "hand.right", "", Layer::kDone, "control under the right hand; 0 free") \
   X(kLetGo, "hand.let_go", "", Layer::kDone, "times a third thing made a hand let go") \
@@ -212,7 +213,8 @@
   X(kCrossedBlind, "trainee.crossed_blind", "", Layer::kDone, "crossings without having looked both ways just before") \
   X(kLookItem, "look.item", "", Layer::kDone, "item being looked at (item table, from 1); 0 none") \
   X(kLookSeconds, "look.seconds", "s", Layer::kDone, "how long, without a break") \
-  X(kLookCondition, "look.condition", "", Layer::kDone, "what it shows: 0 good, n the nth condition of its list, -1 not to be seen") \
+  X(kLookNeeded, "look.needed", "s", Layer::kDone, "how long that item has to be looked at for the look to count; 0 none") \
+  X(kLookCondition, "look.condition", "", Layer::kDone, "what it shows: 0 good, n the nth condition of its list, -1 nothing to be made out") \
   X(kCarriedCount, "carried.count", "", Layer::kDone, "loose objects carried") \
   X(kKey1, "cab1.has_key", "", Layer::kDone, "a control key is in cab 1's switch") \
   X(kKey2, "cab2.has_key", "", Layer::kDone, "a control key is in cab 2's switch") \
@@ -226,11 +228,14 @@
   X(kJudgedCritical, "judgements.missed_critical", "", Layer::kTrue, "critical defects judged good") \
   X(kJudgedFalse, "judgements.false_alarms", "", Layer::kTrue, "sound things judged defect") \
   X(kJudgedUnsure, "judgements.unsure", "", Layer::kDone, "items judged not sure and not resolved") \
-  X(kJudgedEmpty, "judgements.empty", "", Layer::kDone, "judgements of things not looked at for a second") \
+  X(kJudgedEmpty, "judgements.empty", "", Layer::kDone, "judgements of things not looked at, or not for long enough") \
+  X(kJudgedLook, "judgements.last_look", "s", Layer::kDone, "longest look at the item judged last, at that moment; 0: not looked at") \
   X(kJudgedClass, "judgements.wrong_class", "", Layer::kTrue, "defects found but given another class") \
   X(kBookedCount, "booked.count", "", Layer::kDone, "entries in the repair book") \
   X(kDefectsOpen, "defects.not_booked", "", Layer::kTrue, "defects on the unit that are not in the book") \
   X(kDefectsCritical, "defects.critical_not_booked", "", Layer::kTrue, "critical defects that are not in the book") \
+  X(kDefectsSeen, "defects.critical_seen_not_booked", "", Layer::kTrue, "critical defects that the trainee has seen and that are not in the book") \
+  X(kUnsureOpen, "defects.unsure_open", "", Layer::kDone, "items judged not sure, neither judged anew nor entered in the book") \
   X(kFoundNotBooked, "defects.found_not_booked", "", Layer::kDone, "items judged defect that are not in the book") \
   X(kNotes, "notes.count", "", Layer::kDone, "readings entered in the notebook") \
   X(kNoteValue, "notes.last", "", Layer::kDone, "the last reading entered") \
@@ -239,6 +244,7 @@
   X(kGuardCodeAge, "guard.code_age", "s", Layer::kDone, "time since it was complete; 9999: never") \
   X(kGuardValid, "guard.code_valid", "", Layer::kDone, "that code still stands") \
   X(kGuardAnswered, "guard.answered", "", Layer::kDone, "the driver has repeated that code") \
+  X(kGuardAnsweredCode, "guard.answered_code", "", Layer::kDone, "code of the guard's that still stands and that the driver has repeated: groups as digits; 0 none. A code the driver gave first, as in a bell test, is not one") \
   X(kGuardRepeated, "guard.repeated", "", Layer::kDone, "last code the guard gave back to the driver: orders nothing") \
   X(kDriverCode, "driver.code", "", Layer::kDone, "last complete code the driver gave") \
   X(kDriverCodeAge, "driver.code_age", "s", Layer::kDone, "time since it was complete; 9999: never") \
@@ -254,14 +260,20 @@
   Y(kSeen##id, name ".seen", "", Layer::kDone, "the trainee is " text)
 #define CABWRIGHT_PHRASE_SIGNAL(Y, id, name, verb, text) \
   Y(kPhrase##id, #verb "." name, "", Layer::kDone, "how often the trainee " text)
+#define CABWRIGHT_ANSWERED_SIGNAL(Y, id, name, verb, text) \
+  Y(kAnswered##id, "answered." name, "", Layer::kDone, "number of the answer got (reply table), 0 none since last said: " text)
 #define CABWRIGHT_OBJECT_SIGNAL(Y, id, name, text) \
   Y(kCarried##id, "carried." name, "", Layer::kDone, "carried: " text)
 #define CABWRIGHT_JUDGED_SIGNAL(Y, id, name, place, text) \
   Y(kJudged##id, "judged." name, "", Layer::kDone, "judged: 0 not, 1 good, 2 defect, 3 not sure: " text)
+#define CABWRIGHT_LOOKED_SIGNAL(Y, id, name, place, text) \
+  Y(kLooked##id, "looked." name, "", Layer::kDone, "has been looked at for long enough: " text)
 #define CABWRIGHT_BOOKED_SIGNAL(Y, id, name, place, text) \
   Y(kBooked##id, "booked." name, "", Layer::kDone, "entered in the repair book: " text)
 #define CABWRIGHT_DEFECT_SIGNAL(Y, id, name, place, text) \
   Y(kDefect##id, "true." name, "", Layer::kTrue, "0 sound, 1 technical, 2 serious, 3 critical defect: " text)
+#define CABWRIGHT_SHOWS_SIGNAL(Y, id, name, place, text) \
+  Y(kShows##id, "shows." name, "", Layer::kTrue, "0 good, n the nth condition of its list: " text)
 
 #define CABWRIGHT_SIGNALS(X) \
   CABWRIGHT_CAB_GAUGES(CABWRIGHT_GAUGE_SIGNAL, X, 1) \
@@ -284,7 +296,10 @@
   CABWRIGHT_CONTROLS(CABWRIGHT_CONTROL_SIGNAL, X) \
   CABWRIGHT_OBJECTS(CABWRIGHT_OBJECT_SIGNAL, X) \
   CABWRIGHT_PHRASES(CABWRIGHT_PHRASE_SIGNAL, X) \
+  CABWRIGHT_PHRASES(CABWRIGHT_ANSWERED_SIGNAL, X) \
   CABWRIGHT_ITEMS(CABWRIGHT_JUDGED_SIGNAL, X) \
+  CABWRIGHT_ITEMS(CABWRIGHT_LOOKED_SIGNAL, X) \
   CABWRIGHT_ITEMS(CABWRIGHT_BOOKED_SIGNAL, X) \
-  CABWRIGHT_ITEMS(CABWRIGHT_DEFECT_SIGNAL, X)
+  CABWRIGHT_ITEMS(CABWRIGHT_DEFECT_SIGNAL, X) \
+  CABWRIGHT_ITEMS(CABWRIGHT_SHOWS_SIGNAL, X)
 // clang-format on

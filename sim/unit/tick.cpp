@@ -17,6 +17,28 @@ namespace {
 
 constexpr double kRunsForGoodS = 3.0;  // after that a further attempt is a new start
 constexpr double kPullingN = 2000.0;   // wheels pull against a scotch
+constexpr double kTurnsRadPerS = 1.0;  // a crank that turns
+
+// What a look that has lasted long enough has shown.
+void noteSeen(World& w, Item item) {
+  if (!hasSeen(w, item)) return;
+  ItemState& state = w.item[indexOf(item)];
+  const int present = findVisibleCondition(w, item);
+  if (state.looked && state.seen == present) return;
+  state.looked = true;
+  state.seen = present;
+  w.items_changed = true;
+}
+
+// Harm is counted when it begins, not at each tick it lasts.
+void countBeginning(bool is, bool& was, int& count) {
+  if (is && !was) ++count;
+  was = is;
+}
+
+bool isHandbrakeOn(const World& w) {
+  return w.control[Control::kCab1Handbrake] > 0.9 || w.control[Control::kCab2Handbrake] > 0.9;
+}
 
 bool isPersonAtEngine(const World& w, std::size_t line) {
   return line == 0 ? isPersonAt(w, Place::kEngine1) || isPersonAt(w, Place::kSide1)
@@ -30,7 +52,10 @@ void noteSignalsPassed(World& w, double from_m, double to_m, const Route& route)
     const double shift = s.direction > 0 ? half : -half;
     const double was = s.direction * (from_m + shift - s.position_m);
     const double is = s.direction * (to_m + shift - s.position_m);
-    if (was <= 0.0 && is > 0.0 && !w.signal_clear[k]) ++w.harm.passed_danger;
+    if (was > 0.0 || is <= 0.0) continue;
+    if (!w.signal_clear[k]) ++w.harm.passed_danger;
+    // It goes back to danger behind the end that leads, for the next train.
+    w.signal_clear[k] = false;
   }
 }
 
@@ -47,10 +72,16 @@ void advanceTrainee(World& w) {
     t.looking.reset();
     return;
   }
+  // Time spent before a dark lamp is no look at it.
+  if (!canMakeOut(w, *t.looking)) {
+    t.looking_since = w.tick + 1;
+    return;
+  }
   const auto ticks =
       static_cast<std::int32_t>(std::min<std::int64_t>(w.tick + 1 - t.looking_since, 1'000'000));
   std::int32_t& longest = t.looked_ticks[indexOf(*t.looking)];
   longest = std::max(longest, ticks);
+  noteSeen(w, *t.looking);
 }
 
 void advanceFires(World& w) {
@@ -104,16 +135,34 @@ void noteMovement(World& w, const plant::PlantReadings& r, const Route& route) {
   w.travelled_m += std::abs(r.position_m - w.last_position_m);
   noteSignalsPassed(w, w.last_position_m, r.position_m, route);
   w.last_position_m = r.position_m;
-  if (moving && !w.was_moving) {
-    if (isPersonAnywhere(w)) ++w.harm.moved_at_person;
-    if (isProtected(w)) ++w.harm.moved_protected;
-    if (w.control.on(Control::kDoor1) || w.control.on(Control::kDoor2)) ++w.harm.door;
-  }
+  const bool door = w.control.on(Control::kDoor1) || w.control.on(Control::kDoor2);
+  countBeginning(moving && isPersonAnywhere(w), w.was_at_person, w.harm.moved_at_person);
+  countBeginning(moving && isProtected(w), w.was_protected, w.harm.moved_protected);
+  countBeginning(moving && door, w.was_door_open, w.harm.door);
   const bool scotched = w.control.on(Control::kScotch1) || w.control.on(Control::kScotch2);
-  const bool pulling = scotched && (std::abs(r.tractive_n) > kPullingN || moving);
-  if (pulling && !w.was_on_scotch) ++w.harm.scotch;
-  w.was_on_scotch = pulling;
+  countBeginning(scotched && (std::abs(r.tractive_n) > kPullingN || moving), w.was_on_scotch,
+                 w.harm.scotch);
   w.was_moving = moving;
+}
+
+void noteExposure(World& w, const plant::PlantReadings& r) {
+  const TraineeState& t = w.trainee;
+  const bool between = t.walking ? t.walk.between || t.walk.under : t.place == Place::kBetween;
+  bool turns = false, reaches = false;
+  for (int line = 0; line < plant::kLines; ++line) {
+    const auto n = static_cast<std::size_t>(line);
+    const bool this_turns =
+        std::abs(r.line[n].crank_rad_per_s) > kTurnsRadPerS || w.inputs.line[n].starter_contactor;
+    turns = turns || this_turns;
+    for (const Hand& hand : t.hands) {
+      if (!hand.on || !this_turns) continue;
+      reaches = reaches || *hand.on == ofEngine(Control::kEngine1Sleeve, line) ||
+                *hand.on == ofEngine(Control::kEngine1Pin, line);
+    }
+  }
+  const bool moving = std::abs(q::mpsToMph(r.speed_mps)) > kMovingMph;
+  countBeginning(between && (turns || moving || !isHandbrakeOn(w)), w.was_between, w.harm.between);
+  countBeginning(reaches, w.was_reaching, w.harm.reach);
 }
 
 }  // namespace cabwright::unit

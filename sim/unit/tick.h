@@ -21,7 +21,11 @@ void noteSounds(World& w, const InterlockResult& before, const plant::PlantReadi
 /// Attempts to start, rests between them, how long each engine has run, and who stood there.
 void noteStarts(World& w, const InterlockResult& before, const plant::PlantReadings& r);
 
-/// Way covered, signals passed, and what moving did to people and things.
+/// Way covered, signals passed (and put back to danger behind the end that leads), and what moving
+/// did to people and things.
 void noteMovement(World& w, const plant::PlantReadings& r, const Route& route);
+
+/// The trainee between the cars or under them, or with a hand in a drive, when that is no place.
+void noteExposure(World& w, const plant::PlantReadings& r);
 
 }  // namespace cabwright::unit

@@ -10,6 +10,7 @@
 #include "unit/actions.h"
 #include "unit/frame_fill.h"
 #include "unit/hands.h"
+#include "unit/item_state.h"
 #include "unit/people.h"
 #include "unit/tick.h"
 
@@ -77,6 +78,7 @@ Unit::Unit(const plant::Parameters& parameters, const Route& route, const UnitSt
   w_.result = calcInterlocks(in, w_.memory, w_.parameters);
   w_.inputs = calcPlantInputs(in, w_.result, w_.parameters);
   advanceInstruments(w_, r, kLongAgoS);
+  updateNumberTests(w_, plant_.parameters(), base_);
   fillFrame(w_, plant_, route_);
 }
 
@@ -115,12 +117,15 @@ void Unit::advance() {
   noteSounds(w_, last, after, meshed);
   noteStarts(w_, last, after);
   noteMovement(w_, after, route_);
+  noteExposure(w_, after);
   advanceInstruments(w_, after, q::kTickSeconds);
+  if (w_.numbers_changed) updateNumberTests(w_, plant_.parameters(), base_);
   fillFrame(w_, plant_, route_);
 }
 
 void Unit::setParameter(const plant::ParameterInfo& which, double value) {
   plant_.setParameter(which, value);
+  w_.numbers_changed = true;
 }
 
 void Unit::setParameter(const UnitParameterInfo& which, double value) {
@@ -128,6 +133,7 @@ void Unit::setParameter(const UnitParameterInfo& which, double value) {
     throw std::out_of_range(which.name + " cannot be " + plant::shortNumber(value));
   }
   which.of(w_.parameters) = value;
+  w_.numbers_changed = true;
 }
 
 }  // namespace cabwright::unit

@@ -63,7 +63,9 @@ void addEach(Hash& h, const Range& range) {
 
 void add(Hash& h, const ObjectPlace& o) { addAll(h, o.state, o.place); }
 void add(Hash& h, const InstrumentState& s) { addAll(h, s.condition, s.size, s.needle, s.shown); }
-void add(Hash& h, const ItemState& s) { addAll(h, s.hidden, s.verdict, s.booked); }
+void add(Hash& h, const ItemState& s) {
+  addAll(h, s.hidden, s.verdict, s.booked, s.seen, s.looked);
+}
 void add(Hash& h, const Judgement& j) {
   addAll(h, j.tick, j.item, j.verdict, j.said_class, j.from, j.looked_s, j.present, j.rank,
          j.empty);
@@ -100,6 +102,7 @@ void add(Hash& h, const TraineeState& t) {
   addAll(h, t.looked_both_ways, t.crossings, t.crossed_blind, t.between, t.under, t.acts, t.refused,
          t.decision);
   addEach(h, t.said);
+  addEach(h, t.answered);
 }
 
 void add(Hash& h, const HarmState& m) {
@@ -146,7 +149,8 @@ std::uint64_t Unit::hash() const {
   addAll(h, w.parameters, w.memory, w.result);
   addEach(h, w.instrument);
   addEach(h, w.item);
-  addAll(h, w.items_changed, w.leaking);
+  addAll(h, w.items_changed, w.numbers_changed);
+  addEach(h, w.number_tests);
   addEach(h, w.items_holding);
   addEach(h, w.judgements);
   add(h, w.counts);
@@ -155,7 +159,8 @@ std::uint64_t Unit::hash() const {
   addAll(h, w.trainee, w.people, w.harm);
   addEach(h, w.start);
   addEach(h, w.signal_clear);
-  addAll(h, w.travelled_m, w.last_position_m, w.mode_changes, w.was_moving, w.was_on_scotch);
+  addAll(h, w.travelled_m, w.last_position_m, w.mode_changes, w.was_moving, w.was_on_scotch,
+         w.was_door_open, w.was_at_person, w.was_protected, w.was_between, w.was_reaching);
   addEach(h, w.thump_at);
   add(h, w.click_at);
   addEach(h, w.extinguished);

@@ -35,6 +35,8 @@ struct ItemState {
   int hidden = 0;  ///< condition put in, 0: none
   Verdict verdict = Verdict::kNone;
   int booked = 0;  ///< entries about it
+  int seen = 0;    ///< the condition that was last seen by looking long enough, 0: good or never
+  bool looked = false;  ///< it has been looked at long enough
 };
 
 /// One judgement, as the sheet wants it.
@@ -128,10 +130,11 @@ struct TraineeState {
   int acts = 0, refused = 0;
   int decision = 0;
   std::array<int, kPhraseCount> said{};
+  std::array<Reply, kPhraseCount> answered{};  ///< what came back, kNone since it was last said
 };
 
 /// One bit for each test of an item's condition.
-using ItemTests = std::array<std::uint64_t, 2>;
+using ItemTests = std::array<std::uint64_t, 8>;
 
 /// What the judgements come to, the last one of each item counting.
 struct JudgeCounts {
@@ -169,9 +172,10 @@ struct World {
   plant::PlantInputs inputs;
   std::array<InstrumentState, kInstrumentCount> instrument{};
   std::array<ItemState, kItemCount> item{};
-  bool items_changed = true;  ///< since the Frame's item signals were last written
-  ItemTests items_holding{};  ///< when they were
-  PlaceSet leaking = 0;       ///< where a hidden condition lets air in or out
+  bool items_changed = true;    ///< since the Frame's item signals were last written
+  ItemTests items_holding{};    ///< when they were
+  bool numbers_changed = true;  ///< since the tests of numbers were last made
+  ItemTests number_tests{};     ///< which of them hold
   std::vector<Judgement> judgements;
   JudgeCounts counts;
   std::vector<BookEntry> book;
@@ -184,7 +188,10 @@ struct World {
   double travelled_m = 0;
   double last_position_m = 0;
   std::int64_t mode_changes = 0;
-  bool was_moving = false, was_on_scotch = false;
+  bool was_moving = false;
+  /// Harm under way at the last tick: it is counted when it begins.
+  bool was_on_scotch = false, was_door_open = false, was_at_person = false, was_protected = false,
+       was_between = false, was_reaching = false;
   std::array<std::int64_t, plant::kLines> thump_at{kNever, kNever};
   std::int64_t click_at = kNever;
   std::array<bool, plant::kLines> extinguished{};

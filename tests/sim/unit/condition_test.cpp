@@ -9,6 +9,8 @@
 #include <limits>
 #include <string>
 
+#include "unit/objects.h"
+
 namespace cabwright::unit {
 namespace {
 
@@ -236,6 +238,37 @@ TEST(ConditionFault, ComesOfAnyTextWithoutACrash) {
       RC_ASSERT(!std::isnan(condition.margin({})));
     }
   }));
+}
+
+TEST(Condition, AnswersHaveWords) {
+  const auto answered = [](Reply reply) {
+    return frameWith({{Signal::kAnsweredAskProtection, static_cast<float>(reply)}});
+  };
+  const std::pair<const char*, Reply> kWords[] = {
+      {"none", Reply::kNone},
+      {"granted", Reply::kGranted},
+      {"nobody_works", Reply::kNobodyWorks},
+      {"still_working", Reply::kStillWorking},
+      {"nobody_knows", Reply::kNobodyKnows},
+      {"fitter_has_it", Reply::kFitterHasIt},
+      {"on_my_way", Reply::kOnMyWay},
+      {"at_the_rear", Reply::kAtTheRear},
+      {"nobody_there", Reply::kNobodyThere},
+      {"rear_reading", Reply::kRearReading},
+      {"valve_open", Reply::kValveOpen},
+      {"valve_shut", Reply::kValveShut},
+      {"blocks_on", Reply::kBlocksOn},
+      {"blocks_off", Reply::kBlocksOff},
+      {"blocks_differ", Reply::kBlocksDiffer},
+      {"understood", Reply::kUnderstood},
+      {"ready_for_bell", Reply::kReadyForBell},
+      {"person_seen", Reply::kPersonSeen},
+      {"nobody_seen", Reply::kNobodySeen},
+  };
+  for (const auto& [word, reply] : kWords) {
+    const std::string text = std::string("answered.ask_protection == ") + word;
+    EXPECT_TRUE(holds(text, answered(reply))) << text;
+  }
 }
 
 TEST(SignalTable, FindsEverySignalByItsName) {

@@ -89,6 +89,93 @@ TEST(Judging, KeepsWhatWasThereWhenItWasJudged) {
   EXPECT_EQ(value(unit, "judgements.misses"), 0);
 }
 
+TEST(Judging, TakesAsLongAsTheThingTakesToLookAt) {
+  UnitStart s = preparedStart();
+  s.place = "engine1";
+  Unit unit = makeUnit(s);
+  doIt(unit, "look engine1.oil");  // out, wiped, in, out, read
+  unit.advance();
+  const double needed = value(unit, "look.needed");
+  EXPECT_GE(needed, 4.0);
+  run(unit, needed - 0.5);
+  EXPECT_EQ(value(unit, "looked.engine1.oil"), 0);
+  doIt(unit, "judge engine1.oil good");
+  unit.advance();
+  EXPECT_EQ(value(unit, "judgements.empty"), 1);
+  EXPECT_EQ(value(unit, "judged.engine1.oil"), 0);
+  EXPECT_NEAR(value(unit, "judgements.last_look"), needed - 0.49, 0.02);
+  run(unit, 1.0);
+  EXPECT_EQ(value(unit, "looked.engine1.oil"), 1);
+  doIt(unit, "judge engine1.oil good");
+  unit.advance();
+  EXPECT_EQ(value(unit, "judged.engine1.oil"), 1);
+  // What hangs in front of the eyes is seen sooner.
+  doIt(unit, "look engine1.cover");
+  unit.advance();
+  EXPECT_LT(value(unit, "look.needed"), needed);
+}
+
+TEST(Judging, ALookOfNoLengthHasSeenNothing) {
+  Unit unit = makeUnit(atEnd1());
+  doIt(unit, "look end1.hoses");
+  doIt(unit, "judge end1.hoses good");
+  doIt(unit, "look end1.coupling");
+  run(unit, 1.1);
+  EXPECT_EQ(value(unit, "judgements.empty"), 1);
+  EXPECT_EQ(value(unit, "judgements.last_look"), 0);
+  EXPECT_EQ(value(unit, "looked.end1.hoses"), 0);
+  EXPECT_EQ(value(unit, "looked.end1.coupling"), 1);
+}
+
+TEST(Defects, ACriticalOneWeighsOnWhoHasSeenItUntilItIsInTheBook) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"cab1.seal", "cut"}, {"end1.lifeguard", "loose"}};
+  Unit unit = makeUnit(s);
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.critical_not_booked"), 2);
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 0);
+  doIt(unit, "look cab1.seal");
+  run(unit, 0.5);
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 0);
+  run(unit, 1.0);
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 1);
+  doIt(unit, "book cab1.seal the seal is cut, the cock is shut");
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 0);
+  EXPECT_EQ(value(unit, "defects.critical_not_booked"), 1);
+}
+
+TEST(Defects, SeenAndThenPutRightAreNoLongerOpen) {
+  UnitStart s = atEnd1();
+  s.conditions = {{"end1.hoses", "hanging"}};
+  Unit unit = makeUnit(s);
+  doIt(unit, "look end1.hoses");
+  run(unit, 1.1);
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 1);
+  doIt(unit, "set end1.hose on");
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.critical_seen_not_booked"), 0);
+}
+
+TEST(Defects, NotSureStaysOpenUntilItIsJudgedAnewOrEntered) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"cab1.extinguisher", "needle_down"}};
+  Unit unit = makeUnit(s);
+  for (const char* item : {"cab1.extinguisher", "cab1.first_aid"}) {
+    doIt(unit, std::string("look ") + item);
+    run(unit, 1.1);
+    doIt(unit, std::string("judge ") + item + " unsure");
+  }
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.unsure_open"), 2);
+  doIt(unit, "judge cab1.first_aid good");
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.unsure_open"), 1);
+  doIt(unit, "book cab1.extinguisher needle low, not sure whether it counts");
+  unit.advance();
+  EXPECT_EQ(value(unit, "defects.unsure_open"), 0);
+}
+
 TEST(Defects, AreOpenUntilTheyAreInTheBook) {
   UnitStart s = preparedStart();
   s.conditions = {{"cab1.extinguisher", "needle_down"}};
@@ -175,6 +262,97 @@ TEST(Hearing, AnOpenDrainHissesLowDownOnItsSide) {
   doIt(unit, "set drain_main shut");
   unit.advance();
   EXPECT_EQ(value(unit, "heard.hiss"), 0);
+}
+
+// ---- light -----------------------------------------------------------------------------------
+
+bool readable(const Unit& unit, Signal s, Place place) {
+  const Perceivable p = unit.perceivable(place);
+  return std::find(p.signals.begin(), p.signals.end(), s) != p.signals.end();
+}
+
+TEST(Light, AGaugeIsReadByDayByTheCabLightWithCurrentOrByTheHandLamp) {
+  UnitStart s = preparedStart();
+  EXPECT_TRUE(readable(makeUnit(s), Signal::kCab1Air, Place::kCab1));
+  s.dark = true;
+  Unit unit = makeUnit(s);
+  EXPECT_FALSE(readable(unit, Signal::kCab1Air, Place::kCab1));
+  EXPECT_TRUE(readable(unit, Signal::kCab1LampAir, Place::kCab1));  // a lamp is its own light
+  EXPECT_TRUE(readable(unit, Signal::kHeardHiss, Place::kCab1));
+  EXPECT_EQ(value(unit, "trainee.light"), 0);
+  doIt(unit, "set cab1.cab_light on");
+  unit.advance();
+  EXPECT_TRUE(readable(unit, Signal::kCab1Air, Place::kCab1));
+  EXPECT_EQ(value(unit, "trainee.light"), 1);
+  doIt(unit, "instructor: set breaker_lights out");
+  unit.advance();
+  EXPECT_FALSE(readable(unit, Signal::kCab1Air, Place::kCab1));
+  doIt(unit, "set lamp on");
+  unit.advance();
+  EXPECT_TRUE(readable(unit, Signal::kCab1Air, Place::kCab1));
+  EXPECT_FALSE(readable(unit, Signal::kCab2Air, Place::kCab2));  // the lamp is not there
+}
+
+TEST(Light, BlocksAndGaugesOutsideAreSeenInTheDarkByTheHandLampOnly) {
+  UnitStart s = preparedStart();
+  s.dark = true;
+  s.place = "side1";
+  Unit unit = makeUnit(s);
+  EXPECT_FALSE(readable(unit, Signal::kSide1BlocksOn, Place::kSide1));
+  doIt(unit, "set lamp on");
+  unit.advance();
+  EXPECT_TRUE(readable(unit, Signal::kSide1BlocksOn, Place::kSide1));
+  EXPECT_FALSE(readable(unit, Signal::kEngine2OilGauge, Place::kEngine2));
+}
+
+TEST(DeskLamps, AreLookedAtUnderTheLampTestWithCurrentInIt) {
+  UnitStart s = preparedStart();
+  s.conditions = {{"cab1.lamp_air", "blown"}};
+  Unit unit = makeUnit(s);
+  EXPECT_EQ(act(unit, "look cab1.lamps").perceived, "dark");
+  run(unit, 3.0);
+  EXPECT_EQ(value(unit, "looked.cab1.lamps"), 0);  // however long
+  EXPECT_EQ(value(unit, "look.condition"), -1);
+  doIt(unit, "hold cab1.lamp_test");
+  unit.advance();
+  EXPECT_THAT(act(unit, "look cab1.lamps").perceived, testing::HasSubstr("air lamp stays dark"));
+  run(unit, 0.5);
+  EXPECT_EQ(value(unit, "looked.cab1.lamps"), 0);
+  run(unit, 1.0);
+  EXPECT_EQ(value(unit, "looked.cab1.lamps"), 1);
+  doIt(unit, "judge cab1.lamps defect S");
+  unit.advance();
+  EXPECT_EQ(value(unit, "judgements.hits"), 1);
+}
+
+TEST(DeskLamps, TellNothingOnADeadDesk) {
+  for (const char* dead : {"battery_switch open", "breaker_lamps out", "breaker_control out"}) {
+    UnitStart s = preparedStart();
+    Unit unit = makeUnit(s);
+    doIt(unit, std::string("instructor: set ") + dead);
+    doIt(unit, "hold cab1.lamp_test");
+    run(unit, 0.3);
+    EXPECT_EQ(act(unit, "look cab1.lamps").perceived, "dark") << dead;
+    run(unit, 2.0);
+    doIt(unit, "judge cab1.lamps good");
+    unit.advance();
+    EXPECT_EQ(value(unit, "judgements.empty"), 1) << dead;
+  }
+}
+
+TEST(EndLamps, ShowThatTheyAreDeadOnlyWhenTheyShouldBurn) {
+  UnitStart s = atEnd1();
+  s.parameters = {{"desk1.red_lamps_dead", 1}};
+  Unit unit = makeUnit(s);
+  unit.advance();
+  EXPECT_THAT(act(unit, "look end1.tail_lamp").perceived, testing::HasSubstr("glass whole"));
+  EXPECT_EQ(value(unit, "true.end1.tail_lamp"), 3);  // a defect all the same
+  doIt(unit, "instructor: set cab1.red_lamps on");
+  unit.advance();
+  EXPECT_THAT(act(unit, "look end1.tail_lamp").perceived, testing::HasSubstr("stay dark"));
+  doIt(unit, "instructor: set battery_switch open");
+  unit.advance();
+  EXPECT_THAT(act(unit, "look end1.tail_lamp").perceived, testing::HasSubstr("glass whole"));
 }
 
 TEST(Instruments, ShowWhatTheirConditionLetsThem) {

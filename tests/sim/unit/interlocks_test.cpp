@@ -1,34 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The table row by row, without a plant: facts in, current out.
-#include "unit/interlocks.h"
-
 #include <gtest/gtest.h>
+
+#include "interlock_bench.h"
 
 namespace cabwright::unit {
 namespace {
-
-// Everything as it should be in a cab that leads: desk alive, air up, drives in mesh.
-struct Bench {
-  InterlockInputs in;
-  UnitParameters p;
-  InterlockMemory memory;
-
-  explicit Bench(int cab = 0) {
-    const auto c = static_cast<std::size_t>(cab);
-    in.has_key[c] = in.has_reverser[c] = in.has_brake_handle[c] = true;
-    set(Control::kCab1Key, cab, 1);
-    set(Control::kCab1Reverser, cab, 1);
-    set(Control::kCab1Device, cab, 1);
-    in.bus_v = 24.5;
-    in.control_psi = 90.0;
-    in.meshed = cab == 0 ? std::array<int, 2>{1, 1} : std::array<int, 2>{-1, -1};
-  }
-  void set(Control of_cab1, int cab, double v) { in.control[ofCab(of_cab1, cab)] = v; }
-  InterlockResult result() {
-    for (int k = 0; k < 50; ++k) memory = calcMemory(memory, in, p, 0.01);
-    return calcInterlocks(in, memory, p);
-  }
-};
 
 TEST(InterlockTable, HasOneRowPerOutcomeInTheirOrder) {
   std::size_t k = 0;
@@ -36,23 +13,6 @@ TEST(InterlockTable, HasOneRowPerOutcomeInTheirOrder) {
     EXPECT_EQ(static_cast<std::size_t>(row.outcome), k++);
     EXPECT_NE(row.needs, 0u) << row.action;
     EXPECT_FALSE(row.refused.empty()) << row.action;
-  }
-}
-
-// Each row, each of its facts: with all it is fulfilled, without any one it is not, and the one
-// that is missing is named.
-TEST(InterlockTable, EachFactOfEachRowIsNeeded) {
-  for (const InterlockRow& row : interlockTable()) {
-    Facts facts;
-    facts.of[0][0] = row.needs;
-    EXPECT_TRUE(facts.fulfils(row.outcome)) << row.action;
-    for (std::size_t k = 0; k < kFactCount; ++k) {
-      const Fact f = static_cast<Fact>(k);
-      if ((row.needs & factBit(f)) == 0) continue;
-      facts.of[0][0] = row.needs & ~factBit(f);
-      EXPECT_FALSE(facts.fulfils(row.outcome)) << row.action << ": " << missingWords(f);
-      EXPECT_EQ(facts.findMissing(row.outcome), std::vector<Fact>{f}) << row.action;
-    }
   }
 }
 
