@@ -107,7 +107,8 @@ FileFaults checkScript(const fs::path& path, const SourceFile& file, const fs::p
     else
       addFault(faults, file.name, 0, "the scenario beside this script has faults");
   }
-  const auto parsed = scenario::parseScript(file, makeActionCheck(situation));
+  const auto parsed =
+      scenario::parseScript(file, makeActionCheck(situation), scenario::neighboursOf(path));
   const FileFaults found = faultsOf(parsed);
   faults.insert(faults.end(), found.begin(), found.end());
   if (faults.empty() && situation)

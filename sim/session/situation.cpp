@@ -78,6 +78,11 @@ SessionHeader makeHeader(const Situation& situation, std::uint64_t seed,
   return header;
 }
 
+void addScript(SessionHeader& header, const scenario::Script& script) {
+  for (const scenario::SourceFile& file : script.files)
+    header.sources.push_back({"script", shortName(file.name), file.text});
+}
+
 marking::SheetHead makeHead(const Situation& situation, const SessionHeader& header) {
   const scenario::Scenario& scenario = situation.loaded.scenario;
   marking::SheetHead head;
@@ -98,6 +103,7 @@ marking::SheetHead makeHead(const Situation& situation, const SessionHeader& hea
   }
   Chain chain;
   for (const SourceText& source : header.sources) {
+    if (source.role == "script") continue;  // what was done, not what was set
     chain.add(std::string_view(source.role));
     chain.add(std::string_view(source.name));
     chain.add(std::string_view(source.text));

@@ -59,6 +59,23 @@ TEST_F(Review, ASessionIsWholeWithoutTheFilesItWasMadeFrom) {
   EXPECT_EQ(run({"replay", file_}).code, 0);
 }
 
+// A script that stands on another: the session keeps both, and needs neither.
+TEST_F(Review, ASessionOfAnEditedScriptNeedsTheScriptItStandsOnNoMore) {
+  spill(folder_.script("bad-edited.txt"),
+        "# breaks: gear\nas good\nafter \"set cab1.pawl in\":\n  set cab1.gear 1\nend\n");
+  const std::string sheet = record("bad-edited.txt");
+  EXPECT_THAT(sheet, HasSubstr("Leave the gear alone"));
+  spill(folder_.script("good.txt"), "set cab1.gear 2\n");
+  EXPECT_EQ(run({"mark", file_}).out, sheet);
+  EXPECT_EQ(run({"replay", file_}).code, 0);
+  EXPECT_THAT(slurp(file_), HasSubstr("after \"set cab1.pawl in\":"));
+  EXPECT_THAT(slurp(file_), HasSubstr("wait 1.2 s\nset cab1.pawl out\n"));
+  const Outcome check = run({"check", folder_.script("bad-edited.txt")});
+  EXPECT_EQ(check.code, 2);
+  EXPECT_THAT(check.errorLines(),
+              ElementsAre(HasSubstr("bad-edited.txt:3:7: good.txt has no line")));
+}
+
 TEST_F(Review, BadSessionsGetOneLineAndCodeTwo) {
   record("good.txt");
   const std::string good = slurp(file_);

@@ -270,34 +270,6 @@ TEST(Scenario, ARuleKnowsThePlaceOfEachLetter) {
   EXPECT_EQ(r.placeOf("b"), (FilePlace{"x.toml", 7, 6}));  // not there: the rule
 }
 
-// The examples that teach the format are files like any other.
-std::pair<std::string, std::string> readmeExamples() {
-  const auto loaded = loadText((cabwright::testing::shippedScenarios() / "README.txt").string());
-  const std::string text = std::get<SourceFile>(loaded).text;
-  const std::size_t scenario = text.find("\n  title = "), scripts = text.find("\nScripts\n");
-  const std::string script = text.substr(text.find("  # breaks", scripts));
-  std::string cut;  // the words behind each step are no part of it
-  std::istringstream lines(script);
-  for (std::string line; std::getline(lines, line);) {
-    cut += line.substr(0, line.find("   ", 4)) + "\n";
-  }
-  return {text.substr(scenario, scripts - scenario), cut};
-}
-
-// With what ships and nothing else: the example has to work for whoever copies it.
-TEST(Readme, ItsScenarioIsOne) {
-  const FolderLibrary shipped(cabwright::testing::shippedScenarios());
-  const Scenario s = good(parseScenario({"README.txt", readmeExamples().first}, shipped)).scenario;
-  EXPECT_EQ(s.rules.size(), 3u);
-  EXPECT_EQ(s.faults.size(), 1u);
-}
-
-TEST(Readme, ItsScriptIsOne) {
-  const Script s = good(parseScript({"README.txt", readmeExamples().second}));
-  EXPECT_EQ(s.steps.size(), 7u);
-  EXPECT_EQ(s.breaks, "hb-on");
-}
-
 TEST(Setup, TheSameSeedGivesTheSameAndOthersGiveOthers) {
   const LoadedScenario s = good(parseAfterHead(kFull));
   std::map<std::string, int> drawn;
