@@ -54,6 +54,7 @@ struct ScenarioDraft {
   std::vector<std::vector<PlacedAction>> actions;  ///< of each happening
   std::vector<FilePlace> happening_at;
   // [marking]
+  bool has_aim = false;  ///< one is written, good or not
   FilePlace pass_mark_at, vehicle_at, route_at;
   std::optional<double> pass_points;
 };

@@ -265,6 +265,57 @@ TEST(ScenarioFaults, ThePassMarkCanBeReached) {
               ElementsAre(HasSubstr("x.toml:7:13: 'pass_mark': 'eight points' found")));
 }
 
+TEST(ScenarioFaults, AnAimIsOfWhatIsShownAndDone) {
+  EXPECT_THAT(faultsIn("[marking]\ncomplete = \"cab1.air > 5 psi and true.standing\"\n"),
+              ElementsAre("x.toml:7:12: 'complete' reads what is shown and done, but true.standing "
+                          "is the truth"));
+  EXPECT_THAT(faultsIn("[marking]\ncomplete = \"cab1.airr > 5 psi\"\ncomplete_says = \" \"\n"),
+              ElementsAre("x.toml:7:13: unknown signal 'cab1.airr'; did you mean 'cab1.air'?",
+                          "x.toml:8:17: 'complete_says' is empty"));
+  EXPECT_THAT(faultsIn("[marking]\ncomplete = \"1 > 0\"\n"),
+              ElementsAre("x.toml:7:12: 'complete' is a condition without any signal"));
+  EXPECT_THAT(faultsIn("[marking]\ncomplete_says = \"done\"\n"),
+              ElementsAre(HasSubstr("x.toml:7:1: 'complete_says' without 'complete'")));
+  EXPECT_THAT(faultsIn("[marking]\ncomplete = \"cab1.air > 5 psi\"\n"), IsEmpty());
+}
+
+TEST(ScenarioFaults, AnAssessmentHasRulesAnAimAndAPassMark) {
+  const std::string mode = "mode = \"assessment\"\n";
+  const std::string aim = "complete = \"cab1.air > 5 psi\"\n";
+  EXPECT_THAT(faultsIn(mode),
+              ElementsAre("x.toml:6:8: an assessment without any rule",
+                          "x.toml:6:8: an assessment without an aim; wanted: complete = "
+                          "\"CONDITION\" in [marking]"));
+  EXPECT_THAT(faultsIn(mode + kRule + "[marking]\npass_mark = 0\n" + aim),
+              ElementsAre("x.toml:13:13: an assessment with a pass mark of 0"));
+  EXPECT_THAT(faultsIn(mode + kRule + "[marking]\npass_mark = \"0 points\"\n" + aim),
+              ElementsAre("x.toml:13:13: an assessment with a pass mark of 0"));
+  EXPECT_THAT(
+      faultsIn(mode + "[marking]\n" + aim + "[[marking.use]]\nfile = \"common\"\nrules = []\n"),
+      ElementsAre("x.toml:6:8: an assessment without any rule"));
+  // Rules that are meant but could not be found are said once.
+  EXPECT_THAT(faultsIn(mode + "[marking]\n" + aim + "[[marking.use]]\nfile = \"comon\"\n"),
+              ElementsAre(HasSubstr("x.toml:10:8: unknown file of rules 'comon'")));
+  EXPECT_THAT(faultsIn(mode + kRule + "[marking]\n" + aim), IsEmpty());
+  EXPECT_THAT(faultsIn("mode = \"practice\"\n[marking]\npass_mark = 0\n"), IsEmpty());
+}
+
+TEST(ScenarioFaults, PhasesOfRulesAreThoseOfTheList) {
+  EXPECT_THAT(faultsIn(kRule + "phase = \"brakes\"\n[marking]\n"
+                               "phases = [\"brake\", \"\", \"brake\"]\n"),
+              ElementsAre("x.toml:11:10: unknown phase 'brakes'; did you mean 'brake'?",
+                          "x.toml:13:20: a phase without a name",
+                          "x.toml:13:24: the phase 'brake' is there already"));
+  EXPECT_THAT(faultsIn(kRule + "phase = \"brakes\"\n"), IsEmpty());
+  TextLibrary library = cabwright::testing::testLibrary();
+  library.add(Shelf::kRules, "other", kRule + "phase = \"brakes\"\n");
+  EXPECT_THAT(faultsOf(parseScenario({"x.toml", kHead + "[marking]\nphases = [\"brake\"]\n"
+                                                        "[[marking.use]]\nfile = \"other\"\n"},
+                                     library)),
+              ElementsAre("rules/other.toml:6:10: unknown phase 'brakes'; did you mean 'brake'? "
+                          "(the 'phases' of x.toml)"));
+}
+
 TEST(ScenarioFaults, AFileOfRulesIsReadAsStrictly) {
   EXPECT_THAT(faultsOf(parseRules({"r.toml", "title = \"x\"\n[[rule]]\nid = \"a\"\n[[rules]]\n"})),
               ElementsAre("r.toml:2:1: [[rule]] needs 'title'",

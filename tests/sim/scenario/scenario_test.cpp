@@ -100,6 +100,8 @@ do = ["set signal.S1 clear"]
 [marking]
 pass_mark = "6 points"
 phases = ["Before boarding", "Brake"]
+complete = "cab1.train_pipe >= 21 inHg"
+complete_says = "The vacuum is up."
 [marking.judgements]
 hit_points = 3
 [[marking.use]]
@@ -147,6 +149,9 @@ TEST(Scenario, HeadAndConditionsAreKept) {
   EXPECT_TRUE(s.start.guard_present);
   EXPECT_FALSE(s.start.second_person);
   EXPECT_THAT(s.phases, ElementsAre("Before boarding", "Brake"));
+  ASSERT_TRUE(s.aim);
+  EXPECT_EQ(s.aim->condition.text(), "cab1.train_pipe >= 21 inHg");
+  EXPECT_EQ(s.aim->says, "The vacuum is up.");
 }
 
 TEST(Scenario, TheStartIsWhatStandingHasMadeOfItAndWhatTheFileSays) {
