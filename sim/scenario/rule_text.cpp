@@ -196,10 +196,12 @@ class RuleFields {
 
 RuleText readAny(TableReader& table, std::string_view id_key, bool is_change) {
   RuleText rule;
+  const std::size_t before = table.sink().count();
   rule.at = table.placeOfValue(id_key);
   rule.id = table.text(id_key, Need::kMust).value_or("");
   RuleFields(table).readAll(rule, is_change);
   table.finish();
+  rule.is_whole = table.sink().count() == before && !table.isLenient();
   return rule;
 }
 
@@ -215,6 +217,7 @@ bool isRuleId(const std::string& id) {
 RuleText readRule(TableReader& table) {
   RuleText rule = readAny(table, "id", false);
   if (!isRuleId(rule.id)) {
+    rule.is_whole = false;
     table.sink().add(rule.at, "'" + printable(rule.id) +
                                   "' found; allowed in an id: letters, digits, '-', '_', '.'");
   }
@@ -230,6 +233,7 @@ std::vector<RuleText> readRules(TableReader& root) {
     RuleText rule = readRule(table);
     const auto [at, is_new] = first.try_emplace(rule.id, rule.at);
     if (!is_new && !rule.id.empty()) {
+      rule.is_whole = false;
       root.sink().add(rule.at, "the id '" + rule.id + "' is taken by the rule of line " +
                                    std::to_string(at->second.line));
     }
@@ -248,6 +252,7 @@ void applyChange(const RuleText& change, RuleText& rule) {
       *at = field;
     }
   }
+  rule.is_whole = rule.is_whole && change.is_whole;
 }
 
 const RuleField* RuleText::find(std::string_view key) const {
@@ -297,7 +302,7 @@ FilePlace RuleText::placeOf(std::string_view key, std::size_t item, std::size_t 
   return item < field->items.size() ? field->items[item] : field->at;
 }
 
-std::variant<std::vector<RuleText>, FileFaults> parseRules(const SourceFile& file) {
+RuleFile readRuleFile(const SourceFile& file) {
   FaultSink sink(file);
   const TomlFile toml = parseToml(file, sink);
   TableReader root(toml.root, sink, "a file of rules", toml.broken);
@@ -306,8 +311,19 @@ std::variant<std::vector<RuleText>, FileFaults> parseRules(const SourceFile& fil
   root.finish();
   if (rules.empty() && sink.isEmpty())
     sink.add(1, 1, "a file of rules needs one [[rule]] at least");
-  if (!sink.isEmpty()) return sink.take();
-  return rules;
+  return {std::move(rules), sink.take()};
+}
+
+std::variant<std::vector<RuleText>, FileFaults> parseRules(const SourceFile& file,
+                                                           const RuleCheck& check) {
+  RuleFile read = readRuleFile(file);
+  if (check) {
+    const FileFaults more = check(read.rules);
+    read.faults.insert(read.faults.end(), more.begin(), more.end());
+    sortFaults(read.faults);
+  }
+  if (!read.faults.empty()) return std::move(read.faults);
+  return std::move(read.rules);
 }
 
 }  // namespace cabwright::scenario

@@ -86,13 +86,16 @@ struct LoadedScenario {
   std::vector<Source> sources;
 };
 
-/// All faults of the scenario and of the files it names, at once.
+/// All faults of the scenario and of the files it names, at once; with those that `check` finds in
+/// its rules, whatever else is wrong.
 [[nodiscard]] std::variant<LoadedScenario, FileFaults> parseScenario(const SourceFile& file,
-                                                                     const Library& library);
+                                                                     const Library& library,
+                                                                     const RuleCheck& check = {});
 /// From a path, with the library of its folder; what that lacks comes from the scenarios/ folder
 /// `shipped`, unless it is empty.
 [[nodiscard]] std::variant<LoadedScenario, FileFaults> loadScenario(
-    const std::string& path, const std::filesystem::path& shipped = {});
+    const std::string& path, const std::filesystem::path& shipped = {},
+    const RuleCheck& check = {});
 
 /// What a run is made of, once the seed has drawn.
 struct Setup {

@@ -2,6 +2,7 @@
 // What a scenario is marked by: its rules, its aim, what is enough.
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "scenario/quantity_text.h"
 #include "scenario/scenario_parts.h"
@@ -34,8 +35,10 @@ void readPassMark(TableReader& table, ScenarioDraft& draft) {
 
 std::vector<std::string_view> idsOf(const std::vector<RuleText>& rules) {
   std::vector<std::string_view> ids;
-  ids.reserve(rules.size());
-  for (const RuleText& rule : rules) ids.push_back(rule.id);
+  std::set<std::string_view> seen;
+  for (const RuleText& rule : rules) {
+    if (!rule.id.empty() && seen.insert(rule.id).second) ids.push_back(rule.id);
+  }
   return ids;
 }
 
@@ -62,16 +65,18 @@ class SharedRules {
                        "both 'rules' and 'except'; allowed: one of them (neither: all rules)");
     }
     table.finish();
-    const std::vector<RuleText>* shared = file ? load(*file, table) : nullptr;
+    const RuleFile* shared = file ? load(*file, table) : nullptr;
     if (!shared) return;
-    const std::vector<std::string_view> ids = idsOf(*shared);
+    const std::vector<std::string_view> ids = idsOf(shared->rules);
     const auto check = [&](const TableReader::Text& id) {
+      // In a file with faults it may be there and not readable.
+      if (!shared->faults.empty()) return;
       if (std::find(ids.begin(), ids.end(), id.text) != ids.end()) return;
       table.sink().add(id.at, unit::unknownWord("rule", id.text, ids) + " in '" + *file + "'");
     };
     for (const auto& id : chosen) check(id);
     for (const auto& id : except) check(id);
-    for (const RuleText& rule : *shared) {
+    for (const RuleText& rule : shared->rules) {
       const auto is = [&](const TableReader::Text& id) { return id.text == rule.id; };
       if (table.has("rules") && std::none_of(chosen.begin(), chosen.end(), is)) continue;
       if (std::any_of(except.begin(), except.end(), is)) continue;
@@ -85,7 +90,7 @@ class SharedRules {
   }
 
  private:
-  const std::vector<RuleText>* load(const std::string& name, TableReader& table) {
+  const RuleFile* load(const std::string& name, TableReader& table) {
     if (const auto at = files_.find(name); at != files_.end()) {
       return at->second ? &*at->second : nullptr;
     }
@@ -101,19 +106,15 @@ class SharedRules {
     }
     const SourceFile& file = std::get<SourceFile>(found);
     sources_.push_back({std::string(wordOf(Shelf::kRules)), name, file.text});
-    auto parsed = parseRules(file);
-    if (auto* faults = std::get_if<FileFaults>(&parsed)) {
-      others_.insert(others_.end(), faults->begin(), faults->end());
-      return nullptr;
-    }
-    kept = std::get<std::vector<RuleText>>(std::move(parsed));
+    kept = readRuleFile(file);
+    others_.insert(others_.end(), kept->faults.begin(), kept->faults.end());
     return &*kept;
   }
 
   const Library& library_;
   std::vector<LoadedScenario::Source>& sources_;
   FileFaults& others_;
-  std::map<std::string, std::optional<std::vector<RuleText>>> files_;
+  std::map<std::string, std::optional<RuleFile>> files_;
 };
 
 void checkFollows(const std::vector<RuleText>& rules, FaultSink& sink, FileFaults& others) {
@@ -140,7 +141,8 @@ void checkFollows(const std::vector<RuleText>& rules, FaultSink& sink, FileFault
   }
 }
 
-// What a shared rule follows from and is not chosen here cannot drag it along.
+// What a shared rule follows from and is not chosen here cannot drag it along; nor can what was
+// found wrong.
 void dropUnchosenFollows(std::vector<RuleText>& rules) {
   const std::vector<RuleText> all = rules;
   const std::vector<std::string_view> ids = idsOf(all);
@@ -149,7 +151,8 @@ void dropUnchosenFollows(std::vector<RuleText>& rules) {
       auto* follows = std::get_if<std::vector<std::string>>(&field.value);
       if (field.key != "follows" || !follows) continue;
       for (std::size_t k = follows->size(); k-- > 0;) {
-        if (std::find(ids.begin(), ids.end(), (*follows)[k]) != ids.end()) continue;
+        const bool is_known = std::find(ids.begin(), ids.end(), (*follows)[k]) != ids.end();
+        if (is_known && (*follows)[k] != rule.id) continue;
         const auto offset = static_cast<std::ptrdiff_t>(k);
         follows->erase(follows->begin() + offset);
         if (k < field.items.size()) field.items.erase(field.items.begin() + offset);
@@ -254,6 +257,16 @@ void checkPhases(const Scenario& s, FaultSink& sink, FileFaults& others) {
   }
 }
 
+void addFaults(const FileFaults& found, FaultSink& sink, FileFaults& others) {
+  for (const FileFault& fault : found) {
+    if (fault.at.file == sink.file().name) {
+      sink.add(fault.at, fault.what);
+    } else {
+      others.push_back(fault);
+    }
+  }
+}
+
 void changeRules(TableReader& marking, std::vector<RuleText>& rules) {
   for (TableReader& table : marking.tables("change")) {
     const RuleText change = readRuleChange(table);
@@ -268,9 +281,11 @@ void changeRules(TableReader& marking, std::vector<RuleText>& rules) {
 }  // namespace
 
 void readMarking(TableReader& root, ScenarioDraft& draft, const Library& library,
-                 std::vector<LoadedScenario::Source>& sources, FileFaults& others) {
+                 std::vector<LoadedScenario::Source>& sources, FileFaults& others,
+                 const RuleCheck& check) {
   std::vector<RuleText>& rules = draft.scenario.rules;
   rules = readRules(root);
+  FileFaults rule_faults;  // in files of rules
   bool asks_for_rules = root.has("rule");
   if (auto marking = root.table("marking")) {
     readPassMark(*marking, draft);
@@ -279,18 +294,20 @@ void readMarking(TableReader& root, ScenarioDraft& draft, const Library& library
     readAim(*marking, draft);
     draft.has_aim = marking->has("complete");
     asks_for_rules = asks_for_rules || marking->has("use");
-    SharedRules shared(library, sources, others);
+    SharedRules shared(library, sources, rule_faults);
     for (TableReader& use : marking->tables("use")) shared.choose(use, rules);
     changeRules(*marking, rules);
     marking->finish();
   }
   // Rules that could not be read are not there, though they are meant.
-  const bool all_read = root.sink().isEmpty() && others.empty();
+  const bool all_read = root.sink().isEmpty() && rule_faults.empty();
   checkAssessment(root, draft, !asks_for_rules || all_read);
-  checkFollows(rules, root.sink(), others);
-  checkPhases(draft.scenario, root.sink(), others);
+  checkFollows(rules, root.sink(), rule_faults);
+  checkPhases(draft.scenario, root.sink(), rule_faults);
   dropUnchosenFollows(rules);
-  if (others.empty()) checkPassMark(draft, root.sink());
+  if (rule_faults.empty()) checkPassMark(draft, root.sink());
+  if (check) addFaults(check(rules), root.sink(), rule_faults);
+  others.insert(others.end(), rule_faults.begin(), rule_faults.end());
 }
 
 }  // namespace cabwright::scenario

@@ -21,7 +21,6 @@ void readEvent(TableReader& table, ScenarioDraft& draft) {
   }
   Happening happening;
   happening.at = at.value_or(fault::Moment{});
-  std::vector<PlacedAction> actions;
   for (const TableReader::Text& text : table.texts("do", Need::kMust)) {
     auto parsed = unit::parseAction(text.text);
     if (const auto* wrong = std::get_if<std::string>(&parsed)) {
@@ -35,12 +34,12 @@ void readEvent(TableReader& table, ScenarioDraft& draft) {
       continue;
     }
     placed.action.actor = kActors[who.value_or(3)];
+    placed.knows_actor = who.has_value();
     happening.actions.push_back(placed.action);
-    actions.push_back(std::move(placed));
+    draft.actions.push_back(std::move(placed));
   }
   table.finish();
   draft.scenario.happenings.push_back(std::move(happening));
-  draft.actions.push_back(std::move(actions));
   draft.happening_at.push_back(table.at());
 }
 

@@ -41,6 +41,9 @@ class ScriptParser {
       all.insert(all.end(), faults.begin(), faults.end());
     }
     all.insert(all.end(), others_.begin(), others_.end());
+    if (all.empty() && script_.steps.empty()) {
+      return FileFaults{{{script_.name, 0, 0}, "no step in it: a script says who does what"}};
+    }
     if (!all.empty()) return all;
     return std::move(script_);
   }

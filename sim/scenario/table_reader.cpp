@@ -73,7 +73,7 @@ FilePlace TableReader::placeOfValue(std::string_view key) const {
 }
 
 const toml::node* TableReader::find(std::string_view key, Need need) {
-  known_.emplace_back(key);
+  if (std::find(known_.begin(), known_.end(), key) == known_.end()) known_.emplace_back(key);
   const toml::node* node = table_.get(key);
   if (!node && need == Need::kMust && !lenient_) {
     FilePlace where = at();
@@ -198,6 +198,9 @@ std::vector<TableReader::Text> TableReader::texts(std::string_view key, Need nee
   if (!list) {
     wrongKind(key, *node, "text, or a list of texts");
     return {};
+  }
+  if (need == Need::kMust && list->empty()) {
+    sink_.add(placeOf(sink_, node->source()), "'" + std::string(key) + "' is an empty list");
   }
   std::vector<Text> all;
   for (const toml::node& item : *list) {

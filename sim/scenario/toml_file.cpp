@@ -141,6 +141,19 @@ std::size_t findStatement(std::string_view text, const std::vector<std::size_t>&
   return 1;
 }
 
+bool beginsTable(std::string_view text, const std::vector<std::size_t>& starts, std::size_t line) {
+  std::size_t k = starts[line - 1];
+  while (k < text.size() && (text[k] == ' ' || text[k] == '\t')) ++k;
+  return k < text.size() && text[k] == '[';
+}
+
+// The last line before the next head of a table.
+std::size_t findSectionEnd(std::string_view text, const std::vector<std::size_t>& starts,
+                           std::size_t line) {
+  while (line < starts.size() && !beginsTable(text, starts, line + 1)) ++line;
+  return line;
+}
+
 // Leaves out what could not be read, in the way that lets most of the rest be read.
 std::string mend(const std::string& text, const std::vector<std::size_t>& starts,
                  std::size_t line) {
@@ -148,8 +161,11 @@ std::string mend(const std::string& text, const std::vector<std::size_t>& starts
   const std::size_t before = line > 1 ? findStatement(text, starts, line - 1) : 1;
   std::string best;
   std::size_t best_line = 0;
-  for (const auto& [first, last] :
-       {std::pair{line, line}, std::pair{before, line - 1}, std::pair{before, line}}) {
+  // Below a bad head of a table stand keys that belong to no other one: they go with it.
+  const std::size_t section_end =
+      beginsTable(text, starts, line) ? findSectionEnd(text, starts, line) : line;
+  for (const auto& [first, last] : {std::pair{line, section_end}, std::pair{line, line},
+                                    std::pair{before, line - 1}, std::pair{before, line}}) {
     if (first < 1 || last < first) continue;
     std::string mended = text;
     blank(mended, starts, first, last);

@@ -147,6 +147,42 @@ TEST_F(Review, CheckListsTheFaultsOfAllFilesWithTheirPlaces) {
   EXPECT_THAT(outcome.out, HasSubstr("good.txt: good"));
 }
 
+TEST_F(Review, CheckSaysThatAFileIsNothingItKnows) {
+  spill(folder_ / "empty.toml", "");
+  spill(folder_ / "title.toml", "title = \"Plain\"\n");
+  spill(folder_ / "mine.toml", "title = \"Plain\"\n[engine2]\nidle = 3\n");
+  spill(folder_ / "half.toml", "[marking]\npass_mark = 200\n");
+  spill(folder_.script("empty.txt"), "# breaks: gear\n");
+  const Outcome outcome =
+      run({"check", folder_ / "empty.toml", folder_ / "title.toml", folder_ / "mine.toml",
+           folder_ / "half.toml", folder_.script("empty.txt")});
+  EXPECT_EQ(outcome.code, 2);
+  EXPECT_EQ(outcome.out, "");
+  EXPECT_THAT(outcome.err, HasSubstr("empty.toml: no telling what this is"));
+  EXPECT_THAT(outcome.err, HasSubstr("title.toml: no telling what this is"));
+  EXPECT_THAT(outcome.err, HasSubstr("mine.toml:3:1: unknown parameter 'engine2.idle'"));
+  EXPECT_THAT(outcome.err, HasSubstr("half.toml:1:1: a scenario needs 'title'"));
+  EXPECT_THAT(outcome.err, HasSubstr("empty.txt: no step in it"));
+}
+
+TEST_F(Review, CheckRemarksOnAScriptThatOnlyWaits) {
+  spill(folder_.script("idle.txt"), "wait 5 s\n");
+  const Outcome outcome = run({"check", folder_.script("idle.txt")});
+  EXPECT_EQ(outcome.code, 0);
+  EXPECT_THAT(outcome.errorLines(), ElementsAre(HasSubstr("idle.txt: nobody does anything in it")));
+}
+
+TEST_F(Review, CheckListsFaultsOfTheScenarioAndOfItsRulesTogether) {
+  std::string text = slurp(folder_.script("scenario.toml"));
+  text.replace(text.find("did set cab1.gear"), 17, "did set cab1.gaer");
+  text.replace(text.find("\"8 C\""), 5, "\"8 F\"");
+  spill(folder_.script("scenario.toml"), text);
+  const Outcome outcome = run({"check", folder_.exercise().string()});
+  EXPECT_EQ(outcome.code, 2);
+  EXPECT_THAT(outcome.errorLines(),
+              ElementsAre(HasSubstr("unit 'F' found"), HasSubstr("did you mean 'cab1.gear'")));
+}
+
 TEST_F(Review, CheckFindsFaultsInTheRulesOfAScenario) {
   std::string text = slurp(folder_.script("scenario.toml"));
   text.replace(text.find("did set cab1.gear"), 17, "did set cab1.gaer");

@@ -213,7 +213,11 @@ TEST(Script, HostileFilesAreToldFromGoodOnes) {
   EXPECT_EQ(faultsIn(wrong).size(), 201u);
   EXPECT_THAT(faultsIn("wait until " + std::string(1900, '(') + " at most 1 s\n"),
               ElementsAre(HasSubstr("s.txt:1:")));
-  EXPECT_TRUE(parse("").steps.empty());
+}
+
+TEST(Script, SaysSomething) {
+  EXPECT_THAT(faultsIn(""), ElementsAre("s.txt: no step in it: a script says who does what"));
+  EXPECT_THAT(faultsIn("# breaks: x\n\n"), ElementsAre(HasSubstr("s.txt: no step in it")));
 }
 
 }  // namespace
