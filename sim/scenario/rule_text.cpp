@@ -57,6 +57,7 @@ constexpr std::array<RuleKey, 26> kKeys{{{"title", Form::kText, Need::kMust},
                                          {"follows", Form::kTexts},
                                          {"repeated", Form::kRepeated},
                                          {"repeated_class", Form::kClass}}};
+constexpr std::size_t kMostRules = 2000;
 constexpr std::array<std::string_view, 6> kClasses{"C",       "S",        "T",
                                                    "serious", "critical", "technique"};
 constexpr std::array<std::string_view, 2> kReads{"shown", "true"};
@@ -229,7 +230,12 @@ RuleText readRuleChange(TableReader& table) { return readAny(table, "rule", true
 std::vector<RuleText> readRules(TableReader& root) {
   std::vector<RuleText> rules;
   std::map<std::string, FilePlace> first;
-  for (TableReader& table : root.tables("rule")) {
+  std::vector<TableReader> tables = root.tables("rule");
+  if (tables.size() > kMostRules) {
+    root.sink().add(root.placeOfKey("rule"), "more than 2000 of [[rule]]");
+    return rules;
+  }
+  for (TableReader& table : tables) {
     RuleText rule = readRule(table);
     const auto [at, is_new] = first.try_emplace(rule.id, rule.at);
     if (!is_new && !rule.id.empty()) {

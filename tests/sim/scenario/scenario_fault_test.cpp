@@ -350,7 +350,7 @@ TEST(ScenarioFaults, SharedRulesAreChosenOnceAndByName) {
                             "'common'"),
                   "x.toml:12:8: the rule 'hb-off' is there already; choose it once",
                   HasSubstr("x.toml:13:11: unknown rule 'brake-tset'; did you mean 'brake-test'?"),
-                  "x.toml:14:1: [[use]] needs 'file'",
+                  "x.toml:14:1: [[marking.use]] needs 'file'",
                   HasSubstr("x.toml:16:1: both 'rules' and 'except'"),
                   "x.toml:18:8: unknown rule 'hb-of'; did you mean 'hb-off'?"));
 }
