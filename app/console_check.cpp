@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <memory>
+#include <set>
 #include <sstream>
 
 #include "console_exercise.h"
@@ -17,9 +18,22 @@ namespace {
 using scenario::FileFaults;
 using scenario::SourceFile;
 
-enum class Kind { kScenario, kVehicle, kRoute, kRules, kScript };
+enum class Kind { kScenario, kVehicle, kRoute, kRules, kScript, kUnknown };
 
 // Whether a line of the text begins with one of these, spaces left out.
+// "air", "engine" ...: the first words of the numbers' names, without the figure.
+std::set<std::string> vehicleGroups() {
+  std::set<std::string> groups;
+  const auto add = [&](const std::string& name) {
+    std::string group = name.substr(0, name.find('.'));
+    while (!group.empty() && group.back() >= '0' && group.back() <= '9') group.pop_back();
+    groups.insert(group);
+  };
+  for (const auto& info : plant::parameterTable()) add(std::string(info.name));
+  for (const auto& info : unit::unitParameterTable()) add(std::string(info.name));
+  return groups;
+}
+
 bool hasLine(const std::string& text, std::initializer_list<std::string_view> beginnings) {
   std::istringstream lines(text);
   for (std::string line; std::getline(lines, line);) {
@@ -32,6 +46,22 @@ bool hasLine(const std::string& text, std::initializer_list<std::string_view> be
 
 // By folder and name where these are the shelf's own, else by what is in it: a file that is broken
 // must be recognised as well, so nothing is parsed for this.
+// A group of the numbers a vehicle has, at the beginning of a line: [air], [engine2], air.horn_c.
+bool hasNumberOfVehicle(const std::string& text) {
+  const std::set<std::string> groups = vehicleGroups();
+  std::istringstream lines(text);
+  for (std::string line; std::getline(lines, line);) {
+    std::erase_if(line, [](char c) { return c == ' ' || c == '\t'; });
+    const std::size_t from = line.starts_with('[') ? 1 : 0;
+    const std::size_t end = line.find_first_of(".]", from);
+    if (end == std::string::npos) continue;
+    std::string group = line.substr(from, end - from);
+    while (!group.empty() && group.back() >= '0' && group.back() <= '9') group.pop_back();
+    if (groups.contains(group)) return true;
+  }
+  return false;
+}
+
 Kind findKind(const fs::path& path, const std::string& text) {
   if (path.extension() != ".toml") return Kind::kScript;
   const std::string folder = path.parent_path().filename().string();
@@ -39,10 +69,14 @@ Kind findKind(const fs::path& path, const std::string& text) {
   if (folder == "vehicles") return Kind::kVehicle;
   if (folder == "routes") return Kind::kRoute;
   if (folder == "rules") return Kind::kRules;
-  if (hasLine(text, {"vehicle=", "route=", "[start"})) return Kind::kScenario;
+  if (hasLine(text, {"vehicle=", "route=", "[start", "[conditions", "[marking", "[[marking",
+                     "[people", "[[event", "[[hidden", "[[draw", "[[fault"})) {
+    return Kind::kScenario;
+  }
   if (hasLine(text, {"[[grade]]", "[[signal]]", "[[platform]]", "[[limit]]", "[[berth]]"}))
     return Kind::kRoute;
-  return hasLine(text, {"[[rule]]"}) ? Kind::kRules : Kind::kVehicle;
+  if (hasLine(text, {"[[rule]]"})) return Kind::kRules;
+  return hasNumberOfVehicle(text) ? Kind::kVehicle : Kind::kUnknown;
 }
 
 template <class Parsed>
@@ -52,9 +86,7 @@ FileFaults faultsOf(const Parsed& parsed) {
 }
 
 FileFaults checkRules(const SourceFile& file) {
-  auto parsed = scenario::parseRules(file);
-  if (const auto* faults = std::get_if<FileFaults>(&parsed)) return *faults;
-  return faultsOf(session::readRules(std::get<std::vector<scenario::RuleText>>(parsed)));
+  return faultsOf(scenario::parseRules(file, session::findRuleFaults));
 }
 
 // What is wrong with the words of an action: asked of the unit of the scenario beside the script.
@@ -96,7 +128,15 @@ void checkBreaks(const scenario::Script& script, const session::Situation& situa
            "the scenario beside this script has no rule '" + *script.breaks + "'");
 }
 
-FileFaults checkScript(const fs::path& path, const SourceFile& file, const fs::path& shipped) {
+// Good for looking at the machine alone, and hardly what was meant beside an exercise.
+void remarkIfIdle(const scenario::Script& script, const Context& context) {
+  const auto acts = [](const scenario::ScriptStep& step) { return !step.action.verb.empty(); };
+  if (std::ranges::none_of(script.steps, acts))
+    context.output.remark(script.name + ": nobody does anything in it, there are only waits");
+}
+
+FileFaults checkScript(const Context& context, const fs::path& path, const SourceFile& file,
+                       const fs::path& shipped) {
   std::optional<session::Situation> situation;
   FileFaults faults;
   const fs::path beside = path.parent_path() / "scenario.toml";
@@ -107,15 +147,17 @@ FileFaults checkScript(const fs::path& path, const SourceFile& file, const fs::p
     else
       addFault(faults, file.name, 0, "the scenario beside this script has faults");
   }
-  const auto parsed = scenario::parseScript(file, makeActionCheck(situation));
+  const auto parsed =
+      scenario::parseScript(file, makeActionCheck(situation), scenario::neighboursOf(path));
   const FileFaults found = faultsOf(parsed);
   faults.insert(faults.end(), found.begin(), found.end());
-  if (faults.empty() && situation)
-    checkBreaks(std::get<scenario::Script>(parsed), *situation, faults);
+  if (!faults.empty()) return faults;
+  if (situation) checkBreaks(std::get<scenario::Script>(parsed), *situation, faults);
+  remarkIfIdle(std::get<scenario::Script>(parsed), context);
   return faults;
 }
 
-FileFaults checkFile(const fs::path& path, const fs::path& shipped) {
+FileFaults checkFile(const Context& context, const fs::path& path, const fs::path& shipped) {
   auto loaded = scenario::loadText(path.string());
   if (const auto* fault = std::get_if<scenario::FileFault>(&loaded)) return {*fault};
   const auto& file = std::get<SourceFile>(loaded);
@@ -128,8 +170,16 @@ FileFaults checkFile(const fs::path& path, const fs::path& shipped) {
       return faultsOf(scenario::parseRoute(path.stem().string(), file));
     case Kind::kRules:
       return checkRules(file);
+    case Kind::kUnknown: {
+      FileFaults faults;
+      addFault(
+          faults, file.name, 0,
+          "no telling what this is: nothing in it is of a scenario (vehicle, route, [start] "
+          "...), a vehicle ([air], [engine1] ...), a route ([[grade]] ...) or rules ([[rule]])");
+      return faults;
+    }
     case Kind::kScript:
-      return checkScript(path, file, shipped);
+      return checkScript(context, path, file, shipped);
   }
   return {};
 }
@@ -142,7 +192,7 @@ int runCheck(const Context& context, const CheckOptions& options) {
   for (const std::string& word : options.files) {
     fs::path path = word;
     if (std::error_code ignored; fs::is_directory(path, ignored)) path /= "scenario.toml";
-    const FileFaults faults = checkFile(path, shipped);
+    const FileFaults faults = checkFile(context, path, shipped);
     sayFaults(context, faults);
     good = good && faults.empty();
     if (faults.empty()) context.output.putLine(path.string() + ": good");

@@ -39,9 +39,10 @@ std::optional<scenario::Script> loadScript(const Context& context, const std::st
     sayFaults(context, {*fault});
     return std::nullopt;
   }
-  auto script =
-      scenario::parseScript(std::get<scenario::SourceFile>(file),
-                            [&unit](const auto& action) { return unit.findActionFault(action); });
+  auto script = scenario::parseScript(
+      std::get<scenario::SourceFile>(file),
+      [&unit](const auto& action) { return unit.findActionFault(action); },
+      scenario::neighboursOf(*path));
   if (const auto* faults = std::get_if<scenario::FileFaults>(&script)) {
     sayFaults(context, *faults);
     return std::nullopt;
@@ -94,12 +95,7 @@ std::optional<scenario::FileFault> takeDue(session::Run& run, scenario::ScriptRu
     const std::int64_t tick = run.tick();
     const session::Taken taken = run.take(due.action);
     if (taken.fault) {
-      scenario::FileFault fault;
-      fault.at.file = runner.script().name;
-      fault.at.line = due.line;
-      fault.at.column = 1;
-      fault.what = *taken.fault;
-      return fault;
+      return scenario::FileFault{due.at, *taken.fault};
     }
     if (each_act) each_act(tick, due, taken);
   }

@@ -17,6 +17,7 @@ namespace {
 session::SessionHeader makeHeader(const Exercise& exercise, const RunOptions& options) {
   session::SessionHeader header =
       session::makeHeader(exercise.situation, exercise.setup.seed, CABWRIGHT_VERSION);
+  session::addScript(header, exercise.script);
   // Without a session the sheet of the same run is the same text every time.
   if (!options.record) {
     header.session_id.clear();
@@ -39,11 +40,11 @@ bool closeRecorder(const Context& context, session::Recorder& recorder,
 }
 
 // For the author of a script: what would not go, and why.
-EachAct makeLog(const Context& context, const std::string& script, bool wanted) {
+EachAct makeLog(const Context& context, bool wanted) {
   if (!wanted) return {};
-  return [&context, script](std::int64_t tick, const auto& due, const session::Taken& taken) {
-    std::string line =
-        fmt::format("{} {}:{}: {}", toClock(tick), script, due.line, unit::toText(due.action));
+  return [&context](std::int64_t tick, const auto& due, const session::Taken& taken) {
+    std::string line = fmt::format("{} {}:{}: {}", toClock(tick), due.at.file, due.at.line,
+                                   unit::toText(due.action));
     const unit::ActionOutcome& outcome = taken.outcome;
     if (!outcome.accepted) line += " -- refused";
     if (!outcome.perceived.empty()) line += ": " + outcome.perceived;
@@ -89,7 +90,7 @@ int runRun(const Context& context, const RunOptions& options) {
         progress.show(at.tick());
         return true;
       },
-      makeLog(context, exercise->script.name, options.log));
+      makeLog(context, options.log));
   context.output.clearProgress();
   marking.finish(run.tick());
   marking::SheetHead head = session::makeHead(exercise->situation, header);

@@ -25,6 +25,8 @@ class FaultSink {
   /// Looking for nearest names is worth while no longer.
   [[nodiscard]] bool isFull() const { return faults_.size() >= kMostFaults; }
   [[nodiscard]] bool isEmpty() const { return faults_.empty(); }
+  /// How many so far, those not listed included: whether reading a part of the file added any.
+  [[nodiscard]] std::size_t count() const { return faults_.size() + uncounted_; }
 
   [[nodiscard]] FilePlace place(std::size_t line, std::size_t column) const {
     return {file_.name, line, column};

@@ -100,6 +100,10 @@ std::vector<FileFault> findTextFaults(const SourceFile& file) {
                                            : "a NUL byte: this is no text file";
       return {{{file.name, line, column}, what}};
     }
+    if (text[k] == '\r' && text.substr(k + 1, 1) != "\n") {
+      return {{{file.name, line, column},
+               "a carriage return in a line; allowed: lines that end with LF or CR LF"}};
+    }
     ++column;
     if (text[k] == '\n') {
       ++line;

@@ -39,10 +39,11 @@ struct SourceFile {
 /// Files larger than this are refused before they are read.
 inline constexpr std::size_t kLargestFile = 4u << 20;
 
-/// Reads a text file: there, readable, no folder, not too large, UTF-8 (RFC 3629) without NUL. A
-/// byte order mark is taken off.
+/// Reads a text file: there, readable, no folder, not too large, UTF-8 (RFC 3629) without NUL, in
+/// lines that end with LF or CR LF. A byte order mark is taken off.
 [[nodiscard]] std::variant<SourceFile, FileFault> loadText(const std::string& path);
-/// Where the first byte is that is no UTF-8 or NUL; nothing if the text is sound.
+/// Where the first byte is that is no UTF-8, NUL or a carriage return inside a line; nothing if the
+/// text is sound.
 [[nodiscard]] std::vector<FileFault> findTextFaults(const SourceFile& file);
 
 }  // namespace cabwright::scenario

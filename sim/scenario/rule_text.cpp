@@ -63,6 +63,7 @@ constexpr std::array<RuleKey, 32> kKeys{{{"title", Form::kText, Need::kMust},
                                          {"follows", Form::kTexts},
                                          {"repeated", Form::kRepeated},
                                          {"repeated_class", Form::kClass}}};
+constexpr std::size_t kMostRules = 2000;
 constexpr std::array<std::string_view, 6> kClasses{"C",       "S",        "T",
                                                    "serious", "critical", "technique"};
 constexpr std::array<std::string_view, 2> kReads{"shown", "true"};
@@ -206,10 +207,12 @@ class RuleFields {
 
 RuleText readAny(TableReader& table, std::string_view id_key, bool is_change) {
   RuleText rule;
+  const std::size_t before = table.sink().count();
   rule.at = table.placeOfValue(id_key);
   rule.id = table.text(id_key, Need::kMust).value_or("");
   RuleFields(table).readAll(rule, is_change);
   table.finish();
+  rule.is_whole = table.sink().count() == before && !table.isLenient();
   return rule;
 }
 
@@ -225,6 +228,7 @@ bool isRuleId(const std::string& id) {
 RuleText readRule(TableReader& table) {
   RuleText rule = readAny(table, "id", false);
   if (!isRuleId(rule.id)) {
+    rule.is_whole = false;
     table.sink().add(rule.at, "'" + printable(rule.id) +
                                   "' found; allowed in an id: letters, digits, '-', '_', '.'");
   }
@@ -236,10 +240,16 @@ RuleText readRuleChange(TableReader& table) { return readAny(table, "rule", true
 std::vector<RuleText> readRules(TableReader& root) {
   std::vector<RuleText> rules;
   std::map<std::string, FilePlace> first;
-  for (TableReader& table : root.tables("rule")) {
+  std::vector<TableReader> tables = root.tables("rule");
+  if (tables.size() > kMostRules) {
+    root.sink().add(root.placeOfKey("rule"), "more than 2000 of [[rule]]");
+    return rules;
+  }
+  for (TableReader& table : tables) {
     RuleText rule = readRule(table);
     const auto [at, is_new] = first.try_emplace(rule.id, rule.at);
     if (!is_new && !rule.id.empty()) {
+      rule.is_whole = false;
       root.sink().add(rule.at, "the id '" + rule.id + "' is taken by the rule of line " +
                                    std::to_string(at->second.line));
     }
@@ -258,6 +268,7 @@ void applyChange(const RuleText& change, RuleText& rule) {
       *at = field;
     }
   }
+  rule.is_whole = rule.is_whole && change.is_whole;
 }
 
 const RuleField* RuleText::find(std::string_view key) const {
@@ -307,7 +318,7 @@ FilePlace RuleText::placeOf(std::string_view key, std::size_t item, std::size_t 
   return item < field->items.size() ? field->items[item] : field->at;
 }
 
-std::variant<std::vector<RuleText>, FileFaults> parseRules(const SourceFile& file) {
+RuleFile readRuleFile(const SourceFile& file) {
   FaultSink sink(file);
   const TomlFile toml = parseToml(file, sink);
   TableReader root(toml.root, sink, "a file of rules", toml.broken);
@@ -316,8 +327,19 @@ std::variant<std::vector<RuleText>, FileFaults> parseRules(const SourceFile& fil
   root.finish();
   if (rules.empty() && sink.isEmpty())
     sink.add(1, 1, "a file of rules needs one [[rule]] at least");
-  if (!sink.isEmpty()) return sink.take();
-  return rules;
+  return {std::move(rules), sink.take()};
+}
+
+std::variant<std::vector<RuleText>, FileFaults> parseRules(const SourceFile& file,
+                                                           const RuleCheck& check) {
+  RuleFile read = readRuleFile(file);
+  if (check) {
+    const FileFaults more = check(read.rules);
+    read.faults.insert(read.faults.end(), more.begin(), more.end());
+    sortFaults(read.faults);
+  }
+  if (!read.faults.empty()) return std::move(read.faults);
+  return std::move(read.rules);
 }
 
 }  // namespace cabwright::scenario

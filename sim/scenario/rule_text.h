@@ -30,6 +30,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -63,6 +64,9 @@ struct RuleText {
   std::string id;
   FilePlace at;  ///< of the id
   std::vector<RuleField> fields;
+  /// Nothing was wrong when it was read. Of one that is not whole keys may be missing that the file
+  /// has: what is missing in it says nothing.
+  bool is_whole = true;
 
   [[nodiscard]] const RuleField* find(std::string_view key) const;
   /// The text of a field, "" if it is not there.
@@ -77,7 +81,19 @@ struct RuleText {
                                   std::size_t offset = 0) const;
 };
 
-/// A shared file of rules: nothing but [[rule]]s and a title.
-[[nodiscard]] std::variant<std::vector<RuleText>, FileFaults> parseRules(const SourceFile& file);
+/// Says what is wrong with what rules mean; may be empty. The reader itself knows their form only.
+using RuleCheck = std::function<FileFaults(const std::vector<RuleText>&)>;
+
+/// What could be read of a shared file of rules, and all that is wrong in it.
+struct RuleFile {
+  std::vector<RuleText> rules;
+  FileFaults faults;
+};
+[[nodiscard]] RuleFile readRuleFile(const SourceFile& file);
+
+/// A shared file of rules: nothing but [[rule]]s and a title. All faults at once, those of the
+/// check included.
+[[nodiscard]] std::variant<std::vector<RuleText>, FileFaults> parseRules(
+    const SourceFile& file, const RuleCheck& check = {});
 
 }  // namespace cabwright::scenario

@@ -14,7 +14,8 @@ namespace {
 
 class ScenarioReader {
  public:
-  ScenarioReader(const SourceFile& file, const Library& library) : sink_(file), library_(library) {}
+  ScenarioReader(const SourceFile& file, const Library& library, const RuleCheck& check)
+      : sink_(file), library_(library), check_(check) {}
 
   std::variant<LoadedScenario, FileFaults> read() {
     const TomlFile toml = parseToml(sink_.file(), sink_);
@@ -23,11 +24,13 @@ class ScenarioReader {
     readHead(root, draft_);
     readVehicle();
     readRoute();
+    const std::size_t before = sink_.count();
     readConditions(root, draft_);
     readStart(root, draft_);
+    draft_.start_is_whole = sink_.count() == before && !toml.broken;
     readHiddenThings(root, draft_);
     readPeople(root, draft_);
-    readMarking(root, draft_, library_, result_.sources, others_);
+    readMarking(root, draft_, library_, result_.sources, others_, check_);
     root.finish();
     checkContradictions(draft_, sink_);
     checkTogether();
@@ -86,31 +89,30 @@ class ScenarioReader {
 
   // What needs vehicle and route: numbers that fit each other, the start, the words of actions.
   void checkTogether() {
-    if (!has_vehicle_ || !has_route_) return;
-    placeAtBerth();
-    if (!changeVehicle()) return;
+    checkActions();
+    const bool is_placed = !has_route_ || placeAtBerth();
+    if (!has_vehicle_ || !has_route_ || !changeVehicle()) return;
     makeStart();
-    if (!sink_.isEmpty()) {
-      checkActions();
-      return;
-    }
+    // What is left out of a start because it is wrong may make the rest look wrong.
+    if (!draft_.start_is_whole || !is_placed) return;
     for (const std::string& what : unit::findStartFaults(draft_.scenario.start)) {
       sink_.add(draft_.start_at, what);
     }
-    checkActions();
   }
 
-  void placeAtBerth() {
-    if (!draft_.berth) return;
+  // False if the berth is not there.
+  bool placeAtBerth() {
+    if (!draft_.berth) return true;
     std::vector<std::string_view> names;
     for (const Berth& berth : result_.route.berths) {
       if (berth.name == *draft_.berth) {
         berth_m_ = berth.at_m;
-        return;
+        return true;
       }
       names.push_back(berth.name);
     }
     sink_.add(draft_.berth_at, unit::unknownWord("berth", *draft_.berth, names));
+    return false;
   }
 
   // Numbers of the vehicle that this scenario has otherwise; false if they do not fit together.
@@ -159,24 +161,38 @@ class ScenarioReader {
 
   void checkActions() {
     const unit::Unit unit(plant::Parameters{}, result_.route.route, unit::UnitStart{});
-    for (const std::vector<PlacedAction>& actions : draft_.actions) {
-      for (const PlacedAction& a : actions) {
-        if (sink_.isFull()) return;
-        const auto wrong = unit.findActionFault(a.action);
-        if (!wrong) continue;
-        const std::string_view word = findBlamedWord(a.text, a.action, *wrong);
-        const auto offset = static_cast<std::size_t>(word.data() - a.text.data());
-        if (offset < a.inside.size()) {
-          sink_.add(a.inside[offset].line, a.inside[offset].column, *wrong);
-        } else {
-          sink_.add(a.at, *wrong);
-        }
+    for (const PlacedAction& a : draft_.actions) {
+      if (sink_.isFull()) return;
+      // Which signals there are only a route can say.
+      if (!has_route_ && a.action.object.starts_with("signal.")) continue;
+      const auto wrong = findActionFault(unit, a);
+      if (!wrong) continue;
+      const std::string_view word = findBlamedWord(a.text, a.action, *wrong);
+      const auto offset = static_cast<std::size_t>(word.data() - a.text.data());
+      if (offset < a.inside.size()) {
+        sink_.add(a.inside[offset].line, a.inside[offset].column, *wrong);
+      } else {
+        sink_.add(a.at, *wrong);
       }
     }
   }
 
+  // Of somebody unknown: what is wrong whoever it was.
+  static std::optional<std::string> findActionFault(const unit::Unit& unit, const PlacedAction& a) {
+    auto wrong = unit.findActionFault(a.action);
+    if (!wrong || a.knows_actor) return wrong;
+    unit::Action by_another = a.action;
+    for (const unit::Actor actor :
+         {unit::Actor::kGuard, unit::Actor::kSignaller, unit::Actor::kInstructor}) {
+      by_another.actor = actor;
+      if (!unit.findActionFault(by_another)) return std::nullopt;
+    }
+    return wrong;
+  }
+
   FaultSink sink_;
   const Library& library_;
+  const RuleCheck& check_;
   ScenarioDraft draft_;
   LoadedScenario result_;
   FileFaults others_;
@@ -188,16 +204,18 @@ class ScenarioReader {
 }  // namespace
 
 std::variant<LoadedScenario, FileFaults> parseScenario(const SourceFile& file,
-                                                       const Library& library) {
-  return ScenarioReader(file, library).read();
+                                                       const Library& library,
+                                                       const RuleCheck& check) {
+  return ScenarioReader(file, library, check).read();
 }
 
 std::variant<LoadedScenario, FileFaults> loadScenario(const std::string& path,
-                                                      const std::filesystem::path& shipped) {
+                                                      const std::filesystem::path& shipped,
+                                                      const RuleCheck& check) {
   auto loaded = loadText(path);
   if (const auto* fault = std::get_if<FileFault>(&loaded)) return FileFaults{*fault};
   return parseScenario(std::get<SourceFile>(loaded),
-                       FolderLibrary(findLibraryFolder(path), shipped));
+                       FolderLibrary(findLibraryFolder(path), shipped), check);
 }
 
 }  // namespace cabwright::scenario

@@ -18,6 +18,7 @@
 #include "scenario/rule_text.h"
 #include "scenario/timeline.h"
 #include "scenario/vehicle.h"
+#include "unit/condition.h"
 #include "unit/unit_start.h"
 
 namespace cabwright::scenario {
@@ -38,6 +39,12 @@ struct Draw {
   std::vector<double> weights;  ///< one for each choice, 0 or more, not all 0
 };
 
+/// What the exercise is for, reached: over what is shown and done.
+struct Aim {
+  unit::Condition condition;
+  std::string says;  ///< in plain words, for the sheet; may be empty
+};
+
 struct JudgementText {
   std::optional<double> hit_points, false_alarm_cost, empty_cost;
   std::optional<bool> missed_critical_fails;
@@ -52,7 +59,8 @@ struct Scenario {
   std::optional<double> stood_hours;
   std::optional<double> time_allowed_s;
   double pass_percent = 80;         ///< of the points that could be earned
-  std::vector<std::string> phases;  ///< order of the headings of the sheet
+  std::vector<std::string> phases;  ///< order of the headings of the sheet; all there are, if any
+  std::optional<Aim> aim;           ///< [marking] complete; every assessment has one
   unit::UnitStart start;            ///< without what is drawn
   bool random_teeth = false;        ///< the seed puts the dog teeth of both drives
   std::vector<unit::NumberSetting> plant_parameters;  ///< of the plant, changed for this scenario
@@ -78,13 +86,16 @@ struct LoadedScenario {
   std::vector<Source> sources;
 };
 
-/// All faults of the scenario and of the files it names, at once.
+/// All faults of the scenario and of the files it names, at once; with those that `check` finds in
+/// its rules, whatever else is wrong.
 [[nodiscard]] std::variant<LoadedScenario, FileFaults> parseScenario(const SourceFile& file,
-                                                                     const Library& library);
+                                                                     const Library& library,
+                                                                     const RuleCheck& check = {});
 /// From a path, with the library of its folder; what that lacks comes from the scenarios/ folder
 /// `shipped`, unless it is empty.
 [[nodiscard]] std::variant<LoadedScenario, FileFaults> loadScenario(
-    const std::string& path, const std::filesystem::path& shipped = {});
+    const std::string& path, const std::filesystem::path& shipped = {},
+    const RuleCheck& check = {});
 
 /// What a run is made of, once the seed has drawn.
 struct Setup {

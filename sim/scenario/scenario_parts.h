@@ -35,6 +35,7 @@ struct PlacedAction {
   unit::Action action;
   FilePlace at;
   std::vector<TextPlace> inside;
+  bool knows_actor = true;  ///< false: 'who' is wrong, the actor anybody
 };
 
 struct ScenarioDraft {
@@ -48,12 +49,14 @@ struct ScenarioDraft {
   std::vector<ParameterEntry> parameters;
   std::optional<std::string> berth;
   FilePlace berth_at, start_at;
+  bool start_is_whole = false;  ///< nothing wrong in [conditions] and [start]
   // places of scenario.hidden, of scenario.faults, of each choice of each draw
   std::vector<FilePlace> hidden_at, fault_at;
   std::vector<std::vector<FilePlace>> draw_at;
-  std::vector<std::vector<PlacedAction>> actions;  ///< of each happening
+  std::vector<PlacedAction> actions;  ///< of all happenings
   std::vector<FilePlace> happening_at;
   // [marking]
+  bool has_aim = false;  ///< one is written, good or not
   FilePlace pass_mark_at, vehicle_at, route_at;
   std::optional<double> pass_points;
 };
@@ -73,9 +76,10 @@ void readStart(TableReader& root, ScenarioDraft& draft);
 void readHiddenThings(TableReader& root, ScenarioDraft& draft);
 void readPeople(TableReader& root, ScenarioDraft& draft);
 /// Own rules and chosen ones; texts of shared files are added to the sources, their faults to
-/// `others`.
+/// `others`, with what `check` finds in rules of theirs.
 void readMarking(TableReader& root, ScenarioDraft& draft, const Library& library,
-                 std::vector<LoadedScenario::Source>& sources, FileFaults& others);
+                 std::vector<LoadedScenario::Source>& sources, FileFaults& others,
+                 const RuleCheck& check);
 
 /// What contradicts itself inside the file.
 void checkContradictions(const ScenarioDraft& draft, FaultSink& sink);

@@ -1,86 +1,138 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scenario/script.h"
 
+#include <algorithm>
+#include <deque>
+
 #include "scenario/action_words.h"
-#include "scenario/fault_sink.h"
+#include "scenario/library.h"
 #include "scenario/quantity_text.h"
+#include "scenario/script_lines.h"
+#include "unit/nearest_name.h"
 
 namespace cabwright::scenario {
 
 namespace {
 
-constexpr std::size_t kLongestLine = 2000;
 constexpr std::size_t kMostSteps = 100'000;
-
-std::size_t columnOf(std::string_view line, std::size_t offset) {
-  std::size_t column = 1;
-  for (std::size_t k = 0; k < offset && k < line.size(); ++k) {
-    if ((static_cast<unsigned char>(line[k]) & 0xC0u) != 0x80u) ++column;
-  }
-  return column;
-}
 
 class ScriptParser {
  public:
-  ScriptParser(const SourceFile& file, const ActionCheck& check)
-      : sink_(file), check_(check), text_(file.text) {
+  ScriptParser(const SourceFile& file, const ActionCheck& check, const Neighbours& neighbours)
+      : check_(check), neighbours_(neighbours) {
     script_.name = file.name;
+    script_.files.reserve(2);  // its texts are pointed into
+    script_.files.push_back(file);
+    sinks_.emplace_back(file);
   }
 
   std::variant<Script, FileFaults> parse() {
-    if (const auto faults = findTextFaults(sink_.file()); !faults.empty()) return faults;
-    std::string_view rest = text_;
-    while (!rest.empty()) {
-      const std::size_t end = rest.find('\n');
-      line_ = rest.substr(0, end);
-      rest = end == std::string_view::npos ? std::string_view() : rest.substr(end + 1);
-      ++number_;
-      readLine();
+    if (const auto faults = findTextFaults(own().file()); !faults.empty()) return faults;
+    ScriptLines read = readLines(own(), 0);
+    script_.breaks = std::move(read.breaks);
+    if (!read.lines.empty() && isAs(read.lines.front())) {
+      readSteps(editNeighbour(read.lines));
+    } else {
+      readSteps(read.lines);
     }
-    if (!sink_.isEmpty()) return sink_.take();
+    FileFaults all;
+    for (FaultSink& sink : sinks_) {
+      const FileFaults faults = sink.take();
+      all.insert(all.end(), faults.begin(), faults.end());
+    }
+    all.insert(all.end(), others_.begin(), others_.end());
+    if (all.empty() && script_.steps.empty()) {
+      return FileFaults{{{script_.name, 0, 0}, "no step in it: a script says who does what"}};
+    }
+    if (!all.empty()) return all;
     return std::move(script_);
   }
 
  private:
+  FaultSink& own() { return sinks_.front(); }
+
   void fault(std::string_view at, std::string what) {
-    const std::size_t offset = static_cast<std::size_t>(at.data() - line_.data());
-    sink_.add(number_, columnOf(line_, offset), std::move(what));
+    sinks_[line_.file].add(line_.number, columnOf(line_, at), std::move(what));
+  }
+
+  // "as" is no verb: nobody can do it.
+  static bool isAs(const ScriptLine& line) {
+    std::string_view words = line.text;
+    return takeWord(words, "as");
+  }
+
+  // Lines of the script that this one is like, with the edits made.
+  std::vector<ScriptLine> editNeighbour(const std::vector<ScriptLine>& lines) {
+    line_ = lines.front();
+    const std::vector<ScriptLine> edits(lines.begin() + 1, lines.end());
+    if (edits.empty()) fault(line_.text, "nothing is said to be otherwise here");
+    const std::optional<std::vector<ScriptLine>> base = readNeighbour();
+    if (!base) {
+      keeps_order_ = false;
+      return {};
+    }
+    EditedLines edited = applyEdits(
+        *base, std::filesystem::path(script_.files[1].name).filename().string(), edits, own());
+    keeps_order_ = own().isEmpty();
+    edited.lines.insert(edited.lines.end(), edited.left_over.begin(), edited.left_over.end());
+    return std::move(edited.lines);
+  }
+
+  std::optional<std::vector<ScriptLine>> readNeighbour() {
+    std::string_view name = line_.text;
+    (void)takeWord(name, "as");
+    if (!isShelfName(name)) {
+      fault(name.empty() ? line_.text : name,
+            "'as' is followed by the name of a script beside this one: letters, digits, '-', '_', "
+            "without .txt");
+      return std::nullopt;
+    }
+    auto found = neighbours_.find ? neighbours_.find(std::string(name)) : std::nullopt;
+    if (!found) {
+      const std::vector<std::string> names =
+          neighbours_.names ? neighbours_.names() : std::vector<std::string>();
+      const std::vector<std::string_view> known(names.begin(), names.end());
+      fault(name, unit::unknownWord("script", name, known));
+      return std::nullopt;
+    }
+    if (const auto* wrong = std::get_if<FileFault>(&*found)) {
+      others_.push_back(*wrong);
+      return std::nullopt;
+    }
+    script_.files.push_back(std::get<SourceFile>(std::move(*found)));
+    sinks_.emplace_back(script_.files.back());
+    return readWhole();
+  }
+
+  // One step only: what a script stands on stands by itself, so nothing can go round in a circle.
+  std::optional<std::vector<ScriptLine>> readWhole() {
+    const SourceFile& file = script_.files.back();
+    if (auto faults = findTextFaults(file); !faults.empty()) {
+      others_ = std::move(faults);
+      return std::nullopt;
+    }
+    std::vector<ScriptLine> lines = readLines(sinks_.back(), 1).lines;
+    if (lines.empty() || !isAs(lines.front())) return lines;
+    fault(line_.text, file.name + " itself begins with 'as'; allowed: a script that is whole");
+    return std::nullopt;
+  }
+
+  void readSteps(const std::vector<ScriptLine>& lines) {
+    for (const ScriptLine& line : lines) {
+      line_ = line;
+      if (script_.steps.size() >= kMostSteps) return fault(line.text, "more than 100000 steps");
+      readLine();
+    }
   }
 
   void readLine() {
-    const std::string_view line = trimmed(line_);
-    if (line.empty()) return;
-    if (line.front() == '#') return readComment(trimmed(line.substr(1)));
-    if (line.size() > kLongestLine) return fault(line, "a line of more than 2000 characters");
-    if (script_.steps.size() >= kMostSteps) return fault(line, "more than 100000 steps");
-    in_head_ = false;
     ScriptStep step;
-    step.line = number_;
-    if (readStep(line, step)) {
-      checkOrder(line, step);
-      script_.steps.push_back(std::move(step));
-    }
-  }
-
-  void readComment(std::string_view comment) {
-    constexpr std::string_view kBreaks = "breaks:";
-    if (!comment.starts_with(kBreaks)) return;
-    const std::string_view id = trimmed(comment.substr(kBreaks.size()));
-    if (!in_head_) return fault(comment, "'breaks:' belongs at the head, before the first step");
-    if (script_.breaks) return fault(comment, "a second 'breaks:'; a script breaks one rule");
-    if (id.empty() || id.find_first_of(" \t") != std::string_view::npos) {
-      return fault(comment, "'breaks:' is followed by the id of one rule");
-    }
-    script_.breaks = std::string(id);
-  }
-
-  // Whether the first word of the line is this one; it is then taken off.
-  static bool takeWord(std::string_view& line, std::string_view word) {
-    if (!line.starts_with(word)) return false;
-    const std::string_view rest = line.substr(word.size());
-    if (!rest.empty() && rest[0] != ' ' && rest[0] != '\t') return false;
-    line = trimmed(rest);
-    return true;
+    step.file = line_.file;
+    step.line = line_.number;
+    if (isAs(line_)) return fault(line_.text, "'as' belongs at the head, before the first step");
+    if (!readStep(line_.text, step)) return;
+    if (keeps_order_) checkOrder(line_.text, step);
+    script_.steps.push_back(std::move(step));
   }
 
   bool readStep(std::string_view line, ScriptStep& step) {
@@ -145,11 +197,11 @@ class ScriptParser {
   bool readAction(std::string_view words, ScriptStep& step) {
     auto parsed = unit::parseAction(words);
     if (const auto* wrong = std::get_if<std::string>(&parsed)) {
-      fault(words.empty() ? line_.substr(line_.size()) : words, *wrong);
+      fault(words.empty() ? line_.whole.substr(line_.whole.size()) : words, *wrong);
       return false;
     }
     step.action = std::get<unit::Action>(std::move(parsed));
-    if (!check_ || sink_.isFull()) return true;
+    if (!check_ || sinks_[line_.file].isFull()) return true;
     const auto wrong = check_(step.action);
     if (!wrong) return true;
     fault(findBlamedWord(words, step.action, *wrong), *wrong);
@@ -178,19 +230,49 @@ class ScriptParser {
     }
   }
 
-  FaultSink sink_;
   const ActionCheck& check_;
-  std::string_view text_, line_;
-  std::size_t number_ = 0;
-  bool in_head_ = true;
-  std::int64_t earliest_ = 0;
+  const Neighbours& neighbours_;
   Script script_;
+  std::deque<FaultSink> sinks_;  // of each of its files
+  FileFaults others_;            // of a file that could not be read
+  ScriptLine line_;
+  bool keeps_order_ = true;
+  std::int64_t earliest_ = 0;
 };
 
 }  // namespace
 
-std::variant<Script, FileFaults> parseScript(const SourceFile& file, const ActionCheck& check) {
-  return ScriptParser(file, check).parse();
+FilePlace Script::placeOf(const ScriptStep& step) const {
+  return {step.file < files.size() ? files[step.file].name : name, step.line, 1};
+}
+
+std::variant<Script, FileFaults> parseScript(const SourceFile& file, const ActionCheck& check,
+                                             const Neighbours& neighbours) {
+  return ScriptParser(file, check, neighbours).parse();
+}
+
+Neighbours neighboursOf(const std::filesystem::path& script) {
+  namespace fs = std::filesystem;
+  const fs::path folder = script.parent_path();
+  Neighbours beside;
+  beside.find =
+      [folder](const std::string& name) -> std::optional<std::variant<SourceFile, FileFault>> {
+    const fs::path path = folder / (name + ".txt");
+    std::error_code error;
+    if (!fs::exists(path, error) && !error) return std::nullopt;
+    return loadText(path.string());
+  };
+  beside.names = [folder] {
+    std::vector<std::string> names;
+    std::error_code error;
+    for (fs::directory_iterator at(folder.empty() ? fs::path(".") : folder, error), end;
+         !error && at != end; at.increment(error)) {
+      if (at->path().extension() == ".txt") names.push_back(at->path().stem().string());
+    }
+    std::sort(names.begin(), names.end());
+    return names;
+  };
+  return beside;
 }
 
 }  // namespace cabwright::scenario

@@ -31,13 +31,8 @@ ScriptRunner::ScriptRunner(Script script) : script_(std::move(script)) {}
 
 bool ScriptRunner::isDone() const { return fault_ || next_ >= script_.steps.size(); }
 
-std::size_t ScriptRunner::line() const {
-  if (script_.steps.empty()) return 0;
-  return script_.steps[std::min(next_, script_.steps.size() - 1)].line;
-}
-
 void ScriptRunner::fail(const ScriptStep& step, std::string what) {
-  fault_ = FileFault{{script_.name, step.line, 1}, std::move(what)};
+  fault_ = FileFault{script_.placeOf(step), std::move(what)};
 }
 
 std::vector<ScriptRunner::Due> ScriptRunner::advance(const unit::Frame& frame) {
@@ -87,7 +82,7 @@ ScriptRunner::Progress ScriptRunner::advanceStep(const ScriptStep& step, const u
       return Progress::kWaits;
     }
   }
-  due.push_back({step.action, step.line});
+  due.push_back({step.action, script_.placeOf(step)});
   last_ = step.action;
   acted_at_ = frame.tick;
   return Progress::kDone;

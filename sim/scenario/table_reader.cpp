@@ -73,7 +73,7 @@ FilePlace TableReader::placeOfValue(std::string_view key) const {
 }
 
 const toml::node* TableReader::find(std::string_view key, Need need) {
-  known_.emplace_back(key);
+  if (std::find(known_.begin(), known_.end(), key) == known_.end()) known_.emplace_back(key);
   const toml::node* node = table_.get(key);
   if (!node && need == Need::kMust && !lenient_) {
     FilePlace where = at();
@@ -199,6 +199,9 @@ std::vector<TableReader::Text> TableReader::texts(std::string_view key, Need nee
     wrongKind(key, *node, "text, or a list of texts");
     return {};
   }
+  if (need == Need::kMust && list->empty()) {
+    sink_.add(placeOf(sink_, node->source()), "'" + std::string(key) + "' is an empty list");
+  }
   std::vector<Text> all;
   for (const toml::node& item : *list) {
     if (const auto* value = item.as_string()) {
@@ -210,13 +213,22 @@ std::vector<TableReader::Text> TableReader::texts(std::string_view key, Need nee
   return all;
 }
 
+// "marking.use" of a key of [marking].
+std::string TableReader::pathOf(std::string_view key) const {
+  const std::size_t begin = what_.find_first_not_of('[');
+  const bool is_inside = begin != 0 && begin != std::string::npos;
+  const std::string outer =
+      is_inside ? what_.substr(begin, what_.find(']') - begin) + "." : std::string();
+  return outer + std::string(key);
+}
+
 std::optional<TableReader> TableReader::table(std::string_view key) {
   const toml::node* node = find(key);
   if (!node) return std::nullopt;
   if (const auto* inner = node->as_table()) {
-    return TableReader(*inner, sink_, "[" + std::string(key) + "]", lenient_);
+    return TableReader(*inner, sink_, "[" + pathOf(key) + "]", lenient_);
   }
-  wrongKind(key, *node, "a table, as [" + std::string(key) + "]");
+  wrongKind(key, *node, "a table, as [" + pathOf(key) + "]");
   return std::nullopt;
 }
 
@@ -225,13 +237,13 @@ std::vector<TableReader> TableReader::tables(std::string_view key) {
   if (!node) return {};
   const auto* list = node->as_array();
   if (!list) {
-    wrongKind(key, *node, "a list of tables, as [[" + std::string(key) + "]]");
+    wrongKind(key, *node, "a list of tables, as [[" + pathOf(key) + "]]");
     return {};
   }
   std::vector<TableReader> all;
   for (const toml::node& item : *list) {
     if (const auto* inner = item.as_table()) {
-      all.emplace_back(*inner, sink_, "[[" + std::string(key) + "]]", lenient_);
+      all.emplace_back(*inner, sink_, "[[" + pathOf(key) + "]]", lenient_);
     } else {
       wrongKind(key, item, "a table in this list");
     }

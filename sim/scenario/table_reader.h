@@ -65,6 +65,7 @@ class TableReader {
   void finish();
 
  private:
+  [[nodiscard]] std::string pathOf(std::string_view key) const;
   void wrongKind(std::string_view key, const toml::node& node, std::string_view wanted);
 
   const toml::table& table_;

@@ -96,6 +96,25 @@ struct Attempt {
   std::optional<SyntaxFault> fault;
 };
 
+// Of a text whose closing quotation mark is missing the parser says that a line end is no letter.
+std::string inWords(std::string_view text, const toml::source_position& at,
+                    std::string_view description) {
+  if (description.find("unescaped control character") != std::string_view::npos) {
+    std::size_t k = 0;
+    for (std::size_t line = 1; line < at.line && k != std::string_view::npos; ++line) {
+      k = text.find('\n', k);
+      if (k != std::string_view::npos) ++k;
+    }
+    const std::string_view rest = k < text.size() ? text.substr(k) : std::string_view();
+    std::size_t column = 1, offset = 0;
+    for (; offset < rest.size() && rest[offset] != '\n' && rest[offset] != '\r'; ++offset) {
+      if ((static_cast<unsigned char>(rest[offset]) & 0xC0u) != 0x80u) ++column;
+    }
+    if (at.column >= column) return "a text that is not closed on its line";
+  }
+  return printable(description, 300);
+}
+
 Attempt attempt(std::string_view text) {
   if (const auto deep = DepthCheck(text).find()) {
     return {{}, SyntaxFault{deep->line, deep->column, "nested too deeply; allowed: 16 levels"}};
@@ -104,7 +123,7 @@ Attempt attempt(std::string_view text) {
     return {toml::parse(text), std::nullopt};
   } catch (const toml::parse_error& error) {
     const toml::source_position at = error.source().begin;
-    return {{}, SyntaxFault{at.line, at.column, printable(error.description(), 300)}};
+    return {{}, SyntaxFault{at.line, at.column, inWords(text, at, error.description())}};
   }
 }
 
@@ -141,6 +160,19 @@ std::size_t findStatement(std::string_view text, const std::vector<std::size_t>&
   return 1;
 }
 
+bool beginsTable(std::string_view text, const std::vector<std::size_t>& starts, std::size_t line) {
+  std::size_t k = starts[line - 1];
+  while (k < text.size() && (text[k] == ' ' || text[k] == '\t')) ++k;
+  return k < text.size() && text[k] == '[';
+}
+
+// The last line before the next head of a table.
+std::size_t findSectionEnd(std::string_view text, const std::vector<std::size_t>& starts,
+                           std::size_t line) {
+  while (line < starts.size() && !beginsTable(text, starts, line + 1)) ++line;
+  return line;
+}
+
 // Leaves out what could not be read, in the way that lets most of the rest be read.
 std::string mend(const std::string& text, const std::vector<std::size_t>& starts,
                  std::size_t line) {
@@ -148,8 +180,11 @@ std::string mend(const std::string& text, const std::vector<std::size_t>& starts
   const std::size_t before = line > 1 ? findStatement(text, starts, line - 1) : 1;
   std::string best;
   std::size_t best_line = 0;
-  for (const auto& [first, last] :
-       {std::pair{line, line}, std::pair{before, line - 1}, std::pair{before, line}}) {
+  // Below a bad head of a table stand keys that belong to no other one: they go with it.
+  const std::size_t section_end =
+      beginsTable(text, starts, line) ? findSectionEnd(text, starts, line) : line;
+  for (const auto& [first, last] : {std::pair{line, section_end}, std::pair{line, line},
+                                    std::pair{before, line - 1}, std::pair{before, line}}) {
     if (first < 1 || last < first) continue;
     std::string mended = text;
     blank(mended, starts, first, last);

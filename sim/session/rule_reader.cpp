@@ -82,6 +82,43 @@ marking::RuleSpec readRule(const RuleText& rule, FileFaults& faults) {
   return spec;
 }
 
+// Rules with something missing: not whole when they were read, or of no kind there is. What a rule
+// of its kind needs cannot be said of them; their events and conditions are looked at by
+// themselves.
+bool isHalf(const RuleText& rule) {
+  return !rule.is_whole || !marking::findRuleKind(rule.text("kind"));
+}
+
+void addEventFaults(const RuleText& rule, const char* key, FileFaults& faults) {
+  std::vector<std::string> texts = rule.texts(key);
+  if (const std::string one = rule.text(key); !one.empty()) texts = {one};
+  for (std::size_t k = 0; k < texts.size(); ++k) {
+    const auto parsed = marking::Event::parse(texts[k], marking::findWordFault);
+    if (const auto* wrong = std::get_if<marking::EventFault>(&parsed))
+      faults.push_back({rule.placeOf(key, k, wrong->at), wrong->what});
+  }
+}
+
+void addWordFaults(const RuleText& rule, FileFaults& faults) {
+  for (const char* key : {"a", "b", "steps"}) addEventFaults(rule, key, faults);
+  for (const char* key : {"condition", "during", "inside"}) {
+    const std::string text = rule.text(key);
+    if (text.empty()) continue;
+    const auto parsed = unit::Condition::parse(text);
+    if (const auto* wrong = std::get_if<unit::ConditionFault>(&parsed))
+      faults.push_back({rule.placeOf(key, 0, wrong->at), wrong->what});
+  }
+}
+
+void addMeaningFaults(const std::vector<RuleText>& rules,
+                      const std::vector<marking::RuleFault>& found, FileFaults& faults) {
+  for (const marking::RuleFault& fault : found)
+    if (const RuleText& rule = rules[fault.rule]; !isHalf(rule))
+      faults.push_back({rule.placeOf(fault.field, fault.item, fault.at), fault.what});
+  for (const RuleText& rule : rules)
+    if (isHalf(rule)) addWordFaults(rule, faults);
+}
+
 }  // namespace
 
 std::variant<std::shared_ptr<const marking::RuleSet>, FileFaults> readRules(
@@ -92,13 +129,21 @@ std::variant<std::shared_ptr<const marking::RuleSet>, FileFaults> readRules(
   for (const RuleText& rule : rules) specs.push_back(readRule(rule, faults));
   auto compiled = marking::compileRules(std::move(specs));
   if (const auto* found = std::get_if<std::vector<marking::RuleFault>>(&compiled))
-    for (const marking::RuleFault& fault : *found)
-      faults.push_back({rules[fault.rule].placeOf(fault.field, fault.item, fault.at), fault.what});
+    addMeaningFaults(rules, *found, faults);
   if (!faults.empty()) {
     scenario::sortFaults(faults);
     return faults;
   }
-  return std::get<std::shared_ptr<const marking::RuleSet>>(std::move(compiled));
+  if (auto* set = std::get_if<std::shared_ptr<const marking::RuleSet>>(&compiled))
+    return std::move(*set);
+  // Only rules that are not whole had faults, and those are told by who read them.
+  return std::make_shared<const marking::RuleSet>();
+}
+
+FileFaults findRuleFaults(const std::vector<RuleText>& rules) {
+  const auto read = readRules(rules);
+  const auto* faults = std::get_if<FileFaults>(&read);
+  return faults != nullptr ? *faults : FileFaults();
 }
 
 }  // namespace cabwright::session

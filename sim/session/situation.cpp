@@ -16,6 +16,7 @@ namespace {
 using scenario::FileFaults;
 using Parsed = std::variant<scenario::LoadedScenario, FileFaults>;
 
+// The reader has looked at what the rules mean already, so that all faults come at once.
 std::variant<Situation, FileFaults> addRules(Parsed parsed) {
   if (auto* faults = std::get_if<FileFaults>(&parsed)) return std::move(*faults);
   Situation situation{std::get<scenario::LoadedScenario>(std::move(parsed)), nullptr};
@@ -42,7 +43,7 @@ std::string shortName(const std::string& path) {
 
 std::variant<Situation, FileFaults> loadSituation(const std::string& path,
                                                   const std::filesystem::path& shipped) {
-  return addRules(scenario::loadScenario(path, shipped));
+  return addRules(scenario::loadScenario(path, shipped, findRuleFaults));
 }
 
 std::variant<Situation, FileFaults> readSituation(const std::vector<SourceText>& sources) {
@@ -60,7 +61,7 @@ std::variant<Situation, FileFaults> readSituation(const std::vector<SourceText>&
   const scenario::SourceFile file{main->name, main->text};
   // The door of a file on disk checks this; a session's texts come in here.
   if (FileFaults faults = scenario::findTextFaults(file); !faults.empty()) return faults;
-  return addRules(scenario::parseScenario(file, library));
+  return addRules(scenario::parseScenario(file, library, findRuleFaults));
 }
 
 SessionHeader makeHeader(const Situation& situation, std::uint64_t seed,
@@ -76,6 +77,11 @@ SessionHeader makeHeader(const Situation& situation, std::uint64_t seed,
                               source.role == "scenario" ? shortName(source.name) : source.name,
                               source.text});
   return header;
+}
+
+void addScript(SessionHeader& header, const scenario::Script& script) {
+  for (const scenario::SourceFile& file : script.files)
+    header.sources.push_back({"script", shortName(file.name), file.text});
 }
 
 marking::SheetHead makeHead(const Situation& situation, const SessionHeader& header) {
@@ -98,6 +104,7 @@ marking::SheetHead makeHead(const Situation& situation, const SessionHeader& hea
   }
   Chain chain;
   for (const SourceText& source : header.sources) {
+    if (source.role == "script") continue;  // what was done, not what was set
     chain.add(std::string_view(source.role));
     chain.add(std::string_view(source.name));
     chain.add(std::string_view(source.text));

@@ -14,6 +14,7 @@
 #include "marking/rule_set.h"
 #include "marking/sheet.h"
 #include "scenario/scenario.h"
+#include "scenario/script.h"
 #include "session/marking_witness.h"
 #include "session/record.h"
 
@@ -36,6 +37,10 @@ struct Situation {
 /// that no path of this machine gets into the record.
 [[nodiscard]] SessionHeader makeHeader(const Situation& situation, std::uint64_t seed,
                                        const std::string& program_version);
+
+/// Puts the texts of the script that is played among the sources, with the one it stands on: for
+/// who reads the session. A replay needs none of them, it has the actions.
+void addScript(SessionHeader& header, const scenario::Script& script);
 
 /// What the sheet of such a session says at its head; the same for a run and for its recording.
 [[nodiscard]] marking::SheetHead makeHead(const Situation& situation, const SessionHeader& header);

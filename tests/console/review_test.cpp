@@ -59,6 +59,23 @@ TEST_F(Review, ASessionIsWholeWithoutTheFilesItWasMadeFrom) {
   EXPECT_EQ(run({"replay", file_}).code, 0);
 }
 
+// A script that stands on another: the session keeps both, and needs neither.
+TEST_F(Review, ASessionOfAnEditedScriptNeedsTheScriptItStandsOnNoMore) {
+  spill(folder_.script("bad-edited.txt"),
+        "# breaks: gear\nas good\nafter \"set cab1.pawl in\":\n  set cab1.gear 1\nend\n");
+  const std::string sheet = record("bad-edited.txt");
+  EXPECT_THAT(sheet, HasSubstr("Leave the gear alone"));
+  spill(folder_.script("good.txt"), "set cab1.gear 2\n");
+  EXPECT_EQ(run({"mark", file_}).out, sheet);
+  EXPECT_EQ(run({"replay", file_}).code, 0);
+  EXPECT_THAT(slurp(file_), HasSubstr("after \"set cab1.pawl in\":"));
+  EXPECT_THAT(slurp(file_), HasSubstr("wait 1.2 s\nset cab1.pawl out\n"));
+  const Outcome check = run({"check", folder_.script("bad-edited.txt")});
+  EXPECT_EQ(check.code, 2);
+  EXPECT_THAT(check.errorLines(),
+              ElementsAre(HasSubstr("bad-edited.txt:3:7: good.txt has no line")));
+}
+
 TEST_F(Review, BadSessionsGetOneLineAndCodeTwo) {
   record("good.txt");
   const std::string good = slurp(file_);
@@ -128,6 +145,42 @@ TEST_F(Review, CheckListsTheFaultsOfAllFilesWithTheirPlaces) {
                                      "rule 'no-such-rule'"));
   EXPECT_THAT(outcome.err, HasSubstr("none.toml: "));
   EXPECT_THAT(outcome.out, HasSubstr("good.txt: good"));
+}
+
+TEST_F(Review, CheckSaysThatAFileIsNothingItKnows) {
+  spill(folder_ / "empty.toml", "");
+  spill(folder_ / "title.toml", "title = \"Plain\"\n");
+  spill(folder_ / "mine.toml", "title = \"Plain\"\n[engine2]\nidle = 3\n");
+  spill(folder_ / "half.toml", "[marking]\npass_mark = 200\n");
+  spill(folder_.script("empty.txt"), "# breaks: gear\n");
+  const Outcome outcome =
+      run({"check", folder_ / "empty.toml", folder_ / "title.toml", folder_ / "mine.toml",
+           folder_ / "half.toml", folder_.script("empty.txt")});
+  EXPECT_EQ(outcome.code, 2);
+  EXPECT_EQ(outcome.out, "");
+  EXPECT_THAT(outcome.err, HasSubstr("empty.toml: no telling what this is"));
+  EXPECT_THAT(outcome.err, HasSubstr("title.toml: no telling what this is"));
+  EXPECT_THAT(outcome.err, HasSubstr("mine.toml:3:1: unknown parameter 'engine2.idle'"));
+  EXPECT_THAT(outcome.err, HasSubstr("half.toml:1:1: a scenario needs 'title'"));
+  EXPECT_THAT(outcome.err, HasSubstr("empty.txt: no step in it"));
+}
+
+TEST_F(Review, CheckRemarksOnAScriptThatOnlyWaits) {
+  spill(folder_.script("idle.txt"), "wait 5 s\n");
+  const Outcome outcome = run({"check", folder_.script("idle.txt")});
+  EXPECT_EQ(outcome.code, 0);
+  EXPECT_THAT(outcome.errorLines(), ElementsAre(HasSubstr("idle.txt: nobody does anything in it")));
+}
+
+TEST_F(Review, CheckListsFaultsOfTheScenarioAndOfItsRulesTogether) {
+  std::string text = slurp(folder_.script("scenario.toml"));
+  text.replace(text.find("did set cab1.gear"), 17, "did set cab1.gaer");
+  text.replace(text.find("\"8 C\""), 5, "\"8 F\"");
+  spill(folder_.script("scenario.toml"), text);
+  const Outcome outcome = run({"check", folder_.exercise().string()});
+  EXPECT_EQ(outcome.code, 2);
+  EXPECT_THAT(outcome.errorLines(),
+              ElementsAre(HasSubstr("unit 'F' found"), HasSubstr("did you mean 'cab1.gear'")));
 }
 
 TEST_F(Review, CheckFindsFaultsInTheRulesOfAScenario) {

@@ -189,6 +189,14 @@ TEST_F(RunCommand, TheLogSaysWhatWouldNotGo) {
                                  testing::Not(HasSubstr("refused")))));
 }
 
+TEST_F(RunCommand, AWaitThatRunsOutInTheScriptStoodOnIsSaidWithThatFile) {
+  spill(folder_.script("edited.txt"), "as stuck\nafter \"set cab1.pawl out\":\nwait 1 s\nend\n");
+  const Outcome outcome = runScript("edited.txt", {"--log"});
+  EXPECT_EQ(outcome.code, 2);
+  EXPECT_THAT(outcome.errorLines(), ElementsAre(HasSubstr("stuck.txt:1: set cab1.pawl out"),
+                                                HasSubstr("stuck.txt:2:1: waited 5 s for")));
+}
+
 TEST_F(RunCommand, KeepsTheNameOfTheTraineeInTheSessionAndTheSheet) {
   const std::string file = folder_ / "a.cabsession";
   const Outcome outcome = runScript("good.txt", {"--record", file, "--trainee", "P. Example"});

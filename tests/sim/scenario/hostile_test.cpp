@@ -215,6 +215,32 @@ RC_GTEST_PROP(HostileScript, ScratchedItIsRefusedOrInOrder, ()) {
   }
 }
 
+RC_GTEST_PROP(HostileScript, ScratchedEditsAreRefusedOrComeFromTheTwoFiles, ()) {
+  static const std::string good =
+      "set cab1.key on\nwait 2 s\nlook cab1.seal\nwait 2 s\nset cab1.gear 1\nwait 2 s\n";
+  const std::string text = mutate(
+      "# breaks: r\nas good\nwithout \"look cab1.seal\" to \"set cab1.gear 1\"\n"
+      "instead of last \"wait 2 s\":\n  wait 3 s\nend\nafter \"set cab1.key on\":\n  wait 1 "
+      "s\nend\n");
+  Neighbours beside;
+  beside.find = [](const std::string& name) -> std::optional<std::variant<SourceFile, FileFault>> {
+    if (name == "good") return SourceFile{"good.txt", good};
+    return std::nullopt;
+  };
+  const auto read = parseScript({"s.txt", text}, {}, beside);
+  if (const auto* faults = std::get_if<FileFaults>(&read)) {
+    checkFaults(*faults, text);
+    return;
+  }
+  const Script& script = std::get<Script>(read);
+  for (const ScriptStep& step : script.steps) {
+    RC_ASSERT(step.file < script.files.size());
+    const std::string& from = script.files[step.file].text;
+    RC_ASSERT(step.line <=
+              1u + static_cast<std::size_t>(std::count(from.begin(), from.end(), '\n')));
+  }
+}
+
 RC_GTEST_PROP(HostileText, RandomBytesAreNeverAVehicle, ()) {
   const auto text = *rc::gen::container<std::string>(rc::gen::arbitrary<char>());
   const auto read = parseVehicle({"v.toml", text});

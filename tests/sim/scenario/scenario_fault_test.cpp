@@ -191,6 +191,10 @@ TEST(ScenarioFaults, OtherThingsThatContradictEachOther) {
               ElementsAre("x.toml:9:1: the id 'a' is taken by another fault"));
 }
 
+std::string ruleNamed(const std::string& id) {
+  return "[[rule]]\nid = \"" + id + "\"\ntitle = \"t\"\nreason = \"w\"\nkind = \"existence\"\n";
+}
+
 TEST(ScenarioFaults, EventsAreThingsThatPeopleCanDo) {
   EXPECT_THAT(
       faultsIn("[[event]]\nwho = \"gaurd\"\nat = 1\ndo = \"ring bell 2\"\n"
@@ -206,6 +210,102 @@ TEST(ScenarioFaults, EventsAreThingsThatPeopleCanDo) {
                   HasSubstr("x.toml:16:68: unknown aspect 'up'"),
                   HasSubstr("x.toml:20:6: 'who' says who does it"), HasSubstr("x.toml:24:6: "),
                   HasSubstr("x.toml:28:28: end1.hoses: unknown condition")));
+}
+
+TEST(ScenarioFaults, EventsAreLookedAtWhateverElseIsWrong) {
+  const std::string event =
+      "[[event]]\nwho = \"signaller\"\nat = 1\n"
+      "do = [\"set signal.S2 clear\", \"sett signal.S1 clear\"]\n";
+  const auto wrong_words = [](std::size_t line) {
+    return std::pair(HasSubstr("x.toml:" + std::to_string(line) + ":19: unknown signal 'S2'"),
+                     HasSubstr("x.toml:" + std::to_string(line) + ":31: unknown verb 'sett'"));
+  };
+  // Other faults in the file; numbers that do not fit together; a vehicle that is not there.
+  EXPECT_THAT(
+      faultsIn("mode = 1\n" + event),
+      ElementsAre(HasSubstr("x.toml:6:8: 'mode'"), wrong_words(10).first, wrong_words(10).second));
+  EXPECT_THAT(faultsIn("[start.parameters]\nair.cut_in_psi = 99\n" + event),
+              ElementsAre(HasSubstr("x.toml:7:18: air.cut_out_psi"), wrong_words(11).first,
+                          wrong_words(11).second));
+  EXPECT_THAT(faultsOf(parseScenarioText("title = \"T\"\npurpose = \"P\"\nsummary = \"S\"\n"
+                                         "vehicle = \"x\"\nroute = \"line\"\n" +
+                                         event)),
+              ElementsAre(HasSubstr("x.toml:4:11: unknown vehicle"), wrong_words(9).first,
+                          wrong_words(9).second));
+  // Without its route nobody knows what signals there are.
+  EXPECT_THAT(faultsOf(parseScenarioText("title = \"T\"\npurpose = \"P\"\nsummary = \"S\"\n"
+                                         "vehicle = \"plain\"\nroute = \"x\"\n" +
+                                         event +
+                                         "[[event]]\nwho = \"guard\"\nat = 1\n"
+                                         "do = \"rang bell 2\"\n")),
+              ElementsAre(HasSubstr("x.toml:5:9: unknown route"),
+                          HasSubstr("x.toml:13:7: unknown verb 'rang'")));
+  EXPECT_THAT(faultsIn("[[event]]\nwho = \"gaurd\"\nat = 1\ndo = \"rang bell 2\"\n"),
+              ElementsAre(HasSubstr("x.toml:7:7: unknown who"),
+                          HasSubstr("x.toml:9:7: unknown verb 'rang'")));
+}
+
+TEST(ScenarioFaults, AnEventDoesSomething) {
+  EXPECT_THAT(faultsIn("[[event]]\nwho = \"guard\"\nat = 1\ndo = []\n"),
+              ElementsAre("x.toml:9:6: 'do' is an empty list"));
+}
+
+TEST(ScenarioFaults, FaultsOfTheStartAreToldWithThoseOfOtherParts) {
+  EXPECT_THAT(faultsIn("[start.objects]\ncontrol_key = \"cab1\"\nspare_key = \"cab1\"\n"
+                       "[people]\nguard = 3\n"),
+              ElementsAre(HasSubstr("x.toml:6:1: control_key and spare_key are both in cab1"),
+                          HasSubstr("x.toml:10:9: 'guard' is a number")));
+}
+
+TEST(ScenarioFaults, ASecondTableOfAKindIsOneFault) {
+  EXPECT_THAT(faultsIn("[marking]\npass_mark = 50\n[people]\nguard = true\n"
+                       "[marking]\nphases = [\"a\"]\npass_mark = 80\n[conditions]\nrail = 3\n"),
+              ElementsAre(HasSubstr("x.toml:10:1: "), HasSubstr("x.toml:14:8: 'rail'")));
+}
+
+TEST(ScenarioFaults, ListsOfWhatIsAllowedNameEachOnce) {
+  const std::vector<std::string> faults =
+      faultsIn(ruleNamed("a") + ruleNamed("a") + "follows = [\"quite_another\"]\n");
+  ASSERT_THAT(faults, ElementsAre(HasSubstr("the id 'a' is taken"),
+                                  HasSubstr("unknown rule 'quite_another'; allowed: a")));
+  EXPECT_THAT(faults[1], ::testing::EndsWith("allowed: a"));
+}
+
+// What the check of the rules' meaning says comes with the rest, and only for what could be read.
+TEST(ScenarioFaults, WhatIsFoundInTheRulesComesWithTheRest) {
+  std::vector<bool> whole;
+  const RuleCheck check = [&](const std::vector<RuleText>& rules) {
+    FileFaults found;
+    for (const RuleText& rule : rules) {
+      whole.push_back(rule.is_whole);
+      found.push_back({rule.at, "of rule " + rule.id});
+    }
+    return found;
+  };
+  EXPECT_THAT(
+      faultsOf(parseScenario({"x.toml", kHead + "mode = 1\n" + ruleNamed("a") + ruleNamed("b") +
+                                            "weight = -1\n[[marking.use]]\nfile = \"common\"\n"
+                                            "rules = [\"hb-off\"]\n"},
+                             cabwright::testing::testLibrary(), check)),
+      ElementsAre("x.toml:6:8: 'mode' is a number; allowed: text", "x.toml:8:6: of rule a",
+                  "x.toml:13:6: of rule b", HasSubstr("x.toml:17:10: 'weight' is -1"),
+                  "rules/common.toml:2:6: of rule hb-off"));
+  EXPECT_THAT(whole, ElementsAre(true, false, true));
+}
+
+TEST(ScenarioFaults, RulesOfAFileWithFaultsAreLookedAtToo) {
+  TextLibrary library = cabwright::testing::testLibrary();
+  library.add(Shelf::kRules, "other", ruleNamed("a") + "weight = -1\n" + ruleNamed("b"));
+  const RuleCheck check = [](const std::vector<RuleText>& rules) {
+    FileFaults found;
+    for (const RuleText& rule : rules) found.push_back({rule.at, "of rule " + rule.id});
+    return found;
+  };
+  EXPECT_THAT(
+      faultsOf(parseScenario({"x.toml", kHead + "[[marking.use]]\nfile = \"other\"\n"
+                                                "rules = [\"b\", \"c\"]\n"},
+                             library, check)),
+      ElementsAre(HasSubstr("rules/other.toml:6:10: 'weight'"), "rules/other.toml:8:6: of rule b"));
 }
 
 const std::string kRule =
@@ -250,7 +350,7 @@ TEST(ScenarioFaults, SharedRulesAreChosenOnceAndByName) {
                             "'common'"),
                   "x.toml:12:8: the rule 'hb-off' is there already; choose it once",
                   HasSubstr("x.toml:13:11: unknown rule 'brake-tset'; did you mean 'brake-test'?"),
-                  "x.toml:14:1: [[use]] needs 'file'",
+                  "x.toml:14:1: [[marking.use]] needs 'file'",
                   HasSubstr("x.toml:16:1: both 'rules' and 'except'"),
                   "x.toml:18:8: unknown rule 'hb-of'; did you mean 'hb-off'?"));
 }
@@ -263,6 +363,57 @@ TEST(ScenarioFaults, ThePassMarkCanBeReached) {
   EXPECT_THAT(faultsIn(kRule + "weight = 7\n[marking]\npass_mark = \"7 points\"\n"), IsEmpty());
   EXPECT_THAT(faultsIn("[marking]\npass_mark = \"eight points\"\n"),
               ElementsAre(HasSubstr("x.toml:7:13: 'pass_mark': 'eight points' found")));
+}
+
+TEST(ScenarioFaults, AnAimIsOfWhatIsShownAndDone) {
+  EXPECT_THAT(faultsIn("[marking]\ncomplete = \"cab1.air > 5 psi and true.standing\"\n"),
+              ElementsAre("x.toml:7:12: 'complete' reads what is shown and done, but true.standing "
+                          "is the truth"));
+  EXPECT_THAT(faultsIn("[marking]\ncomplete = \"cab1.airr > 5 psi\"\ncomplete_says = \" \"\n"),
+              ElementsAre("x.toml:7:13: unknown signal 'cab1.airr'; did you mean 'cab1.air'?",
+                          "x.toml:8:17: 'complete_says' is empty"));
+  EXPECT_THAT(faultsIn("[marking]\ncomplete = \"1 > 0\"\n"),
+              ElementsAre("x.toml:7:12: 'complete' is a condition without any signal"));
+  EXPECT_THAT(faultsIn("[marking]\ncomplete_says = \"done\"\n"),
+              ElementsAre(HasSubstr("x.toml:7:1: 'complete_says' without 'complete'")));
+  EXPECT_THAT(faultsIn("[marking]\ncomplete = \"cab1.air > 5 psi\"\n"), IsEmpty());
+}
+
+TEST(ScenarioFaults, AnAssessmentHasRulesAnAimAndAPassMark) {
+  const std::string mode = "mode = \"assessment\"\n";
+  const std::string aim = "complete = \"cab1.air > 5 psi\"\n";
+  EXPECT_THAT(faultsIn(mode),
+              ElementsAre("x.toml:6:8: an assessment without any rule",
+                          "x.toml:6:8: an assessment without an aim; wanted: complete = "
+                          "\"CONDITION\" in [marking]"));
+  EXPECT_THAT(faultsIn(mode + kRule + "[marking]\npass_mark = 0\n" + aim),
+              ElementsAre("x.toml:13:13: an assessment with a pass mark of 0"));
+  EXPECT_THAT(faultsIn(mode + kRule + "[marking]\npass_mark = \"0 points\"\n" + aim),
+              ElementsAre("x.toml:13:13: an assessment with a pass mark of 0"));
+  EXPECT_THAT(
+      faultsIn(mode + "[marking]\n" + aim + "[[marking.use]]\nfile = \"common\"\nrules = []\n"),
+      ElementsAre("x.toml:6:8: an assessment without any rule"));
+  // Rules that are meant but could not be found are said once.
+  EXPECT_THAT(faultsIn(mode + "[marking]\n" + aim + "[[marking.use]]\nfile = \"comon\"\n"),
+              ElementsAre(HasSubstr("x.toml:10:8: unknown file of rules 'comon'")));
+  EXPECT_THAT(faultsIn(mode + kRule + "[marking]\n" + aim), IsEmpty());
+  EXPECT_THAT(faultsIn("mode = \"practice\"\n[marking]\npass_mark = 0\n"), IsEmpty());
+}
+
+TEST(ScenarioFaults, PhasesOfRulesAreThoseOfTheList) {
+  EXPECT_THAT(faultsIn(kRule + "phase = \"brakes\"\n[marking]\n"
+                               "phases = [\"brake\", \"\", \"brake\"]\n"),
+              ElementsAre("x.toml:11:10: unknown phase 'brakes'; did you mean 'brake'?",
+                          "x.toml:13:20: a phase without a name",
+                          "x.toml:13:24: the phase 'brake' is there already"));
+  EXPECT_THAT(faultsIn(kRule + "phase = \"brakes\"\n"), IsEmpty());
+  TextLibrary library = cabwright::testing::testLibrary();
+  library.add(Shelf::kRules, "other", kRule + "phase = \"brakes\"\n");
+  EXPECT_THAT(faultsOf(parseScenario({"x.toml", kHead + "[marking]\nphases = [\"brake\"]\n"
+                                                        "[[marking.use]]\nfile = \"other\"\n"},
+                                     library)),
+              ElementsAre("rules/other.toml:6:10: unknown phase 'brakes'; did you mean 'brake'? "
+                          "(the 'phases' of x.toml)"));
 }
 
 TEST(ScenarioFaults, AFileOfRulesIsReadAsStrictly) {

@@ -100,6 +100,8 @@ do = ["set signal.S1 clear"]
 [marking]
 pass_mark = "6 points"
 phases = ["Before boarding", "Brake"]
+complete = "cab1.train_pipe >= 21 inHg"
+complete_says = "The vacuum is up."
 [marking.judgements]
 hit_points = 3
 [[marking.use]]
@@ -147,6 +149,9 @@ TEST(Scenario, HeadAndConditionsAreKept) {
   EXPECT_TRUE(s.start.guard_present);
   EXPECT_FALSE(s.start.second_person);
   EXPECT_THAT(s.phases, ElementsAre("Before boarding", "Brake"));
+  ASSERT_TRUE(s.aim);
+  EXPECT_EQ(s.aim->condition.text(), "cab1.train_pipe >= 21 inHg");
+  EXPECT_EQ(s.aim->says, "The vacuum is up.");
 }
 
 TEST(Scenario, TheStartIsWhatStandingHasMadeOfItAndWhatTheFileSays) {
@@ -268,34 +273,6 @@ TEST(Scenario, ARuleKnowsThePlaceOfEachLetter) {
   EXPECT_EQ(r.placeOf("condition", 0, 11), (FilePlace{"x.toml", 14, 1}));
   EXPECT_EQ(r.placeOf("steps", 1, 2), (FilePlace{"x.toml", 15, 20}));
   EXPECT_EQ(r.placeOf("b"), (FilePlace{"x.toml", 7, 6}));  // not there: the rule
-}
-
-// The examples that teach the format are files like any other.
-std::pair<std::string, std::string> readmeExamples() {
-  const auto loaded = loadText((cabwright::testing::shippedScenarios() / "README.txt").string());
-  const std::string text = std::get<SourceFile>(loaded).text;
-  const std::size_t scenario = text.find("\n  title = "), scripts = text.find("\nScripts\n");
-  const std::string script = text.substr(text.find("  # breaks", scripts));
-  std::string cut;  // the words behind each step are no part of it
-  std::istringstream lines(script);
-  for (std::string line; std::getline(lines, line);) {
-    cut += line.substr(0, line.find("   ", 4)) + "\n";
-  }
-  return {text.substr(scenario, scripts - scenario), cut};
-}
-
-// With what ships and nothing else: the example has to work for whoever copies it.
-TEST(Readme, ItsScenarioIsOne) {
-  const FolderLibrary shipped(cabwright::testing::shippedScenarios());
-  const Scenario s = good(parseScenario({"README.txt", readmeExamples().first}, shipped)).scenario;
-  EXPECT_EQ(s.rules.size(), 3u);
-  EXPECT_EQ(s.faults.size(), 1u);
-}
-
-TEST(Readme, ItsScriptIsOne) {
-  const Script s = good(parseScript({"README.txt", readmeExamples().second}));
-  EXPECT_EQ(s.steps.size(), 7u);
-  EXPECT_EQ(s.breaks, "hb-on");
 }
 
 TEST(Setup, TheSameSeedGivesTheSameAndOthersGiveOthers) {

@@ -30,7 +30,7 @@ std::vector<std::string> play(ScriptRunner& runner, std::int64_t ticks,
     frame.tick = t;
     if (change) change(frame);
     for (const ScriptRunner::Due& due : runner.advance(frame)) {
-      all.push_back(std::to_string(t) + " line " + std::to_string(due.line) + ": " +
+      all.push_back(std::to_string(t) + " line " + std::to_string(due.at.line) + ": " +
                     unit::toText(due.action));
     }
   }
@@ -132,7 +132,7 @@ TEST(Script, ACopyGoesOnAlike) {
 }
 
 TEST(Script, SaysWhichRuleItIsToBreak) {
-  EXPECT_EQ(parse("# breaks: hb-off\nwait 1 s\n").breaks, "hb-off");
+  EXPECT_EQ(parse("# breaks: hb-on\nwait 1 s\n").breaks, "hb-on");
   EXPECT_EQ(parse("# words\nwait 1 s\n# more\n").breaks, std::nullopt);
   EXPECT_THAT(faultsIn("wait 1 s\n  # breaks: x\n"),
               ElementsAre("s.txt:2:5: 'breaks:' belongs at the head, before the first step"));
@@ -213,7 +213,11 @@ TEST(Script, HostileFilesAreToldFromGoodOnes) {
   EXPECT_EQ(faultsIn(wrong).size(), 201u);
   EXPECT_THAT(faultsIn("wait until " + std::string(1900, '(') + " at most 1 s\n"),
               ElementsAre(HasSubstr("s.txt:1:")));
-  EXPECT_TRUE(parse("").steps.empty());
+}
+
+TEST(Script, SaysSomething) {
+  EXPECT_THAT(faultsIn(""), ElementsAre("s.txt: no step in it: a script says who does what"));
+  EXPECT_THAT(faultsIn("# breaks: x\n\n"), ElementsAre(HasSubstr("s.txt: no step in it")));
 }
 
 }  // namespace

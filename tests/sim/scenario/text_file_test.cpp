@@ -112,6 +112,35 @@ TEST(Syntax, EveryBrokenLineIsReportedAndTheRestIsStillRead) {
   EXPECT_THAT(faults[4], StartsWith("v.toml:6:14: 'air.control_m3' is 9; allowed: 0.005 to 5 m3"));
 }
 
+TEST_F(TextFile, SaysThatALineEndsInNoWayKnownHere) {
+  const std::string path = write("old.txt", "wait 1 s\r\nwait 2 s\rwait 3 s\r");
+  EXPECT_EQ(faultOf(path), path +
+                               ":2:9: a carriage return in a line; allowed: lines that end with "
+                               "LF or CR LF");
+  EXPECT_EQ(
+      faultOf(write("last.txt", "wait 1 s\r")).find(":1:9: a carriage return") != std::string::npos,
+      true);
+}
+
+TEST(Syntax, ATextThatIsNotClosedIsCalledThat) {
+  EXPECT_THAT(faultsOf(parseVehicle({"v.toml", "title = \"t\"\ntext = \"\xC3\xA9 open\n"})),
+              ElementsAre("v.toml:2:15: a text that is not closed on its line"));
+  EXPECT_THAT(faultsOf(parseVehicle({"v.toml", "title = \"t\"\r\ntext = \"open\r\n"})),
+              ElementsAre(HasSubstr("v.toml:2:13: a text that is not closed on its line")));
+  EXPECT_THAT(faultsOf(parseVehicle({"v.toml", "title = \"t\"\ntext = \"a\x01z\"\n"})),
+              ElementsAre(HasSubstr("unescaped control character")));
+}
+
+TEST(Syntax, MoreRulesThanAnybodyWritesAreRefused) {
+  std::string rules;
+  for (int k = 0; k < 2001; ++k) {
+    rules += "[[rule]]\nid = \"r" + std::to_string(k) +
+             "\"\ntitle = \"t\"\nreason = \"w\"\nkind = \"existence\"\na = \"did go cab1\"\n";
+  }
+  EXPECT_THAT(faultsOf(parseRules({"r.toml", rules})),
+              ElementsAre("r.toml:1:3: more than 2000 of [[rule]]"));
+}
+
 TEST(Syntax, AnOpenListSpoilsItselfOnly) {
   const auto read = parseVehicle({"v.toml",
                                   "title = \"x\"\n"
