@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <utility>
 
 #include "unit/condition.h"
 
@@ -32,8 +33,9 @@ class AimListener {
   /// Nothing if the exercise has no aim.
   [[nodiscard]] std::optional<AimResult> result() const {
     if (!aim_) return std::nullopt;
-    return AimResult{aim_->words.empty() ? "'" + aim_->condition.text() + "'" : aim_->words,
-                     reached_at_};
+    std::string words = aim_->words.empty() ? "'" + aim_->condition.text() + "'" : aim_->words;
+    if (words.back() == '.') words.pop_back();  // it comes to stand inside sentences
+    return AimResult{std::move(words), reached_at_};
   }
 
  private:

@@ -189,7 +189,7 @@ class Settler {
     if (!d.complete) return "Not decided: the run has not ended.";
     if (sheet_.totals.possible <= 0) return "Not passed: nothing was exercised.";
     if (sheet_.aim && !sheet_.aim->reached_at)
-      return fmt::format("Not passed: the exercise was not done ({}). {}.", sheet_.aim->words,
+      return fmt::format("Not passed: the exercise was not done. Asked: {}. {}.", sheet_.aim->words,
                          points);
     if (!enough) return fmt::format("Not yet: {}.", points);
     if (!d.in_time)

@@ -35,7 +35,7 @@ bool isTrainee(const unit::Action& action) { return action.actor == unit::Actor:
 }  // namespace
 
 MarkingWitness::MarkingWitness(MarkingTerms terms)
-    : terms_(std::move(terms)), marker_(terms_.rules) {
+    : terms_(std::move(terms)), marker_(terms_.rules), aim_(terms_.aim) {
   for (const unit::Setting& setting : terms_.hidden)
     if (const auto item = unit::findItem(setting.name))
       items_[unit::indexOf(*item)].hidden = firstWord(setting.value);
@@ -60,6 +60,7 @@ void MarkingWitness::seeFrame(const unit::Frame& frame) {
   const bool is_first = !last_;
   marker_.seeFrame(frame);
   judgements_.seeFrame(frame);
+  aim_.seeFrame(frame);
   last_ = frame;
   if (is_first)
     for (const unit::ItemInfo& info : unit::itemTable())
@@ -131,7 +132,7 @@ marking::MarkSheet MarkingWitness::makeSheet(marking::SheetHead head) const {
   head.limits_met.insert(head.limits_met.end(), limits_.begin(), limits_.end());
   return marking::makeSheet(head, terms_.pass, *terms_.rules, marker_.verdicts(),
                             judgements_.makeTable(makeTruth(), terms_.judgement_policy),
-                            terms_.judgement_policy);
+                            terms_.judgement_policy, aim_.result());
 }
 
 }  // namespace cabwright::session

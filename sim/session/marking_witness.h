@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "marking/aim.h"
 #include "marking/judgement.h"
 #include "marking/marker.h"
 #include "marking/sheet.h"
@@ -23,6 +24,7 @@ namespace cabwright::session {
 struct MarkingTerms {
   std::shared_ptr<const marking::RuleSet> rules;
   marking::PassRule pass;
+  std::optional<marking::Aim> aim;
   marking::JudgementPolicy judgement_policy;
   /// Conditions hidden at the start ({"end2.hoses", "hanging"}), to call them by name.
   std::vector<unit::Setting> hidden;
@@ -59,6 +61,7 @@ class MarkingWitness final : public Witness {
   MarkingTerms terms_;
   marking::Marker marker_;
   marking::JudgementListener judgements_;
+  marking::AimListener aim_;
   std::array<ItemTruth, unit::kItemCount> items_{};
   std::optional<unit::Frame> last_;
   std::vector<marking::SheetNote> faults_, remarks_, limits_;

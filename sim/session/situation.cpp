@@ -119,6 +119,7 @@ MarkingTerms makeTerms(const Situation& situation, const scenario::Setup& setup)
   MarkingTerms terms;
   terms.rules = situation.rules;
   terms.pass = {scenario.pass_percent, scenario.phases};
+  if (scenario.aim) terms.aim = marking::Aim{scenario.aim->condition, scenario.aim->says};
   const scenario::JudgementText& given = scenario.judgements;
   marking::JudgementPolicy& policy = terms.judgement_policy;
   policy.hit_points = given.hit_points.value_or(policy.hit_points);

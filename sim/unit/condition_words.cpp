@@ -20,11 +20,6 @@ struct WordList {
 constexpr WordList kControlWords[] = {CABWRIGHT_CONTROLS(CABWRIGHT_WORDS, )};
 #undef CABWRIGHT_WORDS
 constexpr std::string_view kJudgementWords = "none=0|good=1|defect=2|unsure=3";
-// As the reply table numbers them; what is not asked as a question has no word here.
-constexpr std::string_view kAnswerWords =
-    "none=0|granted=1|nobody_works=2|still_working=3|nobody_knows=4|fitter_has_it=5|on_my_way=6|"
-    "at_the_rear=7|nobody_there=8|rear_reading=9|valve_open=10|valve_shut=11|blocks_on=12|"
-    "blocks_off=13|blocks_differ=14|understood=15|ready_for_bell=16|person_seen=17|nobody_seen=18";
 constexpr std::string_view kDecisionWords = "none=0|go_on=1|restricted=2|fail=3";
 // Answers, in the order of the reply table.
 constexpr std::string_view kReplyWords =
@@ -41,9 +36,8 @@ std::string_view findWords(Signal signal) {
   }
   const std::string_view name = signalInfo(signal).name;
   if (name.substr(0, 7) == "judged.") return kJudgementWords;
-  if (name.substr(0, 9) == "answered.") return kAnswerWords;
+  if (name.substr(0, 9) == "answered." || name == "heard.words") return kReplyWords;
   if (name == "decision") return kDecisionWords;
-  if (name == "heard.words") return kReplyWords;
   return {};
 }
 
