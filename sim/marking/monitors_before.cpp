@@ -175,12 +175,9 @@ void SignalBeforeMonitor::advance(const CompiledRule& rule, const Scene& scene, 
   const bool a_comes = findWay(rule.a, scene).has_value();
   if (scene.act == nullptr || a_comes) push(rule, scene, a_comes);
   if (a_comes) last_a_ = scene.tick;
-  const auto way = findWay(rule.b, scene);
-  if (!way || (rule.spec.first_only && judged_)) return;
+  if (!findWay(rule.b, scene) || (rule.spec.first_only && judged_)) return;
   judged_ = true;
-  Ruling ruling = judge(rule, scene);
-  ruling.way = wayText(rule.b, *way);
-  ledger.add(rule, scene, std::move(ruling));
+  ledger.add(rule, scene, judge(rule, scene));
 }
 
 }  // namespace cabwright::marking

@@ -65,12 +65,9 @@ Ruling SequenceMonitor::judge(const CompiledRule& rule, const Scene& scene) cons
 
 void SequenceMonitor::advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger) {
   follow(rule, scene);
-  const auto way = findWay(rule.b, scene);
-  if (!way || (rule.spec.first_only && judged_)) return;
+  if (!findWay(rule.b, scene) || (rule.spec.first_only && judged_)) return;
   judged_ = true;
-  Ruling ruling = judge(rule, scene);
-  ruling.way = wayText(rule.b, *way);
-  ledger.add(rule, scene, std::move(ruling));
+  ledger.add(rule, scene, judge(rule, scene));
 }
 
 // Of each step the time that suits best: the nearest that is old enough.
@@ -115,12 +112,9 @@ void AllBeforeMonitor::advance(const CompiledRule& rule, const Scene& scene, Led
     done_[k].ripen(scene.tick - rule.lo);
     done_[k].push(scene.tick);
   }
-  const auto way = findWay(rule.b, scene);
-  if (!way || (rule.spec.first_only && judged_)) return;
+  if (!findWay(rule.b, scene) || (rule.spec.first_only && judged_)) return;
   judged_ = true;
-  Ruling ruling = judge(rule, scene);
-  ruling.way = wayText(rule.b, *way);
-  ledger.add(rule, scene, std::move(ruling));
+  ledger.add(rule, scene, judge(rule, scene));
 }
 
 }  // namespace cabwright::marking
