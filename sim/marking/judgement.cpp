@@ -16,8 +16,10 @@ constexpr std::string_view kItems[] = {CABWRIGHT_ITEMS(CABWRIGHT_NAME, )};
 constexpr std::string_view kPlaces[] = {CABWRIGHT_PLACES(CABWRIGHT_NAME, )};
 #undef CABWRIGHT_NAME
 
-/// A look that counts (common practice, no published source).
+/// No look counts that is shorter (common practice, no published source); some items take longer.
 constexpr double kLeastLookSeconds = 1.0;
+/// What is judged is judged on the Frame before, so a look may seem so much shorter than it was.
+constexpr double kFrameSeconds = 0.1;
 
 // Signals count tables from 1; 0 and anything odd is none.
 int toNumber(float value) {
@@ -94,6 +96,9 @@ void JudgementListener::seeFrame(const unit::Frame& frame) {
   looked_s_.resize(std::size(kItems), 0.0);
   double& longest = looked_s_[item - 1];
   longest = std::max(longest, static_cast<double>(frame[unit::Signal::kLookSeconds]));
+  needed_s_.resize(std::size(kItems), kLeastLookSeconds);
+  needed_s_[item - 1] =
+      std::max(kLeastLookSeconds, static_cast<double>(frame[unit::Signal::kLookNeeded]));
 }
 
 JudgementListener::Heard* JudgementListener::find(const std::string& item) {
@@ -110,10 +115,11 @@ void JudgementListener::seeAction(std::int64_t tick, const unit::Action& action)
   if (judged != "good" && judged != "defect" && judged != "unsure") return;
   const auto known = std::find(std::begin(kItems), std::end(kItems), action.object);
   if (known == std::end(kItems)) return;
-  Heard heard{action.object, judged, {}, placeText(place_), 0, tick, 0};
+  Heard heard{action.object, judged, {}, placeText(place_), 0, kLeastLookSeconds, tick, 0};
   if (blank != std::string::npos) heard.judged_class = action.argument.substr(blank + 1);
   const auto item = static_cast<std::size_t>(known - std::begin(kItems));
   if (item < looked_s_.size()) heard.looked_s = looked_s_[item];
+  if (item < needed_s_.size()) heard.needed_s = needed_s_[item];
   if (Heard* before = find(action.object)) {
     heard.revised = before->revised + (before->judged == judged ? 0 : 1);
     heard_.erase(heard_.begin() + (before - heard_.data()));
@@ -141,7 +147,7 @@ JudgementTable JudgementListener::makeTable(const std::vector<TruthRow>& truth,
     row.looked_s = heard.looked_s;
     row.tick = heard.tick;
     row.revised = heard.revised;
-    row.empty_entry = heard.judged != "unsure" && heard.looked_s < kLeastLookSeconds;
+    row.empty_entry = heard.judged != "unsure" && heard.looked_s < heard.needed_s - kFrameSeconds;
     row.result = calcResult(heard.judged, row.defect.has_value());
     table.rows.push_back(std::move(row));
   }

@@ -41,7 +41,7 @@ struct JudgementRow {
   std::int64_t tick = 0;
   int revised = 0;  ///< times an earlier judgement was changed; the last counts
   JudgementResult result = JudgementResult::kRight;
-  bool empty_entry = false;  ///< judged without a look of a second
+  bool empty_entry = false;  ///< judged without a look long enough for that item
 };
 
 /// What judgements are worth. "All defect" must not pay: a false alarm costs a little.
@@ -70,13 +70,14 @@ class JudgementListener {
  private:
   struct Heard {
     std::string item, judged, judged_class, place;
-    double looked_s = 0;
+    double looked_s = 0, needed_s = 0;
     std::int64_t tick = 0;
     int revised = 0;
   };
   Heard* find(const std::string& item);
   std::vector<Heard> heard_;
   std::vector<double> looked_s_;  ///< longest look at each item so far
+  std::vector<double> needed_s_;  ///< how long a look at it has to be to count
   int place_ = 0;
 };
 

@@ -276,6 +276,7 @@ class Editor {
       return std::nullopt;
     }
     std::vector<std::size_t> first_lines;
+    first_lines.reserve(found.size());
     for (const Range& range : found) first_lines.push_back(range.from);
     sayAmbiguous(edit, edit.from, first_lines);
     return std::nullopt;

@@ -28,6 +28,7 @@ class Looks {
     frame.tick = tick;
     frame[unit::Signal::kPlace] = numberOf(kPlaces, "end1");
     frame[unit::Signal::kLookItem] = numberOf(kItems, item);
+    frame[unit::Signal::kLookNeeded] = static_cast<float>(needed_s);
     frame[unit::Signal::kLookSeconds] = static_cast<float>(seconds);
     listener.seeFrame(frame);
     return *this;
@@ -37,6 +38,7 @@ class Looks {
     return *this;
   }
   JudgementListener listener;
+  double needed_s = 0;
 };
 
 const std::vector<TruthRow> kTruth{{"end1.hoses", "hanging", RuleClass::kCritical},
@@ -66,9 +68,19 @@ TEST(Judgements, CountHitsMissesAndFalseAlarms) {
   EXPECT_EQ(table.earned, 1);  // two for the hit, less one
 }
 
+TEST(Judgements, AreEmptyEntriesAfterALookTooShortForTheItem) {
+  Looks looks;
+  looks.needed_s = 5;
+  looks.look(100, "end1.hoses", 4.8).judge(110, "end1.hoses", "defect");
+  looks.look(200, "end1.lamps", 5).judge(210, "end1.lamps", "defect");
+  const JudgementTable table = looks.listener.makeTable(kTruth);
+  EXPECT_TRUE(table.rows[0].empty_entry);
+  EXPECT_FALSE(table.rows[1].empty_entry);
+}
+
 TEST(Judgements, WithoutALookOfASecondAreEmptyEntries) {
   Looks looks;
-  looks.look(100, "end1.hoses", 0.9).judge(110, "end1.hoses", "defect");
+  looks.look(100, "end1.hoses", 0.8).judge(110, "end1.hoses", "defect");
   looks.judge(120, "end1.lamps", "unsure");
   const JudgementTable table = looks.listener.makeTable(kTruth);
   EXPECT_TRUE(table.rows[0].empty_entry);
