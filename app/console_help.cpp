@@ -43,7 +43,8 @@ std::string helpWithExamples() {
 }
 
 std::string helpOfCheck() {
-  return "The kind of a file is told by what is in it: TOML with [[rule]], a vehicle, a route or a\n"
+  return "The kind of a file is told by what is in it: TOML with [[rule]], a vehicle, a route or "
+         "a\n"
          "scenario, or a script of actions. A folder stands for its scenario.toml. A script that\n"
          "begins with \"as good\" is the good.txt beside it but for the edits that follow.\n"
          "Exit code: 0 good, 2 faults, each as file:line:column: what was found, what is allowed.\n"
