@@ -19,9 +19,7 @@ std::vector<Reading> makeReadings(const CompiledRule& rule, const unit::Frame& f
   return readings;
 }
 
-std::string secondsText(std::int64_t ticks) {
-  return fmt::format("{} s", static_cast<double>(ticks) / 100.0);
-}
+std::string secondsText(std::int64_t ticks) { return fmt::format("{} s", toSeconds(ticks)); }
 
 std::string startOf(const CompiledEvent& event) {
   std::string name = event.name;

@@ -58,6 +58,9 @@ class Ledger {
 /// Of every signal the rule reads.
 [[nodiscard]] std::vector<Reading> makeReadings(const CompiledRule& rule, const unit::Frame& frame);
 
+[[nodiscard]] constexpr double toSeconds(std::int64_t ticks) {
+  return static_cast<double>(ticks) / 100.0;
+}
 /// "3.2 s" of ticks.
 [[nodiscard]] std::string secondsText(std::int64_t ticks);
 /// The name of an event with the first letter large.

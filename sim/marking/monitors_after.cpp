@@ -11,8 +11,6 @@
 namespace cabwright::marking {
 namespace {
 
-double toSeconds(std::int64_t ticks) { return static_cast<double>(ticks) / 100.0; }
-
 // Time in hand of b, against both ends of the window.
 void setTimeMargin(const CompiledRule& rule, std::int64_t distance, Ruling& ruling) {
   if (!rule.hi && rule.lo == 0) return;

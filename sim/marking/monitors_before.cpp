@@ -8,12 +8,6 @@
 #include "marking/monitors.h"
 
 namespace cabwright::marking {
-namespace {
-
-double toSeconds(std::int64_t ticks) { return static_cast<double>(ticks) / 100.0; }
-
-}  // namespace
-
 void RecentTimes::ripen(std::int64_t latest) {
   while (ticks_.size() >= 2 && ticks_[1] <= latest) ticks_.pop_front();
 }

@@ -9,8 +9,6 @@
 namespace cabwright::marking {
 namespace {
 
-double toSeconds(std::int64_t ticks) { return static_cast<double>(ticks) / 100.0; }
-
 Ruling makeRuling(bool met, const Scene& scene, std::string reason) {
   Ruling ruling;
   ruling.met = met;

@@ -9,8 +9,6 @@
 namespace cabwright::marking {
 namespace {
 
-double toSeconds(std::int64_t ticks) { return static_cast<double>(ticks) / 100.0; }
-
 std::string listText(const std::vector<std::string_view>& names) {
   std::string text;
   for (std::size_t k = 0; k < names.size(); ++k) {
