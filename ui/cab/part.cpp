@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cab/part.h"
+
+#include <QAccessible>
+#include <QPainter>
+#include <cmath>
+
+namespace cabwright::cab {
+
+Part::Part(Seat& seat, const SheetStyle& style, QWidget* parent)
+    : QWidget(parent), seat_(seat), style_(style) {
+  setAttribute(Qt::WA_NoSystemBackground);
+}
+
+void Part::setArea(const QRectF& area) {
+  area_ = area;
+  restyle();
+}
+
+void Part::restyle() {
+  const QRectF pixels = style_.frame.toWindow().mapRect(area_);
+  setGeometry(pixels.toAlignedRect());
+  update();
+}
+
+void Part::paintEvent(QPaintEvent* /*event*/) {
+  QPainter painter(this);
+  painter.translate(-pos());
+  painter.scale(style_.frame.scale, style_.frame.scale);
+  drawing::Pen pen(painter, style_.theme);
+  paint(pen);
+}
+
+QPointF Part::toSheet(QPointF widget_position) const {
+  return (widget_position + pos()) / style_.frame.scale;
+}
+
+void Part::announceValue() {
+  if (!QAccessible::isActive()) return;
+  const PartRole r = role();
+  if (r.high > r.low) {
+    QAccessibleValueChangeEvent event(this, r.number);
+    QAccessible::updateAccessibility(&event);
+  } else {
+    QAccessibleEvent event(this, QAccessible::NameChanged);
+    QAccessible::updateAccessibility(&event);
+  }
+}
+
+}  // namespace cabwright::cab

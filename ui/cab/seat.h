@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The trainee's seat as the parts of the sheet know it: what there is to be perceived, what can be
+// done, and how time passes. Knows no rule and no physics; all of it is the run's.
+//
+// Time: a clock calls passRealTime(). In real time as many ticks pass as the clock says. Outside
+// assessment time can be let pass until something changes; then it runs as fast as the machine is
+// calculated, and stops by itself.
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "session/changes.h"
+#include "session/live_run.h"
+#include "unit/controls.h"
+#include "unit/items.h"
+#include "unit/objects.h"
+
+namespace cabwright::cab {
+
+/// What came of something the trainee did.
+struct Answer {
+  bool accepted = true;
+  QString perceived;  ///< what is seen or felt
+  QString cause;      ///< why; empty in assessment
+};
+
+class Seat : public QObject {
+  Q_OBJECT
+ public:
+  explicit Seat(std::unique_ptr<session::LiveRun> run, QObject* parent = nullptr);
+  ~Seat() override;
+
+  [[nodiscard]] const session::LiveRun& run() const { return *run_; }
+  [[nodiscard]] const unit::Unit& unit() const { return run_->unit(); }
+  [[nodiscard]] const unit::Frame& frame() const { return run_->frame(); }
+  [[nodiscard]] double value(unit::Signal s) const { return run_->frame()[s]; }
+  [[nodiscard]] double value(unit::Control c) const;
+  [[nodiscard]] scenario::Mode mode() const { return run_->mode(); }
+  [[nodiscard]] bool inAssessment() const { return mode() == scenario::Mode::kAssessment; }
+  [[nodiscard]] unit::Place place() const;
+  [[nodiscard]] bool isWalking() const;
+  /// Whether a shown signal can be read from here, in this light.
+  [[nodiscard]] bool isPerceived(unit::Signal s) const;
+  /// Whether a control can be reached from here.
+  [[nodiscard]] bool isReachable(unit::Control c) const;
+  /// 0 left, 1 right; empty: no hand is on it.
+  [[nodiscard]] std::optional<int> handOn(unit::Control c) const;
+  [[nodiscard]] bool isHere(unit::Object o) const;
+  [[nodiscard]] bool isCarried(unit::Object o) const;
+  /// The last refusal of this control, while it still stands; empty otherwise.
+  [[nodiscard]] QString refusalOf(unit::Control c) const;
+
+  /// Everything a trainee can do, in the words of actions. Never throws; after the end of the run
+  /// nothing is accepted.
+  Answer act(std::string verb, std::string object, std::string argument = {});
+  Answer setControl(unit::Control c, double value);
+  Answer hold(unit::Control c, std::optional<double> value = {});
+  Answer release(unit::Control c);
+  Answer walk(unit::Place to, bool under_the_unit = false);
+  Answer look(unit::Item item);
+  Answer judge(unit::Item item, unit::Verdict verdict, unit::DefectClass rank);
+
+  /// Real seconds that went by. Long gaps (a machine that was asleep) count as a quarter second.
+  void passRealTime(double seconds);
+  void setFrozen(bool frozen);
+  [[nodiscard]] bool isFrozen() const { return frozen_; }
+  /// Lets time pass until something changes that matters; no effect in assessment.
+  void passUntilChange();
+  void stopPassing();
+  [[nodiscard]] bool isPassing() const { return passing_; }
+  /// Simulated seconds that have passed so far in this go.
+  [[nodiscard]] double passedSeconds() const;
+
+  /// Ends the run; the sheet afterwards is run().sheet().
+  void finish();
+  [[nodiscard]] bool isFinished() const { return run_->isFinished(); }
+
+ Q_SIGNALS:
+  void frameChanged();
+  void placeChanged();
+  /// Something was done, and what came of it.
+  void acted(const QString& what, const cabwright::cab::Answer& answer);
+  /// Time that was let pass stopped, and why.
+  void passed(const QString& why);
+  /// A person said something.
+  void said(const QString& who, const QString& words);
+  void frozenChanged(bool frozen);
+  void finished();
+
+ private:
+  void advanceTicks(std::int64_t ticks);
+  void advancePassing();
+  void noteMessages();
+  void noticePlace();
+
+  struct Refusal {
+    QString words;
+    std::int64_t until = 0;
+  };
+  std::unique_ptr<session::LiveRun> run_;
+  std::optional<session::ChangeWatch> watch_;
+  std::vector<Refusal> refusals_;
+  unit::Place seen_place_{};
+  bool seen_walking_ = false;
+  double owed_s_ = 0;
+  bool frozen_ = false, passing_ = false;
+  std::int64_t passing_since_ = 0;
+};
+
+}  // namespace cabwright::cab
