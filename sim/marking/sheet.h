@@ -26,6 +26,7 @@ struct SheetNote {
 struct SheetHead {
   std::string title, purpose;
   std::string trainee, instructor, assessor, attempt;
+  std::string mode;  ///< "guided", "practice", "assessment"
   std::string scenario, scenario_hash;
   std::string vehicle, route, conditions_told;
   std::string session_id, session_hash, started_utc;

@@ -29,6 +29,7 @@ json headToJson(const SheetHead& h) {
           {"instructor", h.instructor},
           {"assessor", h.assessor},
           {"attempt", h.attempt},
+          {"mode", h.mode},
           {"scenario", h.scenario},
           {"scenario_hash", h.scenario_hash},
           {"vehicle", h.vehicle},

@@ -89,6 +89,7 @@ void printHead(Paper& paper, const MarkSheet& sheet) {
   paper.wrap(0, "", head.title.empty() ? "Mark sheet" : "Mark sheet: " + head.title);
   paper.rule();
   printField(paper, "Purpose", head.purpose);
+  printField(paper, "Mode", head.mode);
   printField(paper, "Trainee", head.trainee);
   printField(paper, "Attempt", head.attempt);
   printField(paper, "Instructor", head.instructor);

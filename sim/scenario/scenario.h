@@ -25,6 +25,7 @@ namespace cabwright::scenario {
 
 enum class Mode : std::uint8_t { kGuided, kPractice, kAssessment };
 [[nodiscard]] std::string_view wordOf(Mode mode);
+[[nodiscard]] std::optional<Mode> findMode(std::string_view word);
 
 /// Something the trainee is not told: a condition of an item or instrument, a fault, or nothing.
 struct Hidden {
@@ -96,6 +97,12 @@ struct LoadedScenario {
 [[nodiscard]] std::variant<LoadedScenario, FileFaults> loadScenario(
     const std::string& path, const std::filesystem::path& shipped = {},
     const RuleCheck& check = {});
+
+/// Why an exercise cannot be run in this mode, in words: an assessment needs rules, an aim and a
+/// pass mark. Empty when it can.
+[[nodiscard]] std::optional<std::string> findModeFault(const Scenario& scenario, Mode mode);
+/// Runs it in this mode, whatever its file says.
+void chooseMode(Scenario& scenario, Mode mode);
 
 /// What a run is made of, once the seed has drawn.
 struct Setup {

@@ -122,6 +122,25 @@ void readSettings(TableReader& start, std::string_view key,
 
 std::string_view wordOf(Mode mode) { return kModes[static_cast<std::size_t>(mode)]; }
 
+std::optional<Mode> findMode(std::string_view word) {
+  for (std::size_t k = 0; k < kModes.size(); ++k)
+    if (kModes[k] == word) return static_cast<Mode>(k);
+  return std::nullopt;
+}
+
+std::optional<std::string> findModeFault(const Scenario& scenario, Mode mode) {
+  if (mode != Mode::kAssessment) return std::nullopt;
+  if (scenario.rules.empty()) return "an assessment needs rules, and this exercise has none";
+  if (!scenario.aim) return "an assessment needs an aim, and this exercise has none";
+  if (!(scenario.pass_percent > 0.0)) return "an assessment needs a pass mark above 0";
+  return std::nullopt;
+}
+
+void chooseMode(Scenario& scenario, Mode mode) {
+  scenario.mode = mode;
+  scenario.start.assessment = mode == Mode::kAssessment;
+}
+
 void readHead(TableReader& root, ScenarioDraft& draft) {
   Scenario& s = draft.scenario;
   s.title = root.text("title", Need::kMust).value_or("");

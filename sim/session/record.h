@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "scenario/scenario.h"
 #include "unit/action.h"
 #include "unit/frame.h"
 
@@ -68,6 +69,8 @@ struct SessionHeader {
   std::string started_utc;      ///< RFC 3339, seconds, UTC
   std::string scenario;         ///< its title
   std::uint64_t seed = 0;       ///< that drew the hidden conditions
+  /// Chosen for this run instead of the scenario's own; empty: the scenario's.
+  std::optional<scenario::Mode> mode;
   std::vector<SourceText> sources;
   std::vector<Person> people;
   bool operator==(const SessionHeader&) const = default;

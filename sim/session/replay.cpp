@@ -41,7 +41,9 @@ Situation readSituation(const Store& store) {
   if (const auto* faults = std::get_if<scenario::FileFaults>(&read))
     throw SessionError(store.name() +
                        ": its scenario cannot be read: " + scenario::toText(faults->front()));
-  return std::get<Situation>(std::move(read));
+  Situation situation = std::get<Situation>(std::move(read));
+  if (const auto mode = store.header().mode) scenario::chooseMode(situation.loaded.scenario, *mode);
+  return situation;
 }
 
 Remarked markAgain(const Store& store) {

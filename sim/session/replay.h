@@ -14,8 +14,8 @@
 
 namespace cabwright::session {
 
-/// The situation kept in a session. Throws SessionError if it cannot be read any more (a recording
-/// of another version of the program).
+/// The situation kept in a session, in the mode it was run in. Throws SessionError if it cannot be
+/// read any more (a recording of another version of the program).
 [[nodiscard]] Situation readSituation(const Store& store);
 
 struct Remarked {

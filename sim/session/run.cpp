@@ -43,6 +43,12 @@ void Run::begin() {
   showHash();
 }
 
+Run Run::copyAlone() const {
+  Run copy = *this;
+  copy.witnesses_.clear();
+  return copy;
+}
+
 std::uint64_t Run::hash() const {
   quantity::Fnv1a64 hash;
   hash.addInt(unit_.hash());

@@ -59,6 +59,9 @@ class Run {
   [[nodiscard]] const std::vector<TimedAction>& lastScheduled() const { return last_scheduled_; }
   [[nodiscard]] const fault::ActiveFaults& faults() const { return faults_; }
 
+  /// The world as it stands, to go on by itself: no witness sees the copy.
+  [[nodiscard]] Run copyAlone() const;
+
   /// Hash of all that decides what comes next, to the bit (FNV-1a 64).
   [[nodiscard]] std::uint64_t hash() const;
 

@@ -65,7 +65,7 @@ std::string toHex(std::uint64_t number) {
 }
 
 void writeAbout(Database& database, Chain& chain, const SessionHeader& header) {
-  const std::map<std::string, std::string> about{
+  std::map<std::string, std::string> about{
       {"frame_ticks", std::to_string(kFrameTicks)},
       {"program_version", header.program_version},
       {"scenario", header.scenario},
@@ -74,6 +74,7 @@ void writeAbout(Database& database, Chain& chain, const SessionHeader& header) {
       {"started_utc", header.started_utc},
       {"ticks_per_second", std::to_string(kTicksPerSecond)},
   };
+  if (header.mode) about.emplace("mode", scenario::wordOf(*header.mode));
   Statement put(database, "INSERT INTO about(key, value) VALUES(?1, ?2)");
   for (const auto& [key, value] : about) {
     chain.add(std::string_view(key));

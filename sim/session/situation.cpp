@@ -79,6 +79,13 @@ SessionHeader makeHeader(const Situation& situation, std::uint64_t seed,
   return header;
 }
 
+void chooseMode(Situation& situation, SessionHeader& header, std::optional<scenario::Mode> mode) {
+  scenario::Scenario& scenario = situation.loaded.scenario;
+  if (!mode || *mode == scenario.mode) return;
+  header.mode = mode;
+  scenario::chooseMode(scenario, *mode);
+}
+
 void addScript(SessionHeader& header, const scenario::Script& script) {
   for (const scenario::SourceFile& file : script.files)
     header.sources.push_back({"script", shortName(file.name), file.text});
@@ -96,6 +103,7 @@ marking::SheetHead makeHead(const Situation& situation, const SessionHeader& hea
   head.started_utc = header.started_utc;
   head.program_version = header.program_version;
   head.seed = header.seed;
+  head.mode = scenario::wordOf(scenario.mode);
   head.time_allowed_s = scenario.time_allowed_s;
   for (const Person& person : header.people) {
     if (person.role == "trainee") head.trainee = person.name;

@@ -33,6 +33,11 @@ struct Situation {
 [[nodiscard]] std::variant<Situation, scenario::FileFaults> readSituation(
     const std::vector<SourceText>& sources);
 
+/// In another mode than the scenario's own, if one is given and it is another one: sets it in the
+/// situation and in the header of the session, so that a replay is run in it as well. What
+/// scenario::findModeFault finds is left to the caller.
+void chooseMode(Situation& situation, SessionHeader& header, std::optional<scenario::Mode> mode);
+
 /// The head of a new session file. The scenario's file is called by its last folder and name, so
 /// that no path of this machine gets into the record.
 [[nodiscard]] SessionHeader makeHeader(const Situation& situation, std::uint64_t seed,

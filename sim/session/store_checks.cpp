@@ -73,6 +73,10 @@ void loadAbout(Database& database, LoadedHeader& loaded, std::string& header_cha
   header.started_utc = about["started_utc"];
   header.scenario = about["scenario"];
   header.seed = static_cast<std::uint64_t>(toNumber(file, "seed", about["seed"]));
+  if (const auto mode = about.find("mode"); mode != about.end()) {
+    header.mode = scenario::findMode(mode->second);
+    if (!header.mode) throw SessionError(file + ": recorded in a mode this program does not know");
+  }
 }
 
 void loadSources(Database& database, LoadedHeader& loaded) {

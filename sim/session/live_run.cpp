@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "session/live_run.h"
+
+#include <algorithm>
+#include <stdexcept>
+#include <utility>
+
+#include "session/session_error.h"
+
+namespace cabwright::session {
+namespace {
+
+constexpr std::int64_t kCopyTicks = 30 * kTicksPerSecond;
+
+std::string traineeOf(const SessionHeader& header) {
+  for (const Person& person : header.people)
+    if (person.role == "trainee") return person.name;
+  return {};
+}
+
+// What its words mean is known to Run::take; here only the reading.
+unit::Action makeRemark(const std::string& words) {
+  return {unit::Actor::kInstructor, "remark", "session", words};
+}
+
+}  // namespace
+
+struct LiveRun::Parts {
+  Situation situation;
+  SessionHeader header;
+  scenario::Setup setup;
+  std::unique_ptr<Recorder> recorder;
+  std::string record_fault;
+  scenario::Mode own_mode;
+};
+
+LiveRun::Parts LiveRun::makeParts(const Situation& situation, const LiveOptions& options) {
+  const scenario::Scenario& scenario = situation.loaded.scenario;
+  Parts parts{situation, {}, {}, nullptr, {}, scenario.mode};
+  if (const auto fault = scenario::findModeFault(scenario, options.mode.value_or(scenario.mode)))
+    throw std::invalid_argument(*fault);
+  parts.header =
+      makeHeader(situation, options.seed.value_or(scenario.seed), options.program_version);
+  chooseMode(parts.situation, parts.header, options.mode);
+  if (!options.trainee.empty()) parts.header.people.push_back({"trainee", options.trainee});
+  parts.setup = scenario::makeSetup(parts.situation.loaded, parts.header.seed);
+  if (!options.record) return parts;
+  try {
+    parts.recorder = std::make_unique<Recorder>(*options.record, parts.header);
+  } catch (const SessionError& error) {
+    parts.record_fault = error.what();
+  }
+  return parts;
+}
+
+LiveRun::LiveRun(const Situation& situation, const LiveOptions& options)
+    : LiveRun(makeParts(situation, options)) {}
+
+LiveRun::LiveRun(Parts parts)
+    : situation_(std::move(parts.situation)),
+      header_(std::move(parts.header)),
+      marking_(makeTerms(situation_, parts.setup)),
+      history_(chartSignals()),
+      recorder_(std::move(parts.recorder)),
+      record_fault_(std::move(parts.record_fault)),
+      own_mode_(parts.own_mode),
+      run_(parts.setup) {
+  run_.addWitness(marking_);
+  run_.addWitness(history_);
+  if (recorder_) run_.addWitness(*recorder_);
+  run_.begin();
+  keepCopy();
+}
+
+void LiveRun::keepCopy() { copies_.emplace(tick(), run_.copyAlone()); }
+
+Taken LiveRun::take(const unit::Action& action) {
+  if (finished_) {
+    Taken taken;
+    taken.fault = "the run is over";
+    return taken;
+  }
+  Taken taken = run_.take(action);
+  if (!taken.fault) actions_.push_back({tick(), taken.number, false, action});
+  return taken;
+}
+
+std::int64_t LiveRun::advance(std::int64_t ticks) {
+  std::int64_t done = 0;
+  for (; done < ticks && !finished_ && !failed(); ++done) {
+    run_.advance();
+    if (tick() % kCopyTicks == 0) keepCopy();
+  }
+  return done;
+}
+
+marking::MarkSheet LiveRun::sheet() const {
+  marking::SheetHead head = makeHead(situation_, header_);
+  head.last_tick = tick();
+  return marking_.makeSheet(head);
+}
+
+marking::MarkSheet LiveRun::finish(const std::string& reason) {
+  if (finished_) return sheet();
+  finished_ = true;
+  marking_.finish(tick());
+  marking::MarkSheet sheet = this->sheet();
+  if (recorder_) {
+    try {
+      recorder_->close(makeClosing(tick(), reason, sheet));
+    } catch (const SessionError& error) {
+      record_fault_ = error.what();
+    }
+  }
+  return sheet;
+}
+
+std::optional<std::string> LiveRun::recordFault() const {
+  if (!record_fault_.empty()) return record_fault_;
+  return recorder_ ? recorder_->findFault() : std::nullopt;
+}
+
+// What was done before `tick`, at the ticks at which it was done.
+bool LiveRun::repeat(const LiveRun& before, std::int64_t tick, const BringProgress& progress) {
+  auto next = before.actions_.begin();
+  while (this->tick() < tick && !failed()) {
+    for (; next != before.actions_.end() && next->tick == this->tick(); ++next) take(next->action);
+    advance(1);
+    if (progress && this->tick() % kTicksPerSecond == 0 && !progress(this->tick())) return false;
+  }
+  return true;
+}
+
+std::unique_ptr<LiveRun> LiveRun::takenAgainFrom(std::int64_t tick, LiveOptions options,
+                                                 const BringProgress& progress) const {
+  if (!options.mode) options.mode = mode();
+  if (mode() == scenario::Mode::kAssessment || *options.mode == scenario::Mode::kAssessment)
+    return nullptr;
+  options.seed = header_.seed;
+  if (options.trainee.empty()) options.trainee = traineeOf(header_);
+  if (options.program_version.empty()) options.program_version = header_.program_version;
+  // The constructor compares with the scenario's own mode, which this run may have changed.
+  Situation original = situation_;
+  scenario::chooseMode(original.loaded.scenario, own_mode_);
+  auto again = std::make_unique<LiveRun>(original, options);
+  const std::int64_t wanted = std::clamp<std::int64_t>(tick, 0, this->tick());
+  if (!again->repeat(*this, wanted, progress)) return nullptr;
+  again->take(makeRemark("taken again from " + marking::clockText(wanted)));
+  return again;
+}
+
+unit::Frame LiveRun::frameAt(std::int64_t tick) const {
+  const std::int64_t wanted = std::clamp<std::int64_t>(tick, 0, this->tick());
+  if (wanted == this->tick()) return frame();
+  Run run = std::prev(copies_.upper_bound(wanted))->second;
+  auto next = std::ranges::lower_bound(actions_, run.tick(), {}, &TimedAction::tick);
+  while (run.tick() < wanted) {
+    for (; next != actions_.end() && next->tick == run.tick(); ++next) run.take(next->action);
+    run.advance();
+  }
+  return run.frame();
+}
+
+}  // namespace cabwright::session

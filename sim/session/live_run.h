@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A run somebody sits in: the world, its marking, its recording and what the charts afterwards
+// need, started, led and ended together. Knows no clock: who keeps real time calls advance() by it.
+//
+// In assessment the world itself says no causes and skips no way (unit::World::assessment); that
+// nothing is prompted, and that time passes only as fast as the clock, is up to who leads the run.
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "marking/sheet.h"
+#include "session/marking_witness.h"
+#include "session/recorder.h"
+#include "session/run.h"
+#include "session/signal_history.h"
+#include "session/situation.h"
+
+namespace cabwright::session {
+
+struct LiveOptions {
+  std::optional<scenario::Mode> mode;           ///< the scenario's own if empty
+  std::optional<std::uint64_t> seed;            ///< likewise
+  std::optional<std::filesystem::path> record;  ///< a file that does not exist yet
+  std::string trainee;                          ///< name or number; may be empty
+  std::string program_version;
+};
+
+/// Asked now and then while a run is brought to a moment; false gives it up.
+using BringProgress = std::function<bool(std::int64_t tick)>;
+
+class LiveRun {
+ public:
+  /// Throws std::invalid_argument when the situation cannot be run in that mode
+  /// (scenario::findModeFault) or its setup makes no unit. Trouble with the file to record to does
+  /// not throw: the run goes on unrecorded, see recordFault().
+  LiveRun(const Situation& situation, const LiveOptions& options);
+  LiveRun(const LiveRun&) = delete;
+  LiveRun& operator=(const LiveRun&) = delete;
+
+  /// Does it now; after the end nothing is done and the fault says so.
+  Taken take(const unit::Action& action);
+  /// So many ticks of 10 ms; less if the machine fails, none after the end. Gives how many.
+  std::int64_t advance(std::int64_t ticks);
+
+  [[nodiscard]] std::int64_t tick() const { return run_.tick(); }
+  [[nodiscard]] const unit::Frame& frame() const { return run_.frame(); }
+  [[nodiscard]] const unit::Unit& unit() const { return run_.unit(); }
+  [[nodiscard]] const Run& run() const { return run_; }
+  [[nodiscard]] bool failed() const { return run_.failed(); }
+  [[nodiscard]] scenario::Mode mode() const { return situation_.loaded.scenario.mode; }
+  [[nodiscard]] const Situation& situation() const { return situation_; }
+  [[nodiscard]] const SessionHeader& header() const { return header_; }
+  [[nodiscard]] const marking::Marker& marker() const { return marking_.marker(); }
+
+  /// What people did, in order; what the scenario does by itself is not among it.
+  [[nodiscard]] const std::vector<TimedAction>& actions() const { return actions_; }
+
+  /// The sheet as it stands, head and all.
+  [[nodiscard]] marking::MarkSheet sheet() const;
+
+  /// Ends the run: marks what is pending, writes the end of the recording and closes it. Called
+  /// again it gives the same sheet and does nothing.
+  marking::MarkSheet finish(const std::string& reason);
+  [[nodiscard]] bool isFinished() const { return finished_; }
+
+  /// Why this run is not recorded, or not to its end, in one line; empty while all is well or
+  /// nothing was to be recorded.
+  [[nodiscard]] std::optional<std::string> recordFault() const;
+
+  /// A new run of the same seed brought to that tick (0 to tick()) by doing the same again up to
+  /// it; what was done at that tick itself is not done. The new run says in its record, and so on
+  /// its sheet, that it was taken again. Mode and trainee are this run's where the options leave
+  /// them empty. Costs what the machine needs: some thousand times real time, so a second or two
+  /// for half an hour. Empty in assessment, from it and into it, and when `progress` gives it up.
+  [[nodiscard]] std::unique_ptr<LiveRun> takenAgainFrom(std::int64_t tick, LiveOptions options,
+                                                        const BringProgress& progress = {}) const;
+
+  /// chartSignals() ten times a second.
+  [[nodiscard]] const SignalHistory& history() const { return history_; }
+  /// What all gauges showed at a tick (0 to tick(), else the nearest of these): worked out again
+  /// from a copy of the world no more than half a minute before it.
+  [[nodiscard]] unit::Frame frameAt(std::int64_t tick) const;
+
+ private:
+  struct Parts;  // what has to be ready before the run itself
+  explicit LiveRun(Parts parts);
+  static Parts makeParts(const Situation& situation, const LiveOptions& options);
+  void keepCopy();
+  bool repeat(const LiveRun& before, std::int64_t tick, const BringProgress& progress);
+
+  Situation situation_;
+  SessionHeader header_;
+  MarkingWitness marking_;
+  SignalHistory history_;
+  std::unique_ptr<Recorder> recorder_;
+  std::string record_fault_;
+  scenario::Mode own_mode_;  ///< of the scenario, whatever this run was made in
+  Run run_;
+  std::vector<TimedAction> actions_;
+  std::map<std::int64_t, Run> copies_;  ///< before anything was done at that tick
+  bool finished_ = false;
+};
+
+}  // namespace cabwright::session
