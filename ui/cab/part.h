@@ -22,11 +22,20 @@ struct SheetStyle {
 
 /// What a screen reader is told of a part.
 struct PartRole {
-  enum class Kind : std::uint8_t { kPicture, kGauge, kLamp, kLever, kButton, kSwitch, kThing, kText };
+  enum class Kind : std::uint8_t {
+    kPicture,
+    kGauge,
+    kLamp,
+    kLever,
+    kButton,
+    kSwitch,
+    kThing,
+    kText
+  };
   Kind kind = Kind::kPicture;
-  QString name;         ///< what it is called: "Brake"
-  QString value;        ///< how it stands: "in lap", "21 inHg"
-  QString description;  ///< what it is for, and how a hand or a key moves it
+  QString name = {};         ///< what it is called: "Brake"
+  QString value = {};        ///< how it stands: "in lap", "21 inHg"
+  QString description = {};  ///< what it is for, and how a hand or a key moves it
   /// Of levers and gauges: a number between two ends; empty range: none.
   double number = 0, low = 0, high = 0;
 };

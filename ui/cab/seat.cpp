@@ -45,9 +45,7 @@ Seat::Seat(std::unique_ptr<session::LiveRun> run, QObject* parent)
 
 Seat::~Seat() = default;
 
-double Seat::value(unit::Control c) const {
-  return run_->frame()[unit::controlInfo(c).signal];
-}
+double Seat::value(unit::Control c) const { return run_->frame()[unit::controlInfo(c).signal]; }
 
 unit::Place Seat::place() const { return unit().world().trainee.place; }
 
@@ -109,8 +107,7 @@ Answer Seat::act(std::string verb, std::string object, std::string argument) {
 
 Answer Seat::setControl(unit::Control c, double value) {
   const unit::ControlInfo& info = unit::controlInfo(c);
-  const Answer answer =
-      act("set", std::string(info.name), unit::positionName(info, value));
+  const Answer answer = act("set", std::string(info.name), unit::positionName(info, value));
   Refusal& refusal = refusals_[unit::indexOf(c)];
   refusal = {};
   if (!answer.accepted) {
@@ -138,9 +135,7 @@ Answer Seat::walk(unit::Place to, bool under_the_unit) {
   return answer;
 }
 
-Answer Seat::look(unit::Item item) {
-  return act("look", std::string(unit::itemInfo(item).name));
-}
+Answer Seat::look(unit::Item item) { return act("look", std::string(unit::itemInfo(item).name)); }
 
 Answer Seat::judge(unit::Item item, unit::Verdict verdict, unit::DefectClass rank) {
   std::string words(unit::wordOf(verdict));

@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cab/item_part.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <algorithm>
+#include <cmath>
+
+#include "cab/names.h"
+#include "drawing/furniture.h"
+#include "drawing/verdict.h"
+
+namespace cabwright::cab {
+
+using drawing::Anchor;
+using drawing::Tone;
+
+namespace {
+
+constexpr double kSignWidth = 26;  // room for the verdict before the name
+constexpr double kClear = 5;
+
+drawing::VerdictSign signOf(unit::Verdict verdict, bool looked) {
+  switch (verdict) {
+    case unit::Verdict::kGood:
+      return drawing::VerdictSign::kGood;
+    case unit::Verdict::kDefect:
+      return drawing::VerdictSign::kDefect;
+    case unit::Verdict::kUnsure:
+      return drawing::VerdictSign::kUnsure;
+    case unit::Verdict::kNone:
+      break;
+  }
+  return looked ? drawing::VerdictSign::kSeen : drawing::VerdictSign::kNone;
+}
+
+QString judgementText(unit::Verdict verdict) {
+  switch (verdict) {
+    case unit::Verdict::kGood:
+      return ItemPart::tr("judged good");
+    case unit::Verdict::kDefect:
+      return ItemPart::tr("judged defect");
+    case unit::Verdict::kUnsure:
+      return ItemPart::tr("judged not sure");
+    case unit::Verdict::kNone:
+      break;
+  }
+  return ItemPart::tr("not judged");
+}
+
+}  // namespace
+
+ItemPart::ItemPart(Seat& seat, const SheetStyle& style, unit::Item item, ItemShape shape,
+                   QWidget* parent)
+    : Part(seat, style, parent), item_(item), shape_(shape) {
+  setFocusPolicy(Qt::StrongFocus);
+  setCursor(Qt::PointingHandCursor);
+  setAccessibleName(nameOf(item));
+  const std::string_view name = unit::itemInfo(item).name;
+  setObjectName(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+  setArea(shape_.thing.united(labelBox()).adjusted(-9, -9, 9, 9));
+}
+
+QString ItemPart::label() const { return nameOf(item_); }
+
+QRectF ItemPart::labelBox() const {
+  const double w = drawing::textWidth(label(), drawing::kText, true) + kSignWidth;
+  const double left = shape_.label_ends ? shape_.label.x() - w : shape_.label.x();
+  return {left, shape_.label.y() - 20, w, 27};
+}
+
+// Only the thing and its name take the mouse: what lies between belongs to others.
+void ItemPart::resizeEvent(QResizeEvent* event) {
+  Part::resizeEvent(event);
+  const QTransform t = style().frame.toWindow();
+  const auto local = [&](const QRectF& r) {
+    return t.mapRect(r).translated(-pos()).toAlignedRect();
+  };
+  QRegion region(local(shape_.thing.adjusted(-9, -9, 9, 9)));
+  region += local(labelBox().adjusted(-6, -4, 6, 4));
+  setMask(region);
+}
+
+void ItemPart::setPointed(bool pointed) {
+  if (pointed == pointed_) return;
+  pointed_ = pointed;
+  update();
+}
+
+void ItemPart::refresh() {
+  const unit::World& w = seat().unit().world();
+  Shown now;
+  now.looking = w.trainee.looking == item_ && !seat().isWalking();
+  now.looked = w.item[unit::indexOf(item_)].looked;
+  now.verdict = w.item[unit::indexOf(item_)].verdict;
+  if (now.looking) {
+    const double needed = seat().value(unit::Signal::kLookNeeded);
+    const double share = needed > 0 ? seat().value(unit::Signal::kLookSeconds) / needed : 1;
+    now.share = static_cast<int>(std::clamp(share, 0.0, 1.0) * 20);
+  }
+  if (now == shown_) return;
+  const bool judged = now.verdict != shown_.verdict;
+  shown_ = now;
+  update();
+  if (judged) announceValue();
+}
+
+PartRole ItemPart::role() const {
+  PartRole r;
+  r.kind = PartRole::Kind::kThing;
+  r.name = label();
+  r.value = judgementText(shown_.verdict);
+  if (shown_.looking) r.value += tr(", being looked at");
+  r.description = tr("Enter looks at it; then G good, D defect, U not sure");
+  return r;
+}
+
+bool ItemPart::activate() {
+  seat().look(item_);
+  return true;
+}
+
+void ItemPart::mousePressEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton) activate();
+}
+
+// While a thing has the focus, G, D and U judge it, whatever those keys do elsewhere.
+bool ItemPart::event(QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride) {
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key == Qt::Key_G || key == Qt::Key_D || key == Qt::Key_U) {
+      event->accept();
+      return true;
+    }
+  }
+  return Part::event(event);
+}
+
+void ItemPart::keyPressEvent(QKeyEvent* event) {
+  const auto judge = [&](unit::Verdict verdict) {
+    seat().judge(item_, verdict, unit::DefectClass::kNone);
+  };
+  switch (event->key()) {
+    case Qt::Key_Space:
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+      activate();
+      break;
+    case Qt::Key_G:
+      judge(unit::Verdict::kGood);
+      break;
+    case Qt::Key_D:
+      judge(unit::Verdict::kDefect);
+      break;
+    case Qt::Key_U:
+      judge(unit::Verdict::kUnsure);
+      break;
+    case Qt::Key_Right:
+    case Qt::Key_Down:
+      focusNextChild();
+      break;
+    case Qt::Key_Left:
+    case Qt::Key_Up:
+      focusPreviousChild();
+      break;
+    default:
+      event->ignore();
+  }
+}
+
+void ItemPart::focusInEvent(QFocusEvent* event) {
+  Part::focusInEvent(event);
+  update();
+}
+
+void ItemPart::focusOutEvent(QFocusEvent* event) {
+  Part::focusOutEvent(event);
+  update();
+}
+
+void ItemPart::enterEvent(QEnterEvent* event) {
+  Part::enterEvent(event);
+  hovered_ = true;
+  update();
+}
+
+void ItemPart::leaveEvent(QEvent* event) {
+  Part::leaveEvent(event);
+  hovered_ = false;
+  update();
+}
+
+void ItemPart::paintLeader(drawing::Pen& pen) const {
+  if (!shape_.leader) return;
+  const QRectF words = labelBox();
+  const QPointF thing = shape_.thing.center();
+  const bool above = words.center().y() < thing.y();
+  const double x = std::clamp(thing.x(), words.left() + 8, words.right() - 8);
+  const QPointF from(x, above ? words.bottom() : words.top() - 2);
+  const QPointF bend = shape_.bend.isNull() ? from : shape_.bend;
+  drawing::paintLeader(pen, thing, bend, from);
+}
+
+void ItemPart::paint(drawing::Pen& pen) const {
+  const QRectF words = labelBox();
+  const bool strong = shown_.looking || hovered_ || hasFocus();
+  const drawing::VerdictSign sign = signOf(shown_.verdict, shown_.looked);
+  drawing::paintVerdict(pen, {words.left() + 10, words.center().y() - 0.5}, sign, 8.5,
+                        Tone::kPaper);
+  const bool blank = sign == drawing::VerdictSign::kNone;
+  const double x = shape_.label_ends ? words.right() : words.left() + (blank ? 0 : kSignWidth);
+  pen.text({x, shape_.label.y()}, label(),
+           {.anchor = shape_.label_ends ? Anchor::kEnd : Anchor::kStart,
+            .bold = strong,
+            .tone = pointed_ ? Tone::kInfo
+                    : strong ? Tone::kInk
+                             : Tone::kInk2,
+            .halo = 3});
+  const QRectF around = shape_.thing.adjusted(-kClear, -kClear, kClear, kClear);
+  if (hasFocus()) drawing::paintFocusRing(pen, around, 6);
+  if (shown_.looking) {
+    // The look as a ring that closes: dotted until it counts.
+    const QPointF c = around.center();
+    const double r = std::min(std::max(around.width(), around.height()) / 2, 46.0);
+    if (!hasFocus()) pen.circle(c, r, {drawing::kThin, Tone::kHand, {2, 4}, false});
+    if (shown_.share > 0)
+      pen.arc(c, r, 0, 359.9 * shown_.share / 20, {drawing::kBold, Tone::kHand, {}, false});
+  } else if (pointed_ && !hasFocus()) {
+    pen.rect(around, {drawing::kThin, Tone::kInfo, {5, 3}, false}, Tone::kNone, 6);
+  }
+}
+
+}  // namespace cabwright::cab

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cab/plate_cab.h"
+
+namespace cabwright::cab {
+
+std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context, QWidget* parent) {
+  switch (place) {
+    case unit::Place::kCab1:
+      return std::make_unique<CabPlate>(0, context, parent);
+    case unit::Place::kCab2:
+      return std::make_unique<CabPlate>(1, context, parent);
+    default:
+      return nullptr;
+  }
+}
+
+}  // namespace cabwright::cab
