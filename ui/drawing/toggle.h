@@ -20,7 +20,7 @@ struct ToggleLook {
   bool out_of_reach = false;
 };
 
-/// 72 u wide and 44 u high without its words.
+/// 76 u wide and 52 u high without its words, focus ring included.
 void paintToggle(Pen& pen, QPointF centre, const ToggleLook& look);
 
 /// All that it may paint on, with its words in their bold form.
