@@ -17,7 +17,9 @@ constexpr double kGrid = 8;
 QFont makeFont(double size, bool bold, bool italic) {
   QFont font(faceName());
   font.setPixelSize(static_cast<int>(std::lround(size * kGrid)));
-  font.setBold(bold);
+  // The monospaced sister face carries the same family name for old programs, and would be taken for
+  // it at exactly the normal weight; a weight that no face has is matched by the first name alone.
+  font.setWeight(bold ? QFont::Bold : static_cast<QFont::Weight>(QFont::Normal + 1));
   font.setItalic(italic);
   font.setHintingPreference(QFont::PreferNoHinting);
   font.setStyleStrategy(QFont::PreferAntialias);
