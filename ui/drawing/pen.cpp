@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "drawing/pen.h"
 
-#include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QtMath>
 #include <algorithm>
 #include <cmath>
+
+#include "drawing/face.h"
 
 namespace cabwright::drawing {
 namespace {
@@ -17,9 +18,7 @@ constexpr double kGrid = 8;
 QFont makeFont(double size, bool bold, bool italic) {
   QFont font(faceName());
   font.setPixelSize(static_cast<int>(std::lround(size * kGrid)));
-  // The monospaced sister face carries the same family name for old programs, and would be taken for
-  // it at exactly the normal weight; a weight that no face has is matched by the first name alone.
-  font.setWeight(bold ? QFont::Bold : static_cast<QFont::Weight>(QFont::Normal + 1));
+  font.setBold(bold);
   font.setItalic(italic);
   font.setHintingPreference(QFont::PreferNoHinting);
   font.setStyleStrategy(QFont::PreferAntialias);
@@ -36,13 +35,6 @@ QRectF boxOf(QPointF centre, double r) { return {centre.x() - r, centre.y() - r,
 QPointF pointAt(QPointF centre, double r, double degrees) {
   const double a = qDegreesToRadians(degrees);
   return {centre.x() + r * std::sin(a), centre.y() - r * std::cos(a)};
-}
-
-QString faceName() {
-  const QString wanted = QStringLiteral("B612");
-  return QFontDatabase::families().contains(wanted)
-             ? wanted
-             : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
 }
 
 double textWidth(const QString& text, double size, bool bold, bool italic) {

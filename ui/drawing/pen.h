@@ -60,8 +60,6 @@ struct SetWords {
 /// Cuts off what does not fit, with an ellipsis.
 [[nodiscard]] QString elideText(const QString& text, double width, double size = kText,
                                 bool bold = false);
-/// Name of the face the sheets are set in: B612 where it is installed, else the system's.
-[[nodiscard]] QString faceName();
 
 class Pen {
  public:

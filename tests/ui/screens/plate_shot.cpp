@@ -8,6 +8,7 @@
 #include <string>
 
 #include "cab/plate.h"
+#include "drawing/face.h"
 #include "drawing/furniture.h"
 #include "session/situation.h"
 
@@ -89,6 +90,7 @@ int run(int argc, char** argv) {
 
 int main(int argc, char** argv) {
   qputenv("QT_QPA_PLATFORM", "offscreen");
+  cabwright::drawing::prepareFaces();
   const QApplication app(argc, argv);
   return cabwright::run(argc, argv);
 }
