@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "drawing/pen.h"
 
-#include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QtMath>
 #include <algorithm>
@@ -34,13 +33,6 @@ QRectF boxOf(QPointF centre, double r) { return {centre.x() - r, centre.y() - r,
 QPointF pointAt(QPointF centre, double r, double degrees) {
   const double a = qDegreesToRadians(degrees);
   return {centre.x() + r * std::sin(a), centre.y() - r * std::cos(a)};
-}
-
-QString faceName() {
-  const QString wanted = QStringLiteral("B612");
-  return QFontDatabase::families().contains(wanted)
-             ? wanted
-             : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
 }
 
 double textWidth(const QString& text, double size, bool bold, bool italic) {

@@ -13,6 +13,7 @@
 #include <QString>
 #include <vector>
 
+#include "drawing/face.h"
 #include "drawing/ink.h"
 
 namespace cabwright::drawing {
@@ -60,8 +61,6 @@ struct SetWords {
 /// Cuts off what does not fit, with an ellipsis.
 [[nodiscard]] QString elideText(const QString& text, double width, double size = kText,
                                 bool bold = false);
-/// Name of the face the sheets are set in: B612 where it is installed, else the system's.
-[[nodiscard]] QString faceName();
 
 class Pen {
  public:
