@@ -47,7 +47,7 @@ void Player::play(const QAudioDevice& device) {
   sink_->start(&source_);
   if (sink_->error() != QAudio::NoError) return stop();
   if (suspended_) sink_->suspend();
-  emit worksChanged(true);
+  Q_EMIT worksChanged(true);
 }
 
 void Player::stop() {
@@ -57,7 +57,7 @@ void Player::stop() {
   sink_.reset();
   source_.close();
   device_id_.clear();
-  emit worksChanged(false);
+  Q_EMIT worksChanged(false);
 }
 
 void Player::setSuspended(bool suspended) {

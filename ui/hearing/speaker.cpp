@@ -58,7 +58,7 @@ void Speaker::useDefaultDevice() {
 void Speaker::noteDevice(bool works) {
   if (works == has_device_) return;
   has_device_ = works;
-  emit hasDeviceChanged(works);
+  Q_EMIT hasDeviceChanged(works);
 }
 
 }  // namespace cabwright::hearing

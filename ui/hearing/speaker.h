@@ -35,7 +35,7 @@ class Speaker : public QObject {
   /// Whether there is a device at work.
   [[nodiscard]] bool hasDevice() const { return has_device_; }
 
- signals:
+ Q_SIGNALS:
   void hasDeviceChanged(bool has_device);
 
  private:
