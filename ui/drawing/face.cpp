@@ -4,6 +4,7 @@
 #include <fontconfig/fontconfig.h>
 
 #include <QFontDatabase>
+#include <QStringList>
 
 namespace cabwright::drawing {
 
