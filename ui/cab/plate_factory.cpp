@@ -14,4 +14,9 @@ std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context,
   }
 }
 
+std::unique_ptr<Plate> makeRoundPlate(unit::Place place, const PlateContext& context,
+                                      QWidget* parent) {
+  return makePlate(place, context, parent);
+}
+
 }  // namespace cabwright::cab
