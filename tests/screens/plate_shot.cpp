@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Draws the plate of one place to a file, to look at:
 //   plate_shot OUT.png PLACE day|night WIDTH HEIGHT [ACTION ...]
+// ("cab1+" is what is seen there when one turns round)
 // in the exercise "cold preparation", after the actions given (a number of seconds lets time pass).
 #include <QApplication>
 #include <QPainter>
@@ -58,10 +59,13 @@ int run(int argc, char** argv) {
   session::LiveOptions options;
   options.mode = scenario::Mode::kGuided;
   cab::Seat seat(std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options));
-  const auto place = unit::findPlace(argv[2]);
+  std::string name = argv[2];
+  const bool second = name.ends_with('+');
+  if (second) name.pop_back();
+  const auto place = unit::findPlace(name);
   if (!place) return 2;
   play(seat, "take door_key");
-  play(seat, std::string("go ") + argv[2] + " skip");
+  play(seat, "go " + name + " skip");
   play(seat, "0.2");
   for (int k = 6; k < argc; ++k) play(seat, argv[k]);
   cab::SheetStyle style;
@@ -77,7 +81,8 @@ int run(int argc, char** argv) {
       QRectF(world.left(), world.top(), world.width(), top - world.top())};
   Paper paper(style);
   paper.resize(size);
-  const auto plate = cab::makePlate(*place, context, &paper);
+  const auto plate = second ? cab::makeSecondPlate(*place, context, &paper)
+                            : cab::makePlate(*place, context, &paper);
   if (!plate) return 3;
   plate->setGeometry(paper.rect());
   plate->refresh();

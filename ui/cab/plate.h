@@ -92,9 +92,9 @@ class Plate : public QWidget {
 /// The plate of a place.
 [[nodiscard]] std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context,
                                                QWidget* parent);
-
-/// What is behind one at the same place: in a cab; nullptr elsewhere.
-[[nodiscard]] std::unique_ptr<Plate> makeRoundPlate(unit::Place place, const PlateContext& context,
-                                                    QWidget* parent);
+/// What is seen there when one turns round: of a cab its back wall and door side. nullptr: the
+/// place has one plate only.
+[[nodiscard]] std::unique_ptr<Plate> makeSecondPlate(unit::Place place, const PlateContext& context,
+                                                     QWidget* parent);
 
 }  // namespace cabwright::cab

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cab/plate_cab.h"
+#include "cab/plate_cab_round.h"
 
 namespace cabwright::cab {
 
@@ -14,9 +15,11 @@ std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context,
   }
 }
 
-std::unique_ptr<Plate> makeRoundPlate(unit::Place place, const PlateContext& context,
-                                      QWidget* parent) {
-  return makePlate(place, context, parent);
+std::unique_ptr<Plate> makeSecondPlate(unit::Place place, const PlateContext& context,
+                                       QWidget* parent) {
+  const int cab = unit::cabOf(place);
+  if (cab < 0) return nullptr;
+  return std::make_unique<CabRoundPlate>(cab, context, parent);
 }
 
 }  // namespace cabwright::cab

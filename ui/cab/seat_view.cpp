@@ -164,7 +164,7 @@ void SeatView::makePlateAnew() {
   const PlateContext context{
       seat_, style_, shortcuts_,
       QRectF(world.left(), top, world.width(), kPlateEnd + style_.frame.spare - top), above};
-  plate_ = turned_ ? makeRoundPlate(place, context, this) : makePlate(place, context, this);
+  plate_ = turned_ ? makeSecondPlate(place, context, this) : makePlate(place, context, this);
   if (plate_) {
     plate_->setGeometry(rect());
     plate_->show();
