@@ -117,7 +117,10 @@ void paintFinalDrive(Pen& pen, const EngineGeometry& g, const FinalDriveLook& lo
   pen.circle({0, 0}, 100, {kThin, Tone::kRule, {14, 4, 2, 4, 2, 4}, false});
   pen.circle({0, 0}, 86, {kHairline, Tone::kRule, {14, 4, 2, 4, 2, 4}, false});
   // Nose with the pinion, case with the bevel wheel, and the arm that takes the reaction.
-  pen.path(outlineOf("M54 -14 L92 -30 V-70 H100 V-20 L54 14 Z"), {kThin}, Tone::kFace);
+  pen.path(outlineOf("M54 -16 L84 -28 V-58 H96 V-20 L54 14 Z"), {kThin}, Tone::kFace);
+  pen.path(outlineOf("M74 -74 H108 V-56 H74 Z"), {kThin}, Tone::kPaper);
+  pen.hatch(outlineOf("M74 -74 H108 V-56 H74 Z"), Tone::kInk2, 5, 45, 1);
+  pen.circle({90, -50}, 4, {kThin}, Tone::kPaper);
   pen.path(outlineOf("M-92 -18 H-80 L-52 -34 V34 L-80 18 H-92 Z"), {}, Tone::kFace);
   pen.circle({0, 0}, 60, {}, Tone::kFace);
   pen.circle({0, 0}, 52, {kThin});

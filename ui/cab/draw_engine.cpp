@@ -29,7 +29,7 @@ constexpr double kFrom = EngineGeometry::kEngineFrom, kTo = EngineGeometry::kEng
 constexpr double kTop = 120, kBottom = 256, kSump = 288, kWall = 10;
 constexpr int kCylinders = 6;
 constexpr double kEnd = 12, kPitch = (kTo - kFrom - 2 * kEnd) / kCylinders;
-constexpr double kThrow = 31, kBore = 24;
+constexpr double kThrow = 30, kBore = 25;
 /// Of the crank pins, in the order of the cylinders: fires 1 5 3 6 2 4.
 constexpr std::array<double, kCylinders> kPins{0, 240, 120, 120, 240, 0};
 
@@ -93,8 +93,8 @@ void paintEngineCasing(Pen& pen) {
   pen.rect({203, 112, 9, 8}, {kThin}, Tone::kFace);
   pen.line({207.5, 112}, {207.5, 108}, {kNorm});
   pen.circle({207.5, 101}, 7, {kNorm}, Tone::kPaper);
-  pen.rect({372, 108, 150, 12}, {kThin}, Tone::kFace, 3);
-  for (int k = 0; k < kCylinders; ++k) pen.rect({384 + 23.0 * k, 103, 10, 5}, {kThin}, Tone::kFace);
+  pen.rect({372, 111, 150, 9}, {kThin}, Tone::kFace, 3);
+  for (int k = 0; k < kCylinders; ++k) pen.rect({384 + 23.0 * k, 107, 10, 4}, {kThin}, Tone::kFace);
   // Drip tray below.
   pen.path(outlineOf("M204 296 L204 306 L558 306 L558 296"), {});
   pen.line({204, 301}, {558, 301}, {kThin});
@@ -111,8 +111,8 @@ void paintCrankTrain(Pen& pen, double crank_deg) {
     const double pin = kAxis - kThrow * std::cos(a);
     const bool up = pin < kAxis;
     const double top = up ? pin - 12 : kAxis - 22, bottom = up ? kAxis + 22 : pin + 12;
-    for (double web : {x - 18, x + 10})
-      pen.rect({web, top, 8, bottom - top}, {}, Tone::kPaper, 2.5);
+    for (double web : {x - 17, x + 10})
+      pen.rect({web, top, 7, bottom - top}, {}, Tone::kPaper, 2.5);
     // The rod runs from the piston, behind, to the pin before us.
     const double small = kAxis, y0 = std::min(small, pin), y1 = std::max(small, pin);
     if (y1 - y0 > 6) pen.rect({x - 5, y0, 10, y1 - y0}, {kThin}, Tone::kFace);
@@ -185,11 +185,11 @@ void paintHeaderTank(Pen& pen, std::optional<double> level) {
 
 void paintFilterAndExhaust(Pen& pen) {
   // Air filter: a canister with its louvres, and the trunk into the engine.
-  pen.path(outlineOf("M240 44 V40 H320 V44"), {kThin});
-  pen.rect({232, 44, 92, 42}, {}, Tone::kFace, 6);
-  for (int k = 0; k < 9; ++k)
-    pen.line({244 + 7.0 * k, 51}, {240 + 7.0 * k, 79}, {kThin, Tone::kInk2});
-  pen.line({308, 44}, {308, 86}, {kThin});
+  pen.path(outlineOf("M256 44 V40 H320 V44"), {kThin});
+  pen.rect({250, 44, 74, 42}, {}, Tone::kFace, 6);
+  for (int k = 0; k < 7; ++k)
+    pen.line({261 + 7.0 * k, 51}, {257 + 7.0 * k, 79}, {kThin, Tone::kInk2});
+  pen.line({311, 44}, {311, 86}, {kThin});
   pen.path(outlineOf("M324 56 h4 q9 0 9 9 v55 M324 74 h0 v46"), {kThin});
   // Silencer with its clamps, and the tail pipe.
   pen.path(outlineOf("M362 120 V80 M374 108 V80"), {kThin});

@@ -74,8 +74,8 @@ void paintBelts(drawing::Pen& pen, const EngineGeometry& g, const EngineTurn& tu
 inline constexpr double kCrankPulleyR = 38, kCompressorPulleyR = 32, kExhausterPulleyR = 34,
                         kGeneratorPulleyR = 19;
 
-/// Fuel tank with its bowl, and the pipe to the cock; `box` is the tank.
-void paintFuelTank(drawing::Pen& pen, const QRectF& box, QPointF cock);
+/// Fuel tank with its bowl, and the pipe to and from the cock at that height; `box` is the tank.
+void paintFuelTank(drawing::Pen& pen, const QRectF& box, double cock_y);
 /// Hasp beside the isolating switch, with or without the padlock.
 void paintHasp(drawing::Pen& pen, QPointF centre, bool padlock);
 /// The dipstick laid out, ring at the right end: MIN stands at x + 34 and MAX at x + 184 of it.

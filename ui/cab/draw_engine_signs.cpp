@@ -55,12 +55,12 @@ void paintFreeEnd(Pen& pen, const EngineGeometry& g) {
   // Cylinders lie: crankcase before us, block and head behind it towards the middle of the car.
   const drawing::Stroke quiet{kThin, Tone::kRule};
   pen.path(outlineOf("M-58 -62 H54 V62 L40 84 H-44 L-58 62 Z"), quiet, Tone::kFace);
-  pen.rect({54, -52, 72, 104}, quiet, Tone::kFace);
-  pen.rect({126, -58, 18, 116}, quiet, Tone::kFace);
-  pen.path(outlineOf("M144 -46 h10 q12 0 12 12 v68 q0 12 -12 12 h-10 Z"), quiet, Tone::kFace);
+  pen.rect({54, -52, 62, 104}, quiet, Tone::kFace);
+  pen.rect({116, -58, 18, 116}, quiet, Tone::kFace);
+  pen.path(outlineOf("M134 -46 h8 q12 0 12 12 v68 q0 12 -12 12 h-8 Z"), quiet, Tone::kFace);
   pen.line({-58, 62}, {54, 62}, quiet);
-  for (double y : {-36.0, 36.0}) pen.line({54, y}, {126, y}, quiet);
-  drawing::paintCentreLine(pen, {-64, 0}, {172, 0});
+  for (double y : {-36.0, 36.0}) pen.line({54, y}, {116, y}, quiet);
+  drawing::paintCentreLine(pen, {-64, 0}, {160, 0});
   pen.pop();
   for (const Round& m :
        {Round{compressorAt(g), kCompressorPulleyR}, Round{exhausterAt(g), kExhausterPulleyR}}) {
@@ -97,7 +97,7 @@ void paintBelts(Pen& pen, const EngineGeometry& g, const EngineTurn& turn, const
   }
 }
 
-void paintFuelTank(Pen& pen, const QRectF& box, QPointF cock) {
+void paintFuelTank(Pen& pen, const QRectF& box, double cock_y) {
   pen.rect(box, {}, Tone::kFace, 12);
   for (double x : {box.left() + 12, box.right() - 20})
     pen.rect({x, box.top() - 6, 8, box.height() + 12}, {kThin}, Tone::kPaper);
@@ -106,7 +106,11 @@ void paintFuelTank(Pen& pen, const QRectF& box, QPointF cock) {
   pen.rect({bx - 11, by, 22, 7}, {kThin}, Tone::kFace);
   pen.path(outlineOf("M-9 0 V18 Q-9 28 0 28 Q9 28 9 18 V0 Z").translated(bx, by + 7), {kThin},
            Tone::kPaper);
-  Q_UNUSED(cock)
+  // Down to the cock, and on to the engine behind a union.
+  for (double side : {-5.0, 5.0}) pen.line({bx + side, by + 35}, {bx + side, cock_y - 6}, {kThin});
+  const double out = box.left() + 94;
+  pen.path(outlineOf("M-5 6 V60 M5 6 V60").translated(out, cock_y), {kThin});
+  pen.rect({out - 9, cock_y + 22, 18, 16}, {kThin}, Tone::kFace, 2);
 }
 
 void paintHasp(Pen& pen, QPointF c, bool padlock) {

@@ -33,6 +33,10 @@ class EnginePlate : public Plate {
   };
   [[nodiscard]] const Seen& seen() const { return seen_; }
 
+  static constexpr double kPanelWidth = 446, kPanelHeight = 316, kLowerTop = 420;
+  /// Where the hasp of the isolating switch is on the panel.
+  static constexpr QPointF kHasp{264, 104};
+
  protected:
   void paintGround(drawing::Pen& pen) const override;
   void paintLive(drawing::Pen& pen) const override;
@@ -58,15 +62,19 @@ class EnginePlate : public Plate {
   /// From the drawing's coordinates to the sheet's: mirrored for engine 2.
   [[nodiscard]] QPointF at(double x, double y) const;
   [[nodiscard]] QRectF box(double x, double y, double w, double h) const;
+  /// From the panel's upper left corner: the panel itself is not mirrored, it only stands
+  /// elsewhere.
+  [[nodiscard]] QPointF onPanel(double x, double y) const;
   void pushDrawing(drawing::Pen& pen) const;
-  void addThing(unit::Item of_engine1, const QRectF& thing, QPointF label, bool leader = true,
-                QPointF bend = {});
+  void addThing(unit::Item of_engine1, const QRectF& thing, QPointF label, bool leader = true);
+  void addPanelThing(unit::Item of_engine1, const QRectF& thing, QPointF label, bool leader);
+  void paintPanel(drawing::Pen& pen) const;
 
   int line_;
   bool mirrored_;
   EngineGeometry g_;
   double panel_ = 0, fuel_ = 0, drive_ = 0;  ///< x where the columns of the lower band begin
-  EngineTurn turn_;
+  EngineTurn turn_{35, 10, 20, 44, 5, 40, 0};
   Seen seen_;
   double phase_ = 0;
   std::int64_t turned_tick_ = 0, drawn_tick_ = -100;

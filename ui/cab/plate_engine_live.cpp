@@ -133,7 +133,8 @@ void EnginePlate::advanceTurn(double seconds) {
 QRectF EnginePlate::findLiveChange() {
   const std::int64_t tick = seat().run().tick();
   const Seen now = see();
-  bool changed = differ(now, seen_);
+  const bool other = differ(now, seen_);
+  bool moved = false;
   seen_ = now;
   if (tick - drawn_tick_ >= kTicksPerPicture || tick < drawn_tick_) {
     // After a jump in time nothing whirls past to catch up.
@@ -144,14 +145,19 @@ QRectF EnginePlate::findLiveChange() {
       advanceTurn(seconds);
       if (now.smoke >= 0.02 || now.fire) {
         phase_ = std::fmod(phase_ + 0.35 * seconds, 1.0);
-        changed = true;
+        moved = true;
       }
     }
-    changed = changed || turn_.crank != before.crank || turn_.shaft != before.shaft ||
-              turn_.wheel != before.wheel;
+    moved = moved || turn_.crank != before.crank || turn_.shaft != before.shaft ||
+            turn_.wheel != before.wheel;
     drawn_tick_ = tick;
   }
-  return changed ? area() : QRectF();
+  if (other) return area();
+  if (!moved) return {};
+  // The panel lies between what moves, and is left alone.
+  const QRectF free_end = box(0, g_.freeEnd().y() - 160, panel_ - 4, 260);
+  update(context().style.frame.toWindow().mapRect(free_end).toAlignedRect());
+  return box(0, EngineGeometry::kSolebar, g_.width, EngineGeometry::kRail);
 }
 
 void EnginePlate::paintLive(drawing::Pen& pen) const {
@@ -165,16 +171,16 @@ void EnginePlate::paintLive(drawing::Pen& pen) const {
   paintFinalDrive(pen, g_, drive);
   paintFireBottle(pen, g_, seen_.bottle_pulled);
   paintBelts(pen, g_, turn_, seen_.belts);
-  paintHasp(pen, {panel_ + 275, 516 + g_.lower}, seen_.padlock);
   paintPool(pen, seen_.pool);
   if (seen_.person > 0) paintPerson(pen, {482, EngineGeometry::kGround}, seen_.person == 2);
   paintSmoke(pen, seen_.smoke, phase_);
   if (seen_.fire) {
-    paintFlames(pen, {210, 122}, 130, phase_);
+    paintFlames(pen, {140, 182}, 66, phase_);
     paintFlames(pen, g_.freeEnd() + QPointF(-40, -70), 110, phase_ + 0.3);
   }
   if (seen_.stick_out) paintDipstick(pen, {600, 372}, seen_.oil_mark);
   pen.pop();
+  paintHasp(pen, onPanel(kHasp.x(), kHasp.y()), seen_.padlock);
   if (seen_.stick_out) {
     const auto mark = [&](double x, const QString& word) {
       pen.text(at(600 + x, 402), word, {.anchor = drawing::Anchor::kMiddle});
