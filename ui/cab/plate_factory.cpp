@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cab/plate_cab.h"
 #include "cab/plate_cab_round.h"
+#include "cab/plate_engine.h"
 
 namespace cabwright::cab {
 
@@ -10,6 +11,10 @@ std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context,
       return std::make_unique<CabPlate>(0, context, parent);
     case unit::Place::kCab2:
       return std::make_unique<CabPlate>(1, context, parent);
+    case unit::Place::kEngine1:
+      return std::make_unique<EnginePlate>(0, context, parent);
+    case unit::Place::kEngine2:
+      return std::make_unique<EnginePlate>(1, context, parent);
     default:
       return nullptr;
   }
