@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cab/plate_cab.h"
+#include "cab/plate_end.h"
 
 namespace cabwright::cab {
 
@@ -9,6 +10,10 @@ std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context,
       return std::make_unique<CabPlate>(0, context, parent);
     case unit::Place::kCab2:
       return std::make_unique<CabPlate>(1, context, parent);
+    case unit::Place::kEnd1:
+      return std::make_unique<EndPlate>(0, context, parent);
+    case unit::Place::kEnd2:
+      return std::make_unique<EndPlate>(1, context, parent);
     default:
       return nullptr;
   }
