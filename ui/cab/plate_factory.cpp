@@ -2,6 +2,7 @@
 #include "cab/plate_cab.h"
 #include "cab/plate_cab_round.h"
 #include "cab/plate_engine.h"
+#include "cab/plate_end.h"
 
 namespace cabwright::cab {
 
@@ -15,6 +16,10 @@ std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context,
       return std::make_unique<EnginePlate>(0, context, parent);
     case unit::Place::kEngine2:
       return std::make_unique<EnginePlate>(1, context, parent);
+    case unit::Place::kEnd1:
+      return std::make_unique<EndPlate>(0, context, parent);
+    case unit::Place::kEnd2:
+      return std::make_unique<EndPlate>(1, context, parent);
     default:
       return nullptr;
   }
