@@ -152,8 +152,8 @@ void paintHand(Pen& pen, QPointF knuckles, bool right, Grip grip, double k) {
   // Beside a thumb that lies on the palm the letter makes room.
   const bool thumb_inside =
       grip == Grip::kFinger || grip == Grip::kBell || grip == Grip::kDipstick || grip == Grip::kKey;
-  const double aside = (thumb_inside ? 7 : 0) * (right ? k : -k);
-  pen.text(knuckles + QPointF(aside, 44 * k), right ? QStringLiteral("R") : QStringLiteral("L"),
+  const double aside = (thumb_inside ? 4 : 0) * (right ? k : -k);
+  pen.text(knuckles + QPointF(aside, 45 * k + 0.36 * kText), right ? QStringLiteral("R") : QStringLiteral("L"),
            {.anchor = Anchor::kMiddle,
             .bold = true,
             .tone = Tone::kHand,

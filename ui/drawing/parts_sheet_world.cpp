@@ -54,7 +54,6 @@ void paintDials(Pen& pen, const Strip& strip, double y) {
                       .marks = {{75, QStringLiteral("75")}, {95, QStringLiteral("95")}}};
   const DialScale band{
       .low = 0, .high = 120, .major = 20, .minor = 5, .middle = 10, .zones = {{0, 75}}};
-  const DialScale speed{.low = 0, .high = 80, .major = 10, .minor = 2};
   struct Shown {
     const DialScale& scale;
     std::vector<DialNeedle> needles;
@@ -67,8 +66,8 @@ void paintDials(Pen& pen, const Strip& strip, double y) {
       {band, {{41}}, {}, "band"},
       {bare_vacuum, {{15}}, {.focus = true}, "focus"},
       {bare_vacuum, {{18}}, {.being_read = true}, "being read"},
-      {speed, {{0}}, {.out_of_reach = true}, "not seen"},
-      {speed, {{0}}, {.dark = true}, "no light on it"},
+      {bare_vacuum, {{0}}, {.out_of_reach = true}, "not seen"},
+      {bare_vacuum, {{0}}, {.dark = true}, "no light on it"},
   }};
   caption(pen, strip, y, "Dial");
   // Rim figures and rings take the room they need; what is left goes between the dials.
