@@ -117,7 +117,7 @@ void CabRoundPlate::addGuardsCorner() {
                          .marks = {{15, QStringLiteral("15")}, {21, QStringLiteral("21")}}},
       std::vector<DialNeedleOf>{{gauge, drawing::NeedleKind::kSolid, {}}}, tr("Train pipe"));
   addNamed(Item::kCab1GuardsGaugeItem, around(l.gauge, kGaugeR, kGaugeR, kGaugeR, kGaugeR),
-           {l.gauge.x() - 62, l.gauge.y() + kGaugeR + 60}, false);
+           {l.gauge.x() - 62, l.gauge.y() + kGaugeR + 34}, false);
   const QPointF c = l.valve;
   addControl<DrawnPart>(around(c, 40, 72, 76, 62), control(Control::kCab1GuardsValve), QString(),
                         [c](Pen& pen, const DrawnState& state) {

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "cab/plate_booking.h"
 #include "cab/plate_cab.h"
 #include "cab/plate_cab_round.h"
 #include "cab/plate_engine.h"
 #include "cab/plate_end.h"
+#include "cab/plate_cupboard.h"
+#include "cab/plate_lineside.h"
+#include "cab/plate_saloon.h"
 
 namespace cabwright::cab {
 
@@ -20,6 +24,14 @@ std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context,
       return std::make_unique<EndPlate>(0, context, parent);
     case unit::Place::kEnd2:
       return std::make_unique<EndPlate>(1, context, parent);
+    case unit::Place::kCupboard:
+      return std::make_unique<CupboardPlate>(context, parent);
+    case unit::Place::kSaloon:
+      return std::make_unique<SaloonPlate>(context, parent);
+    case unit::Place::kBooking:
+      return std::make_unique<BookingPlate>(context, parent);
+    case unit::Place::kLineside:
+      return std::make_unique<LinesidePlate>(context, parent);
     default:
       return nullptr;
   }

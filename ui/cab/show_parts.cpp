@@ -101,7 +101,7 @@ void DialPart::paint(drawing::Pen& pen) const {
   look.dark = !readable_;
   drawing::paintDial(pen, centre_, radius_, scale_, needles, look);
   const double yn = centre_.y() + radius_ + 30;
-  drawing::paintNameLine(pen, {centre_.x(), yn}, name_, {});
+  if (named_) drawing::paintNameLine(pen, {centre_.x(), yn}, name_, {});
   if (!under_.isEmpty())
     pen.text({centre_.x(), yn + 26}, under_, {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
   if (needles_.size() < 2) return;
