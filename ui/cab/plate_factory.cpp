@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cab/plate_cab.h"
 #include "cab/plate_end.h"
+#include "cab/plate_side.h"
 
 namespace cabwright::cab {
 
@@ -14,6 +15,14 @@ std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context,
       return std::make_unique<EndPlate>(0, context, parent);
     case unit::Place::kEnd2:
       return std::make_unique<EndPlate>(1, context, parent);
+    case unit::Place::kSide1:
+      return std::make_unique<SidePlate>(true, 0, context, parent);
+    case unit::Place::kSide2:
+      return std::make_unique<SidePlate>(true, 1, context, parent);
+    case unit::Place::kTrailer1:
+      return std::make_unique<SidePlate>(false, 0, context, parent);
+    case unit::Place::kTrailer2:
+      return std::make_unique<SidePlate>(false, 1, context, parent);
     default:
       return nullptr;
   }

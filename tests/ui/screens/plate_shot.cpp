@@ -50,19 +50,34 @@ void play(cab::Seat& seat, const std::string& words) {
     std::fprintf(stderr, "%s: %s\n", words.c_str(), qPrintable(answer.perceived));
 }
 
+// What others than the trainee do ("instructor: condition end1.hoses hanging") is done first.
+bool isByOthers(const std::string& words) { return words.find(": ") != std::string::npos; }
+
+void prepare(session::LiveRun& run, const std::string& words) {
+  if (!isByOthers(words)) return;
+  const auto action = unit::parseAction(words);
+  const auto* a = std::get_if<unit::Action>(&action);
+  const std::string fault = a == nullptr ? "no action" : run.take(*a).fault.value_or("");
+  if (!fault.empty()) std::fprintf(stderr, "%s: %s\n", words.c_str(), fault.c_str());
+}
+
 int run(int argc, char** argv) {
   if (argc < 6) return 2;
   auto loaded = session::loadSituation(std::string(CABWRIGHT_SOURCE_DIR) +
                                        "/scenarios/cold-preparation/scenario.toml");
   session::LiveOptions options;
   options.mode = scenario::Mode::kGuided;
-  cab::Seat seat(std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options));
+  auto live = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
+  for (int k = 6; k < argc; ++k) prepare(*live, argv[k]);
+  cab::Seat seat(std::move(live));
   const auto place = unit::findPlace(argv[2]);
   if (!place) return 2;
   play(seat, "take door_key");
   play(seat, std::string("go ") + argv[2] + " skip");
   play(seat, "0.2");
-  for (int k = 6; k < argc; ++k) play(seat, argv[k]);
+  for (int k = 6; k < argc; ++k) {
+    if (!isByOthers(argv[k])) play(seat, argv[k]);
+  }
   cab::SheetStyle style;
   style.theme = std::string(argv[3]) == "night" ? drawing::Theme::kNight : drawing::Theme::kDay;
   const QSize size(std::stoi(argv[4]), std::stoi(argv[5]));
