@@ -129,7 +129,7 @@ void drawWheelDetail(Pen& pen, QPointF centre, double blocks_on, bool scotch) {
         }(),
         Tone::kRule, 6, 10);
   } else {
-    pen.polygon(wedge, {kThin, Tone::kRule, {14, 4, 2, 4, 2, 4}, false});
+    pen.polygon(wedge, {kThin, Tone::kRule, {5, 3}, false});
   }
 }
 

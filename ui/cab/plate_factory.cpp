@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "cab/plate_between.h"
 #include "cab/plate_cab.h"
 #include "cab/plate_end.h"
 #include "cab/plate_side.h"
@@ -15,6 +16,8 @@ std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context,
       return std::make_unique<EndPlate>(0, context, parent);
     case unit::Place::kEnd2:
       return std::make_unique<EndPlate>(1, context, parent);
+    case unit::Place::kBetween:
+      return std::make_unique<BetweenPlate>(context, parent);
     case unit::Place::kSide1:
       return std::make_unique<SidePlate>(true, 0, context, parent);
     case unit::Place::kSide2:

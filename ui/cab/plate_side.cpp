@@ -157,7 +157,7 @@ void SidePlate::addControls() {
   } else {
     addToggle(door, {wheel_.centre.x(), y}, 150);
   }
-  const QPointF hook(cylinder_.centre.x(), y - 22);
+  const QPointF hook(cylinder_.centre.x(), y - 26);
   addControl<PullPart>(QRectF(hook.x() - 120, hook.y() - 12, 240, 98), cord(), hook);
   addToggle(drainControl().value_or(Control::kAlarm), {drain_.centre.x(), y}, 130);
 }
