@@ -36,6 +36,8 @@ struct CarLook {
   int scotches = 0;      ///< under the wheels
   int person = 0;        ///< 1 walks along the car, 2 only feet show beneath it
   int protection = 0;    ///< 1 flag, 2 board, 3 lamp
+  double smoke = 0;      ///< white, from the exhaust, share
+  bool fire = false;     ///< flames at the engine
 };
 
 // What stands still.

@@ -129,8 +129,8 @@ void SidePlate::addWheelNames() {
     addNamed(item(i), thing.translated(c), right ? Stands::kRight : Stands::kLeft,
              c + QPointF(right ? aside : -aside, dy), c + dot);
   };
-  name(Item::kSide1Springs, kSpringTop, false, -64, {-44, -62});
-  name(Item::kSide1Blocks, kBlockLeft, false, 4, {-94, 8});
+  name(Item::kSide1Springs, kSpringTop, false, -64, {-58, -49});
+  name(Item::kSide1Blocks, kBlockLeft, false, 4, {-85, 14});
   name(Item::kSide1Wheels, kWheelTread, false, 92, {-50, 66});
   name(Item::kSide1Axleboxes, kBoxMiddle, true, -64, {14, -2});
   name(Item::kSide1Scotches, kScotchRight, true, 40, {92, 76});
@@ -149,7 +149,8 @@ void SidePlate::addSmallCircles() {
 }
 
 void SidePlate::addControls() {
-  const double y = area().bottom() - 61;
+  const double y = std::min(wheel_.centre.y() + kWheelCircle + 62 + 0.15 * (area().height() - 736),
+                            area().bottom() - 61);
   const Control door = side_ == 0 ? Control::kDoor1 : Control::kDoor2;
   if (const auto scotch = scotchControl()) {
     addToggle(door, {wheel_.centre.x() - 120, y}, 112);
@@ -175,6 +176,12 @@ CarLook SidePlate::look() const {
   l.scotches = std::max(seen, valueOf(scotchControl()) > 0.5 ? 1 : 0);
   l.person = shown(item(Item::kSide1People));
   l.protection = shown(item(Item::kSide1Protection));
+  if (motor_) {
+    const Signal smoke = side_ == 0 ? Signal::kEngine1Smoke : Signal::kEngine2Smoke;
+    const Signal fire = side_ == 0 ? Signal::kEngine1FireSeen : Signal::kEngine2FireSeen;
+    l.smoke = seat().isPerceived(smoke) ? std::clamp(seat().value(smoke), 0.0, 1.0) : 0;
+    l.fire = seat().isPerceived(fire) && seat().value(fire) > 0.5;
+  }
   return l;
 }
 
@@ -182,7 +189,8 @@ std::vector<double> SidePlate::liveState() const {
   const CarLook l = look();
   return {l.door_open ? 1.0 : 0,   l.alarm ? 1.0 : 0, std::round(l.blocks_on * 40),
           double(l.scotches),      double(l.person),  double(l.protection),
-          valueOf(drainControl()), valueOf(cord())};
+          valueOf(drainControl()), valueOf(cord()),   std::round(l.smoke * 10),
+          l.fire ? 1.0 : 0};
 }
 
 void SidePlate::drawGround(Pen& pen) const {
@@ -203,7 +211,8 @@ void SidePlate::drawLive(Pen& pen) const {
   const CarLook l = look();
   drawCarLive(pen, f_, l);
   drawWheelDetail(pen, wheel_.centre, l.blocks_on, l.scotches > 0);
-  drawCylinderDetail(pen, cylinder_.centre, l.blocks_on, valueOf(cord()) > 0.5);
+  drawCylinderDetail(pen, cylinder_.centre, l.blocks_on, valueOf(cord()), std::round(l.smoke * 10),
+                     l.fire ? 1.0 : 0 > 0.5);
   drawDrainDetail(pen, drain_.centre, motor_, valueOf(drainControl()) > 0.5);
 }
 
