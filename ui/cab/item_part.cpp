@@ -58,7 +58,8 @@ ItemPart::ItemPart(Seat& seat, const SheetStyle& style, unit::Item item, ItemSha
   setAccessibleName(nameOf(item));
   const std::string_view name = unit::itemInfo(item).name;
   setObjectName(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
-  setArea(shape_.thing.united(labelBox()).adjusted(-9, -9, 9, 9));
+  setArea(shape_.thing.united(labelBox()).adjusted(-9, -9, 9, 9),
+          {shape_.thing.adjusted(-9, -9, 9, 9), labelBox().adjusted(-6, -4, 6, 4)});
 }
 
 QString ItemPart::label() const { return nameOf(item_); }
@@ -67,18 +68,6 @@ QRectF ItemPart::labelBox() const {
   const double w = drawing::textWidth(label(), drawing::kText, true) + kSignWidth;
   const double left = shape_.label_ends ? shape_.label.x() - w : shape_.label.x();
   return {left, shape_.label.y() - 20, w, 27};
-}
-
-// Only the thing and its name take the mouse: what lies between belongs to others.
-void ItemPart::resizeEvent(QResizeEvent* event) {
-  Part::resizeEvent(event);
-  const QTransform t = style().frame.toWindow();
-  const auto local = [&](const QRectF& r) {
-    return t.mapRect(r).translated(-pos()).toAlignedRect();
-  };
-  QRegion region(local(shape_.thing.adjusted(-9, -9, 9, 9)));
-  region += local(labelBox().adjusted(-6, -4, 6, 4));
-  setMask(region);
 }
 
 void ItemPart::setPointed(bool pointed) {

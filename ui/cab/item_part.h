@@ -33,7 +33,6 @@ class ItemPart : public Part {
 
  protected:
   void paint(drawing::Pen& pen) const override;
-  void resizeEvent(QResizeEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   bool event(QEvent* event) override;

@@ -12,14 +12,21 @@ Part::Part(Seat& seat, const SheetStyle& style, QWidget* parent)
   setAttribute(Qt::WA_NoSystemBackground);
 }
 
-void Part::setArea(const QRectF& area) {
+void Part::setArea(const QRectF& area, const std::vector<QRectF>& hit) {
   area_ = area;
+  hit_ = hit;
   restyle();
 }
 
 void Part::restyle() {
-  const QRectF pixels = style_.frame.toWindow().mapRect(area_);
-  setGeometry(pixels.toAlignedRect());
+  const QTransform window = style_.frame.toWindow();
+  setGeometry(window.mapRect(area_).toAlignedRect());
+  if (!hit_.empty()) {
+    QRegion region;
+    for (const QRectF& piece : hit_)
+      region += window.mapRect(piece).translated(-pos()).toAlignedRect();
+    setMask(region);
+  }
   update();
 }
 

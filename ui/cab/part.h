@@ -5,6 +5,7 @@
 
 #include <QWidget>
 #include <functional>
+#include <vector>
 
 #include "cab/seat.h"
 #include "drawing/pen.h"
@@ -45,8 +46,9 @@ class Part : public QWidget {
  public:
   Part(Seat& seat, const SheetStyle& style, QWidget* parent);
 
-  /// The part of the sheet it may draw on, u.
-  void setArea(const QRectF& area);
+  /// The part of the sheet it may draw on, u; with `hit`, only these pieces of it take the mouse
+  /// and are drawn on: what lies between belongs to others.
+  void setArea(const QRectF& area, const std::vector<QRectF>& hit = {});
   [[nodiscard]] const QRectF& area() const { return area_; }
   /// The window was resized or the theme changed.
   void restyle();
@@ -78,6 +80,7 @@ class Part : public QWidget {
   Seat& seat_;
   const SheetStyle& style_;
   QRectF area_;
+  std::vector<QRectF> hit_;
 };
 
 }  // namespace cabwright::cab

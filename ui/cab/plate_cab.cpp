@@ -61,7 +61,7 @@ CabPlate::CabPlate(int cab, const PlateContext& context, QWidget* parent)
 void CabPlate::addDials() {
   const auto dial = [&](QPointF centre, double r, DialScale scale,
                         std::vector<DialNeedleOf> needles, const QString& name) {
-    const double legend = needles.size() > 1 ? 58 : 30;
+    const double legend = needles.size() > 1 ? 90 : 30;
     return addShown<DialPart>(around(centre, r + 46, r + 42, r + 46, r + legend + 14), centre, r,
                               std::move(scale), std::move(needles), name);
   };
@@ -135,7 +135,12 @@ void CabPlate::addLevers() {
     const QPointF pivot(x, y_pivot_);
     shape.pivot = pivot;
     shape.radius = kLeverR;
-    return addControl<LeverPart>(around(pivot, 128, 136, 128, 70), control(of_cab1),
+    std::vector<drawing::Detent> detents;
+    for (const auto& [value, angle] : shape.angles)
+      detents.push_back({angle, positionText(control(of_cab1), value)});
+    const QRectF quadrant = drawing::leverBounds(pivot, kLeverR, detents);
+    const QRectF words = around(pivot, 118, 0, 118, 70);
+    return addControl<LeverPart>(quadrant.united(words).adjusted(-3, -3, 3, 3), control(of_cab1),
                                  QString::fromLatin1(command), std::move(shape));
   };
   LeverPart* brake = lever(x_.vacuum, Control::kCab1Brake, "cab.brake",
@@ -168,7 +173,7 @@ void CabPlate::addFirstColumn() {
                                         control(Control::kCab1Key), QStringLiteral("cab.key"),
                                         QPointF(x, y_key), std::vector<double>{-50, 50});
   key->setNeedsKey(true);
-  const double y_start = y_dial_ + 62 + spare * 0.1;
+  const double y_start = y_dial_ + 76 + spare * 0.1;
   const std::array<std::array<Control, 2>, 2> buttons{
       {{Control::kCab1Start1, Control::kCab1Start2}, {Control::kCab1Stop1, Control::kCab1Stop2}}};
   const std::array<std::array<const char*, 2>, 2> commands{
@@ -185,7 +190,7 @@ void CabPlate::addFirstColumn() {
       if (row == 0) button->setHeldScale(15);
     }
   }
-  const double y_test = y_start + 166 + spare * 0.1;
+  const double y_test = y_start + 164 + spare * 0.1;
   auto* lamps = addControl<ButtonPart>(
       around({x - 40, y_test}, 28, 27, 28, 52), control(Control::kCab1LampTest),
       QStringLiteral("cab.lamp_test"), QPointF(x - 40, y_test), drawing::ButtonSign::kLamp);
@@ -198,8 +203,11 @@ void CabPlate::addFirstColumn() {
   addControl<HandbrakePart>(around(wheel, 60, 50, 134, 122), control(Control::kCab1Handbrake),
                             control(Control::kCab1Pawl), wheel);
   const QPointF pawl = drawing::handbrakePawl(wheel, 44);
-  addControl<PawlPart>(QRectF(pawl.x() - 18, pawl.y() - 26, 104, 46), control(Control::kCab1Pawl),
-                       pawl, pawl + QPointF(14, 2));
+  const QRectF on_pawl(pawl.x() - 16, pawl.y() - 18, 32, 32);
+  const QPointF words = wheel + QPointF(58, -30);
+  const QRectF on_words(words.x() - 4, words.y() - 20, 84, 28);
+  auto* part = addControl<PawlPart>(on_pawl, control(Control::kCab1Pawl), pawl, words);
+  part->setArea(on_pawl.united(on_words), {on_pawl, on_words});
 }
 
 // What is looked at on the desk: a line of its own above the hands.
@@ -229,14 +237,14 @@ void CabPlate::paintGround(drawing::Pen& pen) const {
   chain(x_.vacuum, y_name_ + 66, lever_top);
   chain(x_.speed, dial_end, y_name_ - 20);
   chain(x_.speed, y_name_ + 8, y_lamp_ - 30);
-  const double y_start = y_dial_ + 62 + context().style.frame.spare * 0.1;
+  const double y_start = y_dial_ + 76 + context().style.frame.spare * 0.1;
   const double x = x_.key;
   pen.text({x + 8, y_start - 28}, QStringLiteral("1"),
            {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
   pen.text({x + 62, y_start - 28}, QStringLiteral("2"),
            {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
-  pen.text({x - 66, y_start + 6.5}, tr("Start"));
-  pen.text({x - 66, y_start + 84.5}, tr("Stop"));
+  pen.text({x - 72, y_start + 6.5}, tr("Start"));
+  pen.text({x - 72, y_start + 84.5}, tr("Stop"));
   pen.text({area().left(), area().bottom() - 4}, tr("Look at"), {.tone = Tone::kInk2});
 }
 

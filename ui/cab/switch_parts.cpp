@@ -143,12 +143,9 @@ void KeySwitchPart::paint(drawing::Pen& pen) const {
   drawing::paintKeySwitch(pen, centre_, 34, look);
   drawing::paintNameLine(pen, centre_ + QPointF(0, 66), name_, keyText());
   const QString why = refusal();
-  const QString under = !why.isEmpty() ? translateSeen(why)
-                        : look.has_key ? QString()
-                                       : tr("no key in it");
-  if (!under.isEmpty())
-    pen.text(centre_ + QPointF(0, 91), drawing::elideText(under, area().width()),
-             {.anchor = Anchor::kMiddle, .tone = why.isEmpty() ? Tone::kInk2 : Tone::kBad});
+  if (!why.isEmpty())
+    pen.text(centre_ + QPointF(0, 91), drawing::elideText(translateSeen(why), area().width()),
+             {.anchor = Anchor::kMiddle, .tone = Tone::kBad});
 }
 
 HandbrakePart::HandbrakePart(Seat& seat, const SheetStyle& style, const Shortcuts& shortcuts,

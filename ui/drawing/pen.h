@@ -13,6 +13,7 @@
 #include <QString>
 #include <vector>
 
+#include "drawing/face.h"
 #include "drawing/ink.h"
 
 namespace cabwright::drawing {

@@ -7,6 +7,7 @@
 #include <cstdio>
 #include <string>
 
+#include "cab/outside_part.h"
 #include "cab/plate.h"
 #include "drawing/face.h"
 #include "drawing/furniture.h"
@@ -95,6 +96,9 @@ int run(int argc, char** argv) {
   if (!plate) return 3;
   plate->setGeometry(paper.rect());
   plate->refresh();
+  std::unique_ptr<cab::OutsidePart> outside;
+  if (unit::cabOf(*place) >= 0)
+    outside = std::make_unique<cab::OutsidePart>(seat, style, context.above, &paper);
   QImage image(size, QImage::Format_RGB32);
   paper.render(&image);
   return image.save(QString::fromLocal8Bit(argv[1])) ? 0 : 1;

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "drawing/hand.h"
+
+#include <vector>
+
+#include "drawing/hand_held.h"
+#include "drawing/outline.h"
+
+namespace cabwright::drawing {
+namespace {
+
+constexpr double kOutline = 2;
+
+const char* const kPalm =
+    "M-25 4 C-29 18 -27 34 -19 46 L-17 74 L17 74 L18 46 C25 36 27 20 27 6 C14 -6 -12 -7 -25 4 Z";
+// Covers where curled fingers meet the back of the hand.
+const char* const kKnuckles =
+    "M-26 6 C-28 14 -27 22 -25 27 L26 27 C27 20 27 12 26 7 L20 12 L-20 12 Z";
+
+using Shapes = std::vector<QPainterPath>;
+
+// One outline around all of them: the lines go down first and the fills cover what lies inside.
+void paintUnion(Pen& pen, const Shapes& shapes, double k, Tone fill) {
+  for (const QPainterPath& shape : shapes)
+    pen.path(shape, {2 * kOutline / k, Tone::kHand}, Tone::kHand);
+  for (const QPainterPath& shape : shapes) pen.path(shape, kNoLine, fill);
+}
+
+void paintCreases(Pen& pen, double k, std::string_view notation) {
+  pen.path(outlineOf(notation), {1.1 / k, Tone::kHand});
+}
+
+Shapes openFingers() {
+  return {capsuleShape({-19, 8}, {-25, -36}, 7.6), capsuleShape({-6, 4}, {-8, -48}, 8),
+          capsuleShape({8, 4}, {9, -43}, 7.6),     capsuleShape({20.5, 9}, {25.5, -26}, 6.6),
+          capsuleShape({-17, 36}, {-43, 2}, 8),    outlineOf(kPalm)};
+}
+
+void paintFree(Pen& pen, double k) {
+  paintUnion(pen, openFingers(), k, Tone::kPaper);
+  paintCreases(pen, k,
+               "M-26.5 -13 q5 -3 10 0 M-12.4 -20 q5.4 -3 10.8 0 M3.6 -17 q5 -3 10 0 "
+               "M18.8 -7 q4.2 -3 8.4 0");
+  paintCreases(pen, k, "M-19 6 q4 -4 7 -1 M-4 3 q4 -4 8 0 M10 4 q5 -3 8 2 M-26 30 q6 3 8 10");
+}
+
+// Four fingers closed around something across the hand.
+void paintClosed(Pen& pen, double k, const Shapes& fingers, std::string_view creases) {
+  paintUnion(pen, fingers, k, Tone::kWash);
+  pen.path(outlineOf(kKnuckles), kNoLine, Tone::kWash);
+  paintCreases(pen, k, creases);
+}
+
+void paintAcross(Pen& pen, double k, Grip grip) {
+  paintUnion(pen, {outlineOf(kPalm), capsuleShape({-20, 34}, {-36, -1}, 8.2)}, k, Tone::kWash);
+  paintHeld(pen, grip, k);
+  paintClosed(
+      pen, k,
+      {capsuleShape({-20, 8}, {-20.5, -25}, 8), capsuleShape({-6.4, 3}, {-6.6, -30}, 8.2),
+       capsuleShape({7.6, 4}, {7.8, -28}, 8), capsuleShape({20.5, 9}, {21, -21}, 7)},
+      "M-28 -12 q7.5 -3 15 0 M-14 -17 q7.5 -3 15 0 M0.5 -15 q7.5 -3 15 0 M14.5 -9 q6.5 -3 13 0 "
+      "M-20 34 q8 -2 11 -9");
+  pen.path(outlineOf("M-13.2 5 V-24 M0.6 2 V-27 M14.4 5 V-22"), {1.8 / k, Tone::kHand});
+}
+
+// The palm lies on the knob, the fingers bend over it and the thumb holds it from the side.
+void paintOverKnob(Pen& pen, double k, Grip grip) {
+  const double down = grip == Grip::kKnobPressed ? 5 : 0;
+  paintHeld(pen, grip, k);
+  paintUnion(pen, {outlineOf(kPalm), capsuleShape({-18, 34}, {-31, -6 + down}, 8)}, k, Tone::kWash);
+  paintClosed(pen, k,
+              {capsuleShape({-19, 8}, {-15, -19 + down}, 7.6),
+               capsuleShape({-6.4, 3}, {-5.2, -26 + down}, 7.8),
+               capsuleShape({7.6, 4}, {5.8, -24.5 + down}, 7.6),
+               capsuleShape({20, 9}, {16, -15 + down}, 6.8)},
+              "M-20 34 q8 -2 11 -9");
+  pen.push({0, down}, 0);
+  paintCreases(pen, k,
+               "M-23 -9 q7 -3.4 14 -0.6 M-12 -14.5 q6.6 -3 13 0 M-0.4 -13.5 q6.6 -3 13 0.4 "
+               "M11.4 -6 q5.6 -2.6 11 0.6");
+  pen.path(outlineOf("M-12.6 4 L-10.2 -17 M0.6 2 L0.2 -22 M13.8 4 L11.2 -16"),
+           {1.8 / k, Tone::kHand});
+  pen.pop();
+}
+
+// The forefinger is stretched out, the others are closed, the thumb lies across them.
+void paintFinger(Pen& pen, double k, Grip grip) {
+  paintHeld(pen, grip, k);
+  paintUnion(pen,
+             {outlineOf(kPalm), capsuleShape({-18, 8}, {-18, -38}, 7.8),
+              capsuleShape({-4, 4}, {-3.4, -7}, 8), capsuleShape({10, 5}, {10, -5}, 7.8),
+              capsuleShape({21, 9}, {21.2, 0}, 6.6)},
+             k, Tone::kWash);
+  paintCreases(pen, k,
+               "M-22.5 -40 q4.5 -6 9 0 M-23.4 -16 q5.4 -3 10.8 0 M-22.6 -13 q4.6 -2.4 9.2 0");
+  pen.path(outlineOf("M-10.2 6 V-6 M3.2 8 V-5 M15.8 10 V-2"), {1.8 / k, Tone::kHand});
+  paintUnion(pen, {capsuleShape({-21, 36}, {-7, 15}, 7.4)}, k, Tone::kWash);
+  pen.path(outlineOf("M-26.8 24 C-28 34 -22 44 -16 46 L-8 38 L-12 26 Z"), kNoLine, Tone::kWash);
+  paintCreases(pen, k, "M-9 9.6 q5.4 0.4 7 5");
+}
+
+// Forefinger and thumb pinch something thin that stands up between them.
+void paintPinch(Pen& pen, double k, Grip grip) {
+  paintUnion(pen,
+             {outlineOf(kPalm), capsuleShape({-5, 4}, {-3.6, -12}, 8),
+              capsuleShape({9, 5}, {9.6, -9}, 7.8), capsuleShape({20.5, 9}, {21.2, -3}, 6.6)},
+             k, Tone::kWash);
+  pen.path(outlineOf("M-10.6 4 V-8 M2.9 6 V-10 M15.6 8 V-6"), {1.8 / k, Tone::kHand});
+  paintCreases(pen, k, "M-9.4 -5 q6 -2.6 11.6 0 M4.2 -3 q6 -2.6 11 0");
+  paintUnion(pen, {capsuleShape({-18, 34}, {-35, 0}, 7.8)}, k, Tone::kWash);
+  paintHeld(pen, grip, k);
+  paintUnion(
+      pen, {capsuleShape({-15, 10}, {-13, -13}, 7.4), capsuleShape({-13, -13}, {-20.5, -22}, 6.8)},
+      k, Tone::kWash);
+  paintUnion(pen, {capsuleShape({-32, 2}, {-30.5, -14}, 7)}, k, Tone::kWash);
+  // Where the joints run into the back of the hand.
+  pen.path(outlineOf("M-24 8 L-8 8 L-6 26 L-26 26 Z M-39 0 L-24.6 4 L-14 36 L-26 30 Z"), kNoLine,
+           Tone::kWash);
+  paintCreases(pen, k, "M-20 -9 q5 -3.4 11 -1 M-21 34 q8 -2 11 -9 M-35 -9 q4 -3 8.6 -0.6");
+}
+
+}  // namespace
+
+void paintHand(Pen& pen, QPointF knuckles, bool right, Grip grip, double k) {
+  pen.push(knuckles, 0, right ? k : -k, k);
+  switch (grip) {
+    case Grip::kFree:
+      paintFree(pen, k);
+      break;
+    case Grip::kBar:
+    case Grip::kLamp:
+    case Grip::kWheel:
+    case Grip::kCock:
+      paintAcross(pen, k, grip);
+      break;
+    case Grip::kKnob:
+    case Grip::kKnobPressed:
+      paintOverKnob(pen, k, grip);
+      break;
+    case Grip::kFinger:
+    case Grip::kBell:
+      paintFinger(pen, k, grip);
+      break;
+    case Grip::kDipstick:
+    case Grip::kKey:
+      paintPinch(pen, k, grip);
+      break;
+  }
+  paintCreases(pen, k, "M-18 62 q18 5 36 0");
+  pen.pop();
+  pen.text(knuckles + QPointF(0, 44 * k), right ? QStringLiteral("R") : QStringLiteral("L"),
+           {.anchor = Anchor::kMiddle,
+            .bold = true,
+            .tone = Tone::kHand,
+            .on = grip == Grip::kFree ? Tone::kPaper : Tone::kWash});
+}
+
+QRectF handBounds(QPointF knuckles, double k) {
+  return {knuckles.x() - 64 * k, knuckles.y() - 76 * k, 128 * k, 153 * k};
+}
+
+}  // namespace cabwright::drawing
