@@ -85,14 +85,14 @@ void drawSockets(Pen& pen, const EndFrame& f) {
 }  // namespace
 
 void drawTrackAcross(Pen& pen, const EndFrame& f) {
-  const double half = 1.95;
+  const double half = 1.64;
   QPainterPath ballast(f.at(-half, -0.27));
-  ballast.lineTo(f.at(-1.62, -0.13));
-  ballast.lineTo(f.at(1.62, -0.13));
+  ballast.lineTo(f.at(-1.46, -0.13));
+  ballast.lineTo(f.at(1.46, -0.13));
   ballast.lineTo(f.at(half, -0.27));
   ballast.closeSubpath();
   pen.dots(ballast, Tone::kRule, 7, 1.0);
-  pen.polyline({{f.at(-half, -0.27), f.at(-1.62, -0.13), f.at(1.62, -0.13), f.at(half, -0.27)}},
+  pen.polyline({{f.at(-half, -0.27), f.at(-1.46, -0.13), f.at(1.46, -0.13), f.at(half, -0.27)}},
                {kThin, Tone::kInk2});
   pen.rect(f.box(-1.28, -0.25, 1.28, -0.155), {kNorm, Tone::kInk}, Tone::kFace);
   for (double side : {-1.0, 1.0}) {

@@ -173,7 +173,7 @@ void drawBoard(Pen& pen, QPointF foot, double h) {
   const QRectF inner = board.adjusted(5, 5, -5, -5);
   pen.rect(inner, {kThin, Tone::kInk}, Tone::kPaper, 2);
   pen.rect(QRectF(inner.left() + 7, inner.center().y() - 4.5, inner.width() - 14, 9), kNoLine,
-           Tone::kBezel);
+           Tone::kInk);
 }
 
 void drawRedLamp(Pen& pen, QPointF foot, double h) {

@@ -75,7 +75,7 @@ void EndPlate::addLeft() {
        f_.at(-kWhiteLampOut_m, kLampUp_m));
   const QPointF c = hose_.centre;
   addNamed(item(Item::kEnd1Hoses), QRectF(c.x() - 76, c.y() - 68, 152, 152), Stands::kAbove,
-           {c.x(), c.y() - kDetailR - 18}, c + QPointF(-38, -8));
+           {c.x(), c.y() - kDetailR - 18}, c + QPointF(47, -24));
   left(Item::kEnd1Sockets, f_.box(-0.47, 1.46, -0.01, 1.74), down(0.69), f_.at(-0.36, 1.53));
 }
 
@@ -91,7 +91,7 @@ void EndPlate::addRight() {
   right(Item::kEnd1TailLamp, f_.box(0.145, 1.35, 0.375, 1.80), down(0.66), f_.at(0.34, 1.70));
   const QPointF c = coupling_.centre;
   addNamed(item(Item::kEnd1Coupling), QRectF(c.x() - 66, c.y() - 60, 132, 154), Stands::kAbove,
-           {c.x(), c.y() - kDetailR - 18}, c + QPointF(30, -20));
+           {c.x(), c.y() - kDetailR - 18}, c + QPointF(-24, -18));
   right(Item::kEnd1Steps, f_.box(0.94, 0.28, 1.32, 0.68), c.y() + kDetailR + 34,
         f_.at(1.22, 0.345));
   right(Item::kEnd1Lifeguard, f_.box(0.68, 0.08, 0.83, 0.82), c.y() + kDetailR + 72,
