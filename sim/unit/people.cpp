@@ -16,6 +16,7 @@ constexpr double kLookAtBlocksS = 25.0;  // along the unit and back, looking at 
 constexpr double kAnsweringWithinS = 20.0;
 constexpr float kHornWarns = 0.3F;  // loud enough to be heard along the unit (house value)
 constexpr double kBlocksPressN = 500.0;
+constexpr int kStopCode = 1;
 
 std::int64_t ticksOf(double seconds) {
   return static_cast<std::int64_t>(seconds * q::kTicksPerSecond + 0.5);
@@ -109,6 +110,14 @@ void callSecond(World& w) {
   say(w, Actor::kHelper, p.second_there ? Reply::kAtTheRear : Reply::kOnMyWay);
 }
 
+// A test that nobody rings in is forgotten as a code is.
+void agreeBellTest(World& w) {
+  if (!w.guard_present) return say(w, Actor::kGuard, Reply::kNobodyThere);
+  w.people.bell_test_until = w.tick + ticksOf(w.parameters.hands.code_stands_s);
+  w.people.guard_tries = 0;
+  say(w, Actor::kGuard, Reply::kReadyForBell);
+}
+
 void answer(World& w, Phrase to, const PeopleSenses& senses) {
   switch (to) {
     case Phrase::kAskPermission:
@@ -131,10 +140,9 @@ void answer(World& w, Phrase to, const PeopleSenses& senses) {
       w.people.second_called = w.people.second_there = false;
       return say(w, Actor::kHelper, Reply::kUnderstood);
     case Phrase::kAskBellTest:
+      return agreeBellTest(w);
     case Phrase::kTellGuard:
-      if (!w.guard_present) return say(w, Actor::kGuard, Reply::kNobodyThere);
-      return say(w, Actor::kGuard,
-                 to == Phrase::kAskBellTest ? Reply::kReadyForBell : Reply::kUnderstood);
+      return say(w, Actor::kGuard, w.guard_present ? Reply::kUnderstood : Reply::kNobodyThere);
     case Phrase::kTellSignaller:
       return say(w, Actor::kSignaller, Reply::kUnderstood);
     case Phrase::kTellShed:
@@ -203,16 +211,28 @@ std::vector<int> groupsOf(int code) {
   return groups;
 }
 
+bool isBellTested(const World& w) {
+  return w.people.bell_test_until != kNever && w.tick <= w.people.bell_test_until;
+}
+
+// Answered, one way or the other, the test is over: what comes then is meant.
+void endBellTest(PeopleState& p) {
+  p.bell_test_until = kNever;
+  p.guard_tries = 0;
+}
+
 void hearDriver(World& w) {
   PeopleState& p = w.people;
   const int code = p.from_driver.complete;
+  const bool heard = p.from_driver.complete_heard;
+  if (isBellTested(w) && heard && code == p.guard_tries) return endBellTest(p);
   const bool recent = p.from_guard.complete_at != kNever &&
                       w.tick - p.from_guard.complete_at < ticksOf(kAnsweringWithinS);
   if (p.guard_code_valid && recent && !p.guard_answered && code == p.from_guard.complete) {
-    p.guard_answered = p.from_driver.complete_heard;
+    p.guard_answered = heard;
     return;
   }
-  if (w.guard_present && p.from_driver.complete_heard && code != 1) {
+  if (w.guard_present && heard && code != kStopCode) {
     p.guard_repeats = code;
     p.guard_repeats_at = w.tick + ticksOf(w.parameters.hands.answer_s);
   }
@@ -237,6 +257,29 @@ void hearGuard(World& w, const BellState& bell) {
   w.people.heard_code_at = w.tick;
 }
 
+// The guard's code is complete: a driver's given back, one rung to try the bell, or an order, which
+// one stroke, "stop", always is.
+void noteGuardsCode(World& w, int before, std::int64_t before_at) {
+  PeopleState& p = w.people;
+  hearGuard(w, p.from_guard);
+  const int code = p.from_guard.complete;
+  const bool is_trial = isBellTested(w) && code != kStopCode;
+  if (!p.guard_is_repeating && !is_trial) {
+    p.guard_code_valid = true;
+    p.guard_answered = false;
+    return;
+  }
+  if (p.guard_is_repeating) {
+    p.guard_repeated = code;
+    endBellTest(p);
+  } else {
+    p.guard_tries = code;
+  }
+  p.from_guard.complete = before;
+  p.from_guard.complete_at = before_at;
+  p.guard_is_repeating = false;
+}
+
 void advanceBells(World& w, double speed_mph) {
   PeopleState& p = w.people;
   if (p.guard_repeats_at != kNever && w.tick >= p.guard_repeats_at) {
@@ -250,18 +293,7 @@ void advanceBells(World& w, double speed_mph) {
   const int before = p.from_guard.complete;
   const std::int64_t before_at = p.from_guard.complete_at;
   advanceBell(w, p.from_guard, false, isBellFed(w));
-  if (completeCode(w, p.from_guard)) {
-    hearGuard(w, p.from_guard);
-    if (p.guard_is_repeating) {
-      p.guard_repeated = p.from_guard.complete;
-      p.from_guard.complete = before;
-      p.from_guard.complete_at = before_at;
-      p.guard_is_repeating = false;
-    } else {
-      p.guard_code_valid = true;
-      p.guard_answered = false;
-    }
-  }
+  if (completeCode(w, p.from_guard)) noteGuardsCode(w, before, before_at);
   const bool moving = speed_mph > kMovingMph;
   const bool old = p.from_guard.complete_at != kNever &&
                    w.tick - p.from_guard.complete_at > ticksOf(w.parameters.hands.code_stands_s);

@@ -88,7 +88,8 @@ void add(Hash& h, const BellState& b) {
 
 void add(Hash& h, const PeopleState& p) {
   addAll(h, p.from_guard, p.from_driver, p.guard_code_valid, p.guard_answered, p.guard_repeats,
-         p.guard_repeats_at, p.guard_is_repeating, p.guard_repeated, p.heard_code, p.heard_code_at);
+         p.guard_repeats_at, p.guard_is_repeating, p.guard_repeated, p.bell_test_until,
+         p.guard_tries, p.heard_code, p.heard_code_at);
   addEach(h, p.pending);
   addAll(h, p.last_reply, p.last_reply_at, p.second_called, p.second_there, p.second_arrives,
          p.second_reading, p.second_read_at, p.second_blocks, p.warned_at, p.passers_leave_at);

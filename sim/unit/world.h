@@ -100,7 +100,9 @@ struct PeopleState {
   std::int64_t guard_repeats_at = kNever;
   bool guard_is_repeating = false;  ///< the strokes under way give a code back, and order nothing
   int guard_repeated = 0;           ///< last code given back
-  int heard_code = 0;               ///< last code of the guard's that reached the trainee's ear
+  std::int64_t bell_test_until = kNever;  ///< a bell test is agreed and not answered yet, so long
+  int guard_tries = 0;  ///< code the guard gave in it, to be repeated and to order nothing; 0 none
+  int heard_code = 0;   ///< last code of the guard's that reached the trainee's ear
   std::int64_t heard_code_at = kNever;
   std::vector<PendingReply> pending;
   Reply last_reply = Reply::kNone;

@@ -138,9 +138,9 @@ void CabPlate::addLevers() {
     std::vector<drawing::Detent> detents;
     for (const auto& [value, angle] : shape.angles)
       detents.push_back({angle, positionText(control(of_cab1), value)});
-    const QRectF lever = drawing::leverBounds(pivot, kLeverR, detents);
+    const QRectF quadrant = drawing::leverBounds(pivot, kLeverR, detents);
     const QRectF words = around(pivot, 118, 0, 118, 70);
-    return addControl<LeverPart>(lever.united(words).adjusted(-3, -3, 3, 3), control(of_cab1),
+    return addControl<LeverPart>(quadrant.united(words).adjusted(-3, -3, 3, 3), control(of_cab1),
                                  QString::fromLatin1(command), std::move(shape));
   };
   LeverPart* brake = lever(x_.vacuum, Control::kCab1Brake, "cab.brake",

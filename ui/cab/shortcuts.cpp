@@ -6,7 +6,7 @@
 namespace cabwright::cab {
 namespace {
 
-constexpr std::array<CommandInfo, 47> kCommands{{
+constexpr std::array<CommandInfo, 48> kCommands{{
     {"cab.key", QT_TRANSLATE_NOOP("Command", "Key switch on or off"), "K"},
     {"cab.reverser", QT_TRANSLATE_NOOP("Command", "Hand on the reversing lever"), "R"},
     {"cab.throttle", QT_TRANSLATE_NOOP("Command", "Hand on the throttle"), "T"},
@@ -25,10 +25,12 @@ constexpr std::array<CommandInfo, 47> kCommands{{
     {"cab.lamp_test", QT_TRANSLATE_NOOP("Command", "Lamp test (hold)"), "F7"},
     {"cab.fire_test", QT_TRANSLATE_NOOP("Command", "Fire bell test (hold)"), "F8"},
     {"cab.wiper", QT_TRANSLATE_NOOP("Command", "Wiper"), "F9"},
+    {"turn", QT_TRANSLATE_NOOP("Command", "In a cab: turn round, or back to the desk"), "F"},
     {"engine.start", QT_TRANSLATE_NOOP("Command", "At an engine: start (hold)"), "Q"},
     {"engine.stop", QT_TRANSLATE_NOOP("Command", "At an engine: stop (hold)"), "A"},
     {"engine.throttle", QT_TRANSLATE_NOOP("Command", "At an engine: hand throttle"), "T"},
     {"engine.switch", QT_TRANSLATE_NOOP("Command", "At an engine: isolating switch"), "K"},
+    {"turn", QT_TRANSLATE_NOOP("Command", "In a cab: turn round"), "."},
     {"hand.left", QT_TRANSLATE_NOOP("Command", "Left hand lets go"), "Z"},
     {"hand.right", QT_TRANSLATE_NOOP("Command", "Right hand lets go"), "X"},
     {"lamp", QT_TRANSLATE_NOOP("Command", "Hand lamp on or off"), "F6"},

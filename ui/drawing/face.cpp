@@ -19,10 +19,13 @@ void prepareFaces() {
 }
 
 QString faceName() {
-  const QString wanted = QStringLiteral("B612");
-  return QFontDatabase::families().contains(wanted)
-             ? wanted
-             : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
+  static const QString name = [] {
+    const QString wanted = QStringLiteral("B612");
+    return QFontDatabase::families().contains(wanted)
+               ? wanted
+               : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
+  }();
+  return name;
 }
 
 }  // namespace cabwright::drawing

@@ -12,7 +12,8 @@ namespace cabwright::drawing {
 /// in that face.
 void prepareFaces();
 
-/// B612 where it is installed, else the system's own.
+/// B612 where it is installed, else the system's own. Needs the application object; looks once and
+/// remembers.
 [[nodiscard]] QString faceName();
 
 }  // namespace cabwright::drawing

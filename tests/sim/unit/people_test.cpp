@@ -62,6 +62,54 @@ TEST(Guard, GivesACodeBackInTheBellTestWithoutOrderingAnything) {
   EXPECT_EQ(value(unit, "guard.code_valid"), 0);
 }
 
+TEST(Guard, OrdersNothingByACodeOfTheBellTest) {
+  Unit unit = makeUnit(preparedStart());
+  doIt(unit, "say ask_bell_test");
+  run(unit, 5.0);
+  doIt(unit, "guard: ring bell 2");
+  run(unit, 4.0);
+  EXPECT_EQ(value(unit, "heard.bell"), 2);
+  EXPECT_EQ(value(unit, "guard.code_valid"), 0);
+  EXPECT_EQ(value(unit, "guard.code"), 0);
+  doIt(unit, "ring cab1.bell 2");
+  run(unit, 8.0);
+  EXPECT_EQ(value(unit, "driver.code_heard"), 1);
+  EXPECT_EQ(value(unit, "guard.answered_code"), 0);
+  EXPECT_EQ(value(unit, "guard.repeated"), 0);  // it was an answer
+  // The test is over: the next two strokes are meant.
+  doIt(unit, "guard: ring bell 2");
+  run(unit, 4.0);
+  EXPECT_EQ(value(unit, "guard.code_valid"), 1);
+}
+
+TEST(Guard, MeansWhatHeRingsOnceTheDriversTrialHasComeBack) {
+  Unit unit = makeUnit(preparedStart());
+  doIt(unit, "say ask_bell_test");
+  run(unit, 5.0);
+  doIt(unit, "ring cab1.bell 3");
+  run(unit, 15.0);
+  EXPECT_EQ(value(unit, "guard.repeated"), 3);
+  EXPECT_EQ(value(unit, "guard.code_valid"), 0);
+  doIt(unit, "guard: ring bell 2");
+  run(unit, 4.0);
+  EXPECT_EQ(value(unit, "guard.code_valid"), 1);
+}
+
+TEST(Guard, MeansOneStrokeAlwaysAndForgetsABellTestNobodyRingsIn) {
+  Unit unit = makeUnit(preparedStart());
+  doIt(unit, "say ask_bell_test");
+  run(unit, 5.0);
+  doIt(unit, "guard: ring bell 1");
+  run(unit, 4.0);
+  EXPECT_EQ(value(unit, "guard.code"), 1);
+  EXPECT_EQ(value(unit, "guard.code_valid"), 1);
+  run(unit, 61.0);
+  doIt(unit, "guard: ring bell 2");
+  run(unit, 4.0);
+  EXPECT_EQ(value(unit, "guard.code"), 2);
+  EXPECT_EQ(value(unit, "guard.code_valid"), 1);
+}
+
 TEST(Guard, NeverHearsABellThatHasNoCurrent) {
   UnitStart s = preparedStart();
   s.parameters = {{"desk1.bell_button_dead", 1}};

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Draws the plate of one place to a file, to look at:
 //   plate_shot OUT.png PLACE day|night WIDTH HEIGHT [ACTION ...]
+// ("cab1+" is what is seen there when one turns round)
 // in the exercise "cold preparation", after the actions given (a number of seconds lets time pass).
+// Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover off".
 #include <QApplication>
 #include <QPainter>
 #include <cstdio>
 #include <string>
 
+#include "cab/outside_part.h"
 #include "cab/plate.h"
 #include "drawing/face.h"
 #include "drawing/furniture.h"
@@ -50,19 +53,40 @@ void play(cab::Seat& seat, const std::string& words) {
     std::fprintf(stderr, "%s: %s\n", words.c_str(), qPrintable(answer.perceived));
 }
 
+void instruct(session::LiveRun& run, const std::string& words) {
+  const auto action = unit::parseAction(words);
+  if (const auto* fault = std::get_if<std::string>(&action)) {
+    std::fprintf(stderr, "%s\n", fault->c_str());
+    return;
+  }
+  auto done = std::get<unit::Action>(action);
+  done.actor = unit::Actor::kInstructor;
+  const session::Taken taken = run.take(done);
+  if (taken.fault) std::fprintf(stderr, "%s: %s\n", words.c_str(), taken.fault->c_str());
+}
+
 int run(int argc, char** argv) {
   if (argc < 6) return 2;
   auto loaded = session::loadSituation(std::string(CABWRIGHT_SOURCE_DIR) +
                                        "/scenarios/cold-preparation/scenario.toml");
   session::LiveOptions options;
   options.mode = scenario::Mode::kGuided;
-  cab::Seat seat(std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options));
-  const auto place = unit::findPlace(argv[2]);
+  auto run = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
+  for (int k = 6; k < argc; ++k) {
+    if (argv[k][0] == '+') instruct(*run, argv[k] + 1);
+  }
+  cab::Seat seat(std::move(run));
+  std::string name = argv[2];
+  const bool second = name.ends_with('+');
+  if (second) name.pop_back();
+  const auto place = unit::findPlace(name);
   if (!place) return 2;
   play(seat, "take door_key");
-  play(seat, std::string("go ") + argv[2] + " skip");
+  play(seat, "go " + name + " skip");
   play(seat, "0.2");
-  for (int k = 6; k < argc; ++k) play(seat, argv[k]);
+  for (int k = 6; k < argc; ++k) {
+    if (argv[k][0] != '+') play(seat, argv[k]);
+  }
   cab::SheetStyle style;
   style.theme = std::string(argv[3]) == "night" ? drawing::Theme::kNight : drawing::Theme::kDay;
   const QSize size(std::stoi(argv[4]), std::stoi(argv[5]));
@@ -76,10 +100,14 @@ int run(int argc, char** argv) {
       QRectF(world.left(), world.top(), world.width(), top - world.top())};
   Paper paper(style);
   paper.resize(size);
-  const auto plate = cab::makePlate(*place, context, &paper);
+  const auto plate = second ? cab::makeSecondPlate(*place, context, &paper)
+                            : cab::makePlate(*place, context, &paper);
   if (!plate) return 3;
   plate->setGeometry(paper.rect());
   plate->refresh();
+  std::unique_ptr<cab::OutsidePart> outside;
+  if (unit::cabOf(*place) >= 0)
+    outside = std::make_unique<cab::OutsidePart>(seat, style, context.above, &paper);
   QImage image(size, QImage::Format_RGB32);
   paper.render(&image);
   return image.save(QString::fromLocal8Bit(argv[1])) ? 0 : 1;

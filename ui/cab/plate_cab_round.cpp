@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cab/plate_cab_round.h"
+
+#include "cab/draw_cab_round.h"
+#include "cab/names.h"
+#include "cab/show_parts.h"
+#include "cab/switch_parts.h"
+#include "cab/thing_part.h"
+#include "drawing/furniture.h"
+
+namespace cabwright::cab {
+
+using drawing::Anchor;
+using drawing::Pen;
+using drawing::Tone;
+using unit::Control;
+using unit::Item;
+using unit::Signal;
+
+namespace {
+
+constexpr double kGaugeR = 74;
+constexpr double kFloorHeight = 96, kThingsHeight = 62;
+constexpr double kRowPitch = 106;
+
+QRectF around(QPointF centre, double left, double up, double right, double down) {
+  return {centre.x() - left, centre.y() - up, left + right, up + down};
+}
+
+Item itemOfCab(Item of_cab1, int cab) {
+  const auto stride =
+      static_cast<int>(Item::kCab2Detonators) - static_cast<int>(Item::kCab1Detonators);
+  return static_cast<Item>(static_cast<int>(of_cab1) + cab * stride);
+}
+
+}  // namespace
+
+CabRoundPlate::CabRoundPlate(int cab, const PlateContext& context, QWidget* parent)
+    : RoomPlate(context, parent), cab_(cab), at_(makeLayout()) {
+  addBackWall();
+  addGuardsCorner();
+  addDoor();
+  addSwitches();
+  const QRectF row(area().left(), area().bottom() - kThingsHeight + 2, area().width(),
+                   kThingsHeight - 2);
+  addShown<ThingRow>(row, row, std::vector<unit::Object>{});
+  auto* turn =
+      addControl<TurnPart>({}, tr("Turn to the desk"), QPointF(area().right(), area().top() + 18));
+  turn->setArea({area().right() - turn->width() - 4, area().top() - 8, turn->width() + 8, 36});
+  connect(turn, &TurnPart::turned, this, &CabRoundPlate::turned);
+}
+
+CabRoundPlate::Layout CabRoundPlate::makeLayout() const {
+  Layout l;
+  const double top = area().top() + 36 + spare() * 0.15;
+  l.wall_top = area().top() + 34;
+  l.floor = area().bottom() - kThingsHeight - kFloorHeight;
+  l.back_end = across(690);
+  l.door_left = across(724);
+  l.door_right = l.door_left + 146;
+  l.panel_left = area().right() - 300;
+  l.canister = {across(46), top + 58, 84, 92};
+  l.flags = {across(172), top + 44, 76, 106};
+  l.clips = {across(40), top + 204, 200, 62};
+  l.extinguisher = {across(292), top + 50, 76, 196};
+  l.first_aid = {across(404), top + 62, 108, 82};
+  l.book = {across(404), top + 186, 108, 126};
+  l.gauge = {across(598), top + 124};
+  l.valve = {across(598), top + 348};
+  l.cock = {across(136), top + 366};
+  l.door = {l.door_left, l.wall_top + 20, 146, l.floor - l.wall_top - 20};
+  l.lock = {l.door_right - 30, l.door.top() + 248};
+  l.panel = {l.panel_left, l.wall_top + 8, 300, 3 * kRowPitch + 20};
+  l.seat = {l.panel_left + 84, l.floor - 104, 132, 92};
+  l.floor_box = {area().left(), l.floor, area().width(), kFloorHeight - 8};
+  return l;
+}
+
+QPointF CabRoundPlate::darkWords() const { return {area().center().x() - 60, area().top() + 18}; }
+
+void CabRoundPlate::addNamed(Item of_cab1, const QRectF& thing, QPointF label, bool leader) {
+  addItem(itemOfCab(of_cab1, cab_), {.thing = thing, .label = label, .leader = leader});
+}
+
+void CabRoundPlate::addBackWall() {
+  const Layout& l = at_;
+  const double names = l.canister.top() - 28;
+  addNamed(Item::kCab1Detonators, l.canister, {l.canister.left() - 12, names});
+  addNamed(Item::kCab1Flags, l.flags, {l.flags.left() + 8, names});
+  addNamed(Item::kCab1Clips, l.clips, {l.clips.left() + 44, l.clips.bottom() + 44});
+  addNamed(Item::kCab1Extinguisher, l.extinguisher.adjusted(2, 0, -2, 0),
+           {l.extinguisher.left() - 16, names});
+  addNamed(Item::kCab1FirstAid, l.first_aid, {l.first_aid.left() + 2, names});
+  addNamed(Item::kCab1Book, l.book, {l.book.left() - 12, l.book.bottom() + 38});
+  const QRectF seal = sealBox(l.cock);
+  addNamed(Item::kCab1Seal, seal, {l.cock.x() + 84, seal.bottom() + 6});
+  const QPointF c = l.cock;
+  addControl<DrawnPart>(around(c, 100, 44, 46, 66), control(Control::kCab1DeviceCock), QString(),
+                        [c](Pen& pen, const DrawnState& state) {
+                          paintSealedCock(pen, c, state);
+                          paintControlWord(pen, c + QPointF(-96, 42), Anchor::kStart, state, 118);
+                        })
+      ->setArea(around(c, 100, 44, 68, 60),
+                {around(c, 66, 44, 22, 22), around(c, 100, -23, 22, 60)});
+}
+
+void CabRoundPlate::addGuardsCorner() {
+  const Layout& l = at_;
+  const Signal gauge = cab_ == 0 ? Signal::kCab1GuardsGauge : Signal::kCab2GuardsGauge;
+  addShown<DialPart>(
+      around(l.gauge, kGaugeR + 12, kGaugeR + 40, kGaugeR + 40, kGaugeR + 40), l.gauge, kGaugeR,
+      drawing::DialScale{.low = 0,
+                         .high = 30,
+                         .major = 5,
+                         .minor = 1,
+                         .unit = tr("inHg"),
+                         .marks = {{15, QStringLiteral("15")}, {21, QStringLiteral("21")}}},
+      std::vector<DialNeedleOf>{{gauge, drawing::NeedleKind::kSolid, {}}}, tr("Train pipe"));
+  addNamed(Item::kCab1GuardsGaugeItem, around(l.gauge, kGaugeR, kGaugeR, kGaugeR, kGaugeR),
+           {l.gauge.x() - 62, l.gauge.y() + kGaugeR + 34}, false);
+  const QPointF c = l.valve;
+  addControl<DrawnPart>(around(c, 40, 72, 76, 62), control(Control::kCab1GuardsValve), QString(),
+                        [c](Pen& pen, const DrawnState& state) {
+                          paintGuardsValve(pen, c, state);
+                          paintControlWord(pen, c + QPointF(0, 52), Anchor::kMiddle, state, 150);
+                        })
+      ->setArea(around(c, 92, 72, 92, 62), {around(c, 42, 72, 92, 36), around(c, 78, -34, 78, 62)});
+  const QRectF strainer = strainerBox(c);
+  addNamed(Item::kCab1GuardsValveItem, strainer, {strainer.left() - 88, strainer.bottom() + 62});
+}
+
+void CabRoundPlate::addDoor() {
+  const Layout& l = at_;
+  const QPointF c = l.lock;
+  addControl<DrawnPart>(around(c, 74, 44, 56, 70), control(Control::kCab1Lock), QString(),
+                        [c](Pen& pen, const DrawnState& state) {
+                          paintDoorLock(pen, c, state);
+                          paintControlWord(pen, c + QPointF(18, 62), Anchor::kEnd, state, 120);
+                        });
+  addNamed(Item::kCab1LockItem, {l.door.left() + 40, l.door.bottom() - 116, 64, 60},
+           {l.door.left() - 2, l.door.bottom() - 156});
+  addNamed(Item::kCab1Floor, {l.door_left - 170, l.floor_box.top() + 18, 90, 50},
+           {l.floor_box.left() + 40, l.floor_box.top() + 52});
+}
+
+void CabRoundPlate::addSwitches() {
+  const Layout& l = at_;
+  const auto cell = [&](int column, int row) {
+    return QPointF(l.panel.left() + 76 + 148 * column, l.panel.top() + 40 + kRowPitch * row);
+  };
+  const auto toggle = [&](int column, int row, Control c, const QString& command) {
+    const QPointF centre = cell(column, row);
+    addControl<TogglePart>(around(centre, 72, 30, 72, 62), c, command, centre);
+  };
+  toggle(0, 0, control(Control::kCab1White), {});
+  toggle(1, 0, control(Control::kCab1Red), {});
+  toggle(0, 1, control(Control::kCab1CabLight), {});
+  toggle(1, 1, Control::kSaloonLights, {});
+  toggle(0, 2, control(Control::kCab1Wiper), QStringLiteral("cab.wiper"));
+  const QPointF wheel = cell(1, 2) + QPointF(0, -4);
+  const Control display = control(Control::kCab1Display);
+  addControl<DrawnPart>(around(wheel, 72, 40, 72, 66), display, QString(),
+                        [wheel, display](Pen& pen, const DrawnState& state) {
+                          paintNumberWheel(pen, wheel, state, QStringLiteral("–"));
+                          paintControlName(pen, wheel + QPointF(0, 56), nameOf(display), state,
+                                           140);
+                        });
+}
+
+void CabRoundPlate::paintGround(Pen& pen) const {
+  const Layout& l = at_;
+  const double caption = area().top() + 18;
+  drawing::paintCaption(pen, {area().left(), caption}, l.back_end - area().left(),
+                        tr("Back wall of cab %1").arg(cab_ + 1));
+  drawing::paintCaption(pen, {l.door_left - 9, caption}, 196, tr("Door side"));
+  const drawing::Stroke faint{drawing::kThin, Tone::kRule, {}, false};
+  // Walls with their waist rail; things stand before it.
+  const QRectF back(area().left(), l.wall_top, l.back_end - area().left(), l.floor - l.wall_top);
+  pen.rect(back, {}, Tone::kNone, 3);
+  pen.line({l.door_right + 9, l.floor}, {area().right(), l.floor}, {});
+  const double rail = l.floor - 64;
+  for (double y : {rail, rail + 8}) pen.line({back.left(), y}, {back.right(), y}, faint);
+  for (double s = 0.25; s < 1; s += 0.25)
+    pen.line({back.left() + s * back.width(), rail + 8}, {back.left() + s * back.width(), l.floor},
+             faint);
+  paintShelf(pen, l.canister.left() - 16, l.flags.right() + 6, l.canister.bottom());
+  paintCanister(pen, l.canister);
+  paintRolledFlags(pen, l.flags);
+  paintTrackClips(pen, l.clips);
+  paintExtinguisher(pen, l.extinguisher);
+  paintFirstAidBox(pen, l.first_aid);
+  paintBookAndPlates(pen, l.book);
+  // The train pipe comes up from the floor, to gauge and valve; the device's pipe along the wall.
+  const double pipe = l.gauge.x() + kGaugeR + 8;
+  paintPipe(pen, {{{pipe, l.floor}, {pipe, l.gauge.y()}, {l.gauge.x() + kGaugeR - 4, l.gauge.y()}}},
+            5);
+  paintPipe(pen,
+            {{{l.cock.x() - 60, l.cock.y()},
+              {back.left() + 16, l.cock.y()},
+              {back.left() + 16, l.floor}}},
+            6);
+  paintPipe(pen,
+            {{{l.cock.x() + 60, l.cock.y()},
+              {l.book.left() - 30, l.cock.y()},
+              {l.book.left() - 30, l.floor}}},
+            6);
+  paintCabDoor(pen, l.door, isDarkOutside());
+  pen.rect(l.panel, {}, Tone::kFace, 4);
+  for (int row = 1; row < 3; ++row) {
+    const double y = l.panel.top() + 6 + kRowPitch * row;
+    pen.line({l.panel.left() + 12, y}, {l.panel.right() - 12, y},
+             {drawing::kHairline, Tone::kRule, {}, false});
+  }
+  paintTipUpSeat(pen, l.seat);
+  paintCabFloor(pen, l.floor_box, l.door_left, l.door_right);
+}
+
+}  // namespace cabwright::cab

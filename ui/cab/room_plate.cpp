@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cab/room_plate.h"
+
+#include "unit/perception.h"
+
+namespace cabwright::cab {
+
+void RoomPlate::paintLive(drawing::Pen& pen) const {
+  paintState(pen);
+  if (unit::hasLight(seat().unit().world())) return;
+  pen.text(darkWords(), tr("too dark to see closely"),
+           {.anchor = drawing::Anchor::kMiddle, .italic = true, .halo = 4});
+}
+
+QRectF RoomPlate::findLiveChange() {
+  std::vector<double> now = liveState();
+  now.push_back(unit::hasLight(seat().unit().world()) ? 1 : 0);
+  if (now == live_) return {};
+  live_ = std::move(now);
+  return area();
+}
+
+}  // namespace cabwright::cab
