@@ -27,8 +27,9 @@ TEST_F(AfterViewTest, WhatWasKeptIsNamedAndSoIsEveryJudgement) {
   for (const SectionBlock* section : view_->sections())
     for (const SectionRow& row : section->rows()) text += row.title + row.detail + u'\n';
   for (const marking::SheetLine& line : sheet_.lines)
-    if (line.outcome() == Outcome::kMet || line.outcome() == Outcome::kNotExercised)
+    if (line.outcome() == Outcome::kMet || line.outcome() == Outcome::kNotExercised) {
       EXPECT_TRUE(text.contains(sheetWords(line.title))) << line.title;
+    }
   ASSERT_TRUE(sheet_.judgements);
   ASSERT_FALSE(sheet_.judgements->rows.empty());
   for (const marking::JudgementRow& row : sheet_.judgements->rows)
