@@ -2,7 +2,8 @@
 // Draws the plate of one place to a file, to look at:
 //   plate_shot OUT.png PLACE day|night WIDTH HEIGHT [ACTION ...]
 // in the exercise "cold preparation", after the actions given (a number of seconds lets time pass).
-// Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover off".
+// Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover
+// off".
 #include <QApplication>
 #include <QPainter>
 #include <cstdio>
