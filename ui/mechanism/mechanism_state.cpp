@@ -98,6 +98,18 @@ QString madeWords(Fact f, const unit::Unit& unit) {
   }
 }
 
+// Which drive keeps the contact open; both in mesh: they are not in mesh the way that is asked.
+QString drivesWords(const unit::Unit& unit) {
+  QStringList out;
+  for (int n = 0; n < 2; ++n) {
+    if (unit.readings().line[static_cast<std::size_t>(n)].dog != DogState::kMeshed)
+      out << QString::number(n + 1);
+  }
+  if (out.size() == 2) return Words::tr("neither in mesh");
+  if (out.size() == 1) return Words::tr("%1 not in mesh").arg(out.front());
+  return unit.world().result.direction == 0 ? Words::tr("no way asked") : Words::tr("other way");
+}
+
 QString openWords(Fact f, const unit::Unit& unit) {
   switch (f) {
     case Fact::kDeskAlive:
@@ -108,7 +120,7 @@ QString openWords(Fact f, const unit::Unit& unit) {
       return Words::tr("%1 psi").arg(q::paToPsiGauge(unit.readings().control_reservoir_pa), 0, 'f',
                                      0);
     case Fact::kDrivesMeshed:
-      return Words::tr("not in mesh");
+      return drivesWords(unit);
     default:
       return Words::tr("open");
   }
@@ -163,7 +175,8 @@ QString dogWords(const LineState& line) {
 
 QString dogOutlook(const LineState& line, const MechanismState& state) {
   if (line.dog == DogState::kOnTooth) {
-    const double relative = line.crown - line.wheel;
+    // The way the angle within the pitch grows: that of the shaft.
+    const double relative = (line.dog_side < 0 ? -1 : 1) * (line.crown - line.wheel);
     const double to_gap = state.dog_pitch_deg - line.tooth_deg;
     if (relative > 0.01) return Words::tr("They drop in after %1° more.").arg(to_gap, 0, 'f', 1);
     if (relative < -0.01)

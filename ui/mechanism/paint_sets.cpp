@@ -235,12 +235,14 @@ void paintDogs(Pen& pen, const MechanismState& state, const LineState& line) {
   };
   pen.push();
   pen.painter().setClipRect(QRectF(kLeft, 500, kWidth, 220));
-  // At phase nought the sleeve's tooth has just come clear of the crown wheel's.
-  row(532, kFace, 0, 45);
-  row(672 + gap, kFace + gap, tooth + offset, -45);
+  // The crown wheel moves on by its angle against the axle. Between nought and the window its teeth
+  // stand in the gaps of the sleeve's.
+  row(532, kFace, offset, 45);
+  row(672 + gap, kFace + gap, kPitchU - tooth, -45);
   if (line.dog == plant::DogState::kOnTooth) {
+    const double from = std::max(offset, kPitchU - tooth), to = std::min(offset + tooth, kPitchU);
     for (double x = kLeft - kPitchU; x < kLeft + kWidth; x += kPitchU)
-      pen.line({x, kFace}, {x + tooth, kFace}, {drawing::kHeavy, Tone::kDoubt});
+      pen.line({x + from, kFace}, {x + to, kFace}, {drawing::kHeavy, Tone::kDoubt});
   }
   pen.pop();
   for (double x : {kLeft, kLeft + kWidth}) {

@@ -123,6 +123,9 @@ TEST(MechanismWords, ToothOnToothSaysHowFarAndWhatIsMissing) {
   EXPECT_TRUE(dogOutlook(line, state).contains(QLatin1String("8.4")));
   line.crown = -4.4;
   EXPECT_TRUE(dogOutlook(line, state).contains(QLatin1String("13.6")));
+  // The other way the crown wheel runs against the shaft, and the angle is counted by the shaft.
+  line.dog_side = -1;
+  EXPECT_TRUE(dogOutlook(line, state).contains(QLatin1String("8.4")));
 }
 
 TEST(MechanismWords, BandsFollowAirAndDrum) {
@@ -150,6 +153,7 @@ TEST(MechanismState, TheLampsPathIsThatOfTheInterlocks) {
   run->advance(10);
   s = readMechanism(run->unit());
   EXPECT_FALSE(s.path[1].made);
+  EXPECT_EQ(s.path[1].words, QLatin1String("out"));
   EXPECT_FALSE(s.lamp_air);
 }
 
