@@ -44,6 +44,8 @@ class Plate : public QWidget {
 
  Q_SIGNALS:
   void whyAsked(cabwright::unit::Signal lamp, QPointF at);
+  /// Whoever is in the cab wants to turn round.
+  void turnAsked();
 
  protected:
   /// What stands still: drawn once for each size and theme.

@@ -47,7 +47,7 @@ CabRoundPlate::CabRoundPlate(int cab, const PlateContext& context, QWidget* pare
   auto* turn =
       addControl<TurnPart>({}, tr("Turn to the desk"), QPointF(area().right(), area().top() + 18));
   turn->setArea({area().right() - turn->width() - 4, area().top() - 8, turn->width() + 8, 36});
-  connect(turn, &TurnPart::turned, this, &CabRoundPlate::turned);
+  connect(turn, &TurnPart::turned, this, &Plate::turnAsked);
 }
 
 CabRoundPlate::Layout CabRoundPlate::makeLayout() const {

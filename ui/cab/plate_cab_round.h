@@ -42,10 +42,6 @@ class CabRoundPlate : public RoomPlate {
  public:
   CabRoundPlate(int cab, const PlateContext& context, QWidget* parent);
 
- Q_SIGNALS:
-  /// Whoever is in the cab wants to see the desk again.
-  void turned();
-
  protected:
   void paintGround(drawing::Pen& pen) const override;
   [[nodiscard]] QPointF darkWords() const override;
