@@ -101,7 +101,7 @@ void paintPath(Pen& pen, const SideView& view, const QRectF& w) {
     pen.line({x, view.y(8)}, {x, fence_top - 2}, {drawing::kNorm, Tone::kRule, {}, false});
   });
   view.forEach(7, 50.0, [&](double x) {
-    pen.line({x, view.y(7)}, {x, w.top()}, {drawing::kRing, Tone::kInk2, {}, false});
+    pen.line({x, view.y(7)}, {x, w.top() + 32}, {drawing::kRing, Tone::kInk2, {}, false});
   });
 }
 

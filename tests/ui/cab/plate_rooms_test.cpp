@@ -50,6 +50,13 @@ struct Room {
     plate->refresh();
   }
 
+  /// A control's new place is in the Frame of the next tick.
+  double valueOf(Control c) {
+    seat->passRealTime(0.02);
+    plate->refresh();
+    return seat->value(c);
+  }
+
   Part* part(std::string_view name) {
     return plate->findPart(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
   }
@@ -165,25 +172,25 @@ TEST(RoomPlates, ControlsMoveByMouseAndKey) {
   Room cab(Place::kCab1, {1280, 720}, true);
   Part* lock = cab.part(Control::kCab1Lock);
   QTest::keyClick(lock, Qt::Key_Space);
-  const double locked = cab.seat->value(Control::kCab1Lock);
+  const double locked = cab.valueOf(Control::kCab1Lock);
   QTest::mouseClick(lock, Qt::LeftButton, {}, lock->rect().center());
-  EXPECT_NE(cab.seat->value(Control::kCab1Lock), locked);
+  EXPECT_NE(cab.valueOf(Control::kCab1Lock), locked);
   Part* valve = cab.part(Control::kCab1GuardsValve);
   QTest::keyClick(valve, Qt::Key_Up);
-  EXPECT_NEAR(cab.seat->value(Control::kCab1GuardsValve), 0.05, 1e-6);
+  EXPECT_NEAR(cab.valueOf(Control::kCab1GuardsValve), 0.05, 1e-6);
   QTest::keyClick(valve, Qt::Key_Space);
-  EXPECT_EQ(cab.seat->value(Control::kCab1GuardsValve), 1);
+  EXPECT_EQ(cab.valueOf(Control::kCab1GuardsValve), 1);
   Part* display = cab.part(Control::kCab1Display);
   for (int k = 0; k < 3; ++k) QTest::mouseClick(display, Qt::LeftButton, {}, {50, 30});
-  EXPECT_EQ(cab.seat->value(Control::kCab1Display), 3);
+  EXPECT_EQ(cab.valueOf(Control::kCab1Display), 3);
   QTest::keyClick(display, Qt::Key_Down);
-  EXPECT_EQ(cab.seat->value(Control::kCab1Display), 2);
+  EXPECT_EQ(cab.valueOf(Control::kCab1Display), 2);
 
   Room cupboard(Place::kCupboard, {1920, 1080});
   Part* knife = cupboard.part(Control::kBatterySwitch);
-  const double before = cupboard.seat->value(Control::kBatterySwitch);
+  const double before = cupboard.valueOf(Control::kBatterySwitch);
   QTest::keyClick(knife, Qt::Key_Space);
-  EXPECT_NE(cupboard.seat->value(Control::kBatterySwitch), before);
+  EXPECT_NE(cupboard.valueOf(Control::kBatterySwitch), before);
 }
 
 TEST(RoomPlates, TurningRoundIsAsked) {
@@ -235,11 +242,13 @@ TEST(RoomPlates, TheDrawingFollowsTheState) {
   const QImage shut = picture(saloon);
   EXPECT_EQ(picture(saloon), shut);
   ASSERT_TRUE(saloon.seat->setControl(Control::kDoor1, 1).accepted);
+  EXPECT_EQ(saloon.valueOf(Control::kDoor1), 1);
   EXPECT_NE(picture(saloon), shut);
   Room cupboard(Place::kCupboard, {1280, 720});
   const QImage before = picture(cupboard);
   const double now = cupboard.seat->value(Control::kBreakerLamps);
   ASSERT_TRUE(cupboard.seat->setControl(Control::kBreakerLamps, 1 - now).accepted);
+  EXPECT_EQ(cupboard.valueOf(Control::kBreakerLamps), 1 - now);
   EXPECT_NE(picture(cupboard), before);
 }
 
