@@ -19,6 +19,18 @@ namespace {
 const Stroke kFine{kThin, Tone::kInk, {}, false};
 const Stroke kFaint{kThin, Tone::kRule, {}, false};
 
+void paintTread(Pen& pen, const QRectF& plates) {
+  pen.rect(plates, kFaint, Tone::kNone, 2);
+  int row = 0;
+  for (double y = plates.top() + 12; y < plates.bottom() - 6; y += 15, ++row) {
+    const double first = plates.left() + (row % 2 == 0 ? 14 : 26);
+    for (double x = first; x < plates.right() - 10; x += 24) {
+      const double s = row % 2 == 0 ? 1 : -1;
+      pen.line({x - 5, y - 2.5 * s}, {x + 5, y + 2.5 * s}, {kThin, Tone::kRule, {}, true});
+    }
+  }
+}
+
 void paintRivets(Pen& pen, const QRectF& box, double in) {
   for (double x : {box.left() + in, box.right() - in}) {
     for (double y : {box.top() + in, box.bottom() - in})
@@ -262,7 +274,7 @@ void paintGuardsValve(Pen& pen, QPointF c, const DrawnState& state) {
   pen.rect({c.x() - 25, c.y() - 21, 50, 42}, {}, Tone::kFace, 8);
   pen.circle(c, 17, {kNorm, state.line(), {}, false}, Tone::kPaper);
   // Along the pipe it is open, across it shut.
-  pen.push(c, -90 * std::clamp(state.value, 0.0, 1.0));
+  pen.push(c, 90 * std::clamp(state.value, 0.0, 1.0));
   pen.path(drawing::outlineOf("M-6 10 L-4 -50 a8 1 1 8 0 L6 10 a6 0 1 -12 0 Z"),
            {state.held.isEmpty() ? kNorm : drawing::kBold, state.line(), {}, false}, state.fill());
   pen.circle({0, -56}, 8, {kNorm, state.line(), {}, false},
@@ -308,16 +320,13 @@ void paintTipUpSeat(Pen& pen, const QRectF& box) {
 
 void paintCabFloor(Pen& pen, const QRectF& box, double well_left, double well_right) {
   pen.rect(box, {}, Tone::kNone);
-  const QRectF plates(box.left() + 8, box.top() + 8, well_left - box.left() - 22,
-                      box.height() - 16);
-  pen.rect(plates, kFaint, Tone::kNone, 2);
-  int row = 0;
-  for (double y = plates.top() + 12; y < plates.bottom() - 6; y += 15, ++row) {
-    for (double x = plates.left() + (row % 2 == 0 ? 14 : 26); x < plates.right() - 10; x += 24) {
-      const double s = (static_cast<int>((x - plates.left()) / 12) + row) % 2 == 0 ? 1 : -1;
-      pen.line({x - 5, y - 2.5 * s}, {x + 5, y + 2.5 * s}, {kThin, Tone::kRule, {}, true});
-    }
-  }
+  // A smooth cover, screwed down, and the tread plates.
+  const QRectF cover(box.left() + 8, box.top() + 8, 116, box.height() - 16);
+  pen.rect(cover, kFaint, Tone::kNone, 2);
+  paintRivets(pen, cover, 7);
+  paintTread(pen, {cover.right() + 6, cover.top(), well_left - cover.right() - 20, cover.height()});
+  paintTread(pen,
+             {well_right + 14, box.top() + 8, box.right() - well_right - 22, box.height() - 16});
   // The well: each step lies lower and is drawn inside the one above.
   const QRectF well(well_left, box.top(), well_right - well_left, box.height());
   pen.rect(well, {}, Tone::kFace);

@@ -71,7 +71,7 @@ CabRoundPlate::Layout CabRoundPlate::makeLayout() const {
   l.door = {l.door_left, l.wall_top + 20, 140, l.floor - l.wall_top - 20};
   l.lock = {l.door_right - 30, l.door.top() + 202};
   l.panel = {l.panel_left, l.wall_top + 8, 300, 3 * kRowPitch + 20};
-  l.seat = {l.panel_left + 84, l.floor - 104, 132, 92};
+  l.seat = {l.panel_left + 84, l.floor - 88, 132, 82};
   l.floor_box = {area().left(), l.floor, area().width(), kFloorHeight - 8};
   return l;
 }
@@ -91,7 +91,7 @@ void CabRoundPlate::addBackWall() {
   addNamed(Item::kCab1Extinguisher, l.extinguisher.adjusted(2, 0, -2, 0),
            {l.extinguisher.left() - 22, names}, false);
   addNamed(Item::kCab1FirstAid, l.first_aid, {l.first_aid.left() + 16, names}, false);
-  addNamed(Item::kCab1Book, l.book, {l.book.left() - 16, l.book.bottom() + 32}, false);
+  addNamed(Item::kCab1Book, l.book, {l.book.left() - 54, l.book.bottom() + 32}, false);
   const QRectF seal = sealBox(l.cock);
   addNamed(Item::kCab1Seal, seal, {seal.right() + 34, seal.bottom() + 12}, false);
   const QPointF c = l.cock;
@@ -124,11 +124,11 @@ void CabRoundPlate::addGuardsCorner() {
   addControl<DrawnPart>(around(c, 40, 72, 76, 62), control(Control::kCab1GuardsValve), QString(),
                         [c](Pen& pen, const DrawnState& state) {
                           paintGuardsValve(pen, c, state);
-                          paintControlWord(pen, c + QPointF(0, 52), Anchor::kMiddle, state, 150);
+                          paintControlWord(pen, c + QPointF(6, 50), Anchor::kStart, state, 72);
                         })
       ->setArea(around(c, 92, 72, 92, 62), {around(c, 34, 72, 76, 36), around(c, 40, -34, 78, 62)});
   const QRectF strainer = strainerBox(c);
-  addNamed(Item::kCab1GuardsValveItem, strainer, {strainer.left() - 40, strainer.bottom() + 34},
+  addNamed(Item::kCab1GuardsValveItem, strainer, {strainer.left() - 56, strainer.bottom() + 30},
            false);
 }
 
@@ -142,14 +142,14 @@ void CabRoundPlate::addDoor() {
                         });
   addNamed(Item::kCab1LockItem, {l.door.left() + 38, l.door.bottom() - 106, 64, 56},
            {l.door.left() + 8, l.door.bottom() - 134}, false);
-  addNamed(Item::kCab1Floor, {l.floor_box.left() + 128, l.floor_box.top() + 22, 96, 44},
+  addNamed(Item::kCab1Floor, {l.floor_box.left() + 150, l.floor_box.top() + 22, 96, 44},
            {l.floor_box.left() + 34, l.floor_box.top() + 51}, false);
 }
 
 void CabRoundPlate::addSwitches() {
   const Layout& l = at_;
   const auto cell = [&](int column, int row) {
-    return QPointF(l.panel.left() + 79 + 146 * column, l.panel.top() + 40 + kRowPitch * row);
+    return QPointF(l.panel.left() + 79 + 146 * column, l.panel.top() + 46 + kRowPitch * row);
   };
   const auto toggle = [&](int column, int row, Control c, const QString& command) {
     const QPointF centre = cell(column, row);
@@ -183,9 +183,6 @@ void CabRoundPlate::paintGround(Pen& pen) const {
   pen.line({l.door_right + 9, l.floor}, {area().right(), l.floor}, {});
   const double rail = l.floor - 64;
   for (double y : {rail, rail + 8}) pen.line({back.left(), y}, {back.right(), y}, faint);
-  for (double s = 0.25; s < 1; s += 0.25)
-    pen.line({back.left() + s * back.width(), rail + 8}, {back.left() + s * back.width(), l.floor},
-             faint);
   paintShelf(pen, l.canister.left() - 16, l.flags.right() + 6, l.canister.bottom());
   paintCanister(pen, l.canister);
   paintRolledFlags(pen, l.flags);
@@ -202,11 +199,8 @@ void CabRoundPlate::paintGround(Pen& pen) const {
               {back.left() + 16, l.cock.y()},
               {back.left() + 16, l.floor}}},
             6);
-  paintPipe(pen,
-            {{{l.cock.x() + 60, l.cock.y()},
-              {l.book.left() - 30, l.cock.y()},
-              {l.book.left() - 30, l.floor}}},
-            6);
+  // Beyond the cock it goes through the wall.
+  pen.rect({l.cock.x() + 62, l.cock.y() - 17, 9, 34}, {}, Tone::kFace, 2);
   paintCockPipe(pen, l.cock);
   paintValvePipe(pen, l.valve, pipe - l.valve.x());
   const QRectF seal = sealBox(l.cock);
@@ -215,7 +209,7 @@ void CabRoundPlate::paintGround(Pen& pen) const {
   paintCabDoor(pen, l.door, isDarkOutside());
   pen.rect(l.panel, {}, Tone::kFace, 4);
   for (int row = 1; row < 3; ++row) {
-    const double y = l.panel.top() + 6 + kRowPitch * row;
+    const double y = l.panel.top() + 5 + kRowPitch * row;
     pen.line({l.panel.left() + 12, y}, {l.panel.right() - 12, y},
              {drawing::kHairline, Tone::kRule, {}, false});
   }

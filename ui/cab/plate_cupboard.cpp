@@ -76,13 +76,14 @@ void CupboardPlate::addBattery() {
   auto* knife = addControl<DrawnPart>(
       {}, Control::kBatterySwitch, QString(), [c](Pen& pen, const DrawnState& state) {
         paintKnifeSwitch(pen, c, state);
-        paintControlWord(pen, c + QPointF(60, 24), Anchor::kStart, state, 130);
+        paintControlWord(pen, c + QPointF(-58, 24), Anchor::kEnd, state, 96);
       });
-  knife->setArea(around(c, 40, 150, 200, 100),
-                 {around(c, 38, 136, 38, 100), around(c, -36, 128, 200, 34)});
+  knife->setArea(
+      around(c, 158, 136, 160, 100),
+      {around(c, 38, 136, 38, 100), around(c, -30, 80, 160, 100), around(c, 158, -4, -44, 34)});
   const QRectF slab = knifeSwitchSlab(c);
   addItem(Item::kBatterySwitchItem, {.thing = {slab.left() + 8, slab.bottom() - 20, 84, 16},
-                                     .label = {slab.right() + 10, slab.top() + 44},
+                                     .label = {slab.right() + 10, slab.top() + 16},
                                      .leader = false});
 }
 
@@ -170,12 +171,12 @@ void CupboardPlate::paintWires(Pen& pen) const {
   paintWire(pen,
             {{{knife_.x(), knife_.y() - 92},
               {knife_.x(), turn},
-              {bus_x_ - 30, turn},
-              {bus_x_ - 30, bus_y_},
+              {bus_x_ - 12, turn},
+              {bus_x_ - 12, bus_y_},
               {column(3), bus_y_}}},
             bus);
-  paintWire(pen, {{{bus_x_ - 30, volts_.y()}, {volts_.x() + kVoltsR + 2, volts_.y()}}}, bus);
-  paintJoint(pen, {bus_x_ - 30, volts_.y()}, bus);
+  paintWire(pen, {{{bus_x_ - 12, volts_.y()}, {volts_.x() + kVoltsR + 2, volts_.y()}}}, bus);
+  paintJoint(pen, {bus_x_ - 12, volts_.y()}, bus);
 }
 
 void CupboardPlate::paintBranches(Pen& pen) const {

@@ -181,8 +181,10 @@ TEST(RoomPlates, ControlsMoveByMouseAndKey) {
   QTest::keyClick(valve, Qt::Key_Space);
   EXPECT_EQ(cab.valueOf(Control::kCab1GuardsValve), 1);
   Part* display = cab.part(Control::kCab1Display);
-  for (int k = 0; k < 3; ++k) QTest::mouseClick(display, Qt::LeftButton, {}, {50, 30});
-  EXPECT_EQ(cab.valueOf(Control::kCab1Display), 3);
+  for (int k = 1; k <= 3; ++k) {
+    QTest::mouseClick(display, Qt::LeftButton, {}, {50, 30});
+    EXPECT_EQ(cab.valueOf(Control::kCab1Display), k);
+  }
   QTest::keyClick(display, Qt::Key_Down);
   EXPECT_EQ(cab.valueOf(Control::kCab1Display), 2);
 
