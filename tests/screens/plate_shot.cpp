@@ -4,6 +4,7 @@
 // (dark: the night theme, and no daylight either)
 // ("cab1+" is what is seen there when one turns round)
 // in the exercise "cold preparation", after the actions given (a number of seconds lets time pass).
+// Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover off".
 #include <QApplication>
 #include <QPainter>
 #include <cstdio>
@@ -53,6 +54,18 @@ void play(cab::Seat& seat, const std::string& words) {
     std::fprintf(stderr, "%s: %s\n", words.c_str(), qPrintable(answer.perceived));
 }
 
+void instruct(session::LiveRun& run, const std::string& words) {
+  const auto action = unit::parseAction(words);
+  if (const auto* fault = std::get_if<std::string>(&action)) {
+    std::fprintf(stderr, "%s\n", fault->c_str());
+    return;
+  }
+  auto done = std::get<unit::Action>(action);
+  done.actor = unit::Actor::kInstructor;
+  const session::Taken taken = run.take(done);
+  if (taken.fault) std::fprintf(stderr, "%s: %s\n", words.c_str(), taken.fault->c_str());
+}
+
 int run(int argc, char** argv) {
   if (argc < 6) return 2;
   auto loaded = session::loadSituation(std::string(CABWRIGHT_SOURCE_DIR) +
@@ -61,7 +74,11 @@ int run(int argc, char** argv) {
   if (light == "dark") std::get<session::Situation>(loaded).loaded.scenario.start.dark = true;
   session::LiveOptions options;
   options.mode = scenario::Mode::kGuided;
-  cab::Seat seat(std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options));
+  auto run = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
+  for (int k = 6; k < argc; ++k) {
+    if (argv[k][0] == '+') instruct(*run, argv[k] + 1);
+  }
+  cab::Seat seat(std::move(run));
   std::string name = argv[2];
   const bool second = name.ends_with('+');
   if (second) name.pop_back();
@@ -70,7 +87,9 @@ int run(int argc, char** argv) {
   play(seat, "take door_key");
   play(seat, "go " + name + " skip");
   play(seat, "0.2");
-  for (int k = 6; k < argc; ++k) play(seat, argv[k]);
+  for (int k = 6; k < argc; ++k) {
+    if (argv[k][0] != '+') play(seat, argv[k]);
+  }
   cab::SheetStyle style;
   style.theme = light != "day" ? drawing::Theme::kNight : drawing::Theme::kDay;
   const QSize size(std::stoi(argv[4]), std::stoi(argv[5]));

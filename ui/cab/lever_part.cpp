@@ -172,7 +172,7 @@ void LeverPart::paint(drawing::Pen& pen) const {
   const std::vector<drawing::Detent> all = detents();
   drawing::paintLever(pen, shape_.pivot, shape_.radius, all, at, look);
   const QPointF name = shape_.pivot + QPointF(0, 38);
-  drawing::paintNameLine(pen, name, nameOf(control()), keyText(), look.empty);
+  drawing::paintNameLine(pen, name, writtenName(), keyText(), look.empty);
   QString under;
   Tone tone = Tone::kInk2;
   if (!why.isEmpty()) {

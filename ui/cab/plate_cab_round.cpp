@@ -21,7 +21,7 @@ namespace {
 
 constexpr double kGaugeR = 74;
 constexpr double kFloorHeight = 96, kThingsHeight = 62;
-constexpr double kRowPitch = 106;
+constexpr double kRowPitch = 106;  // of the switches, at least
 
 QRectF around(QPointF centre, double left, double up, double right, double down) {
   return {centre.x() - left, centre.y() - up, left + right, up + down};
@@ -50,9 +50,13 @@ CabRoundPlate::CabRoundPlate(int cab, const PlateContext& context, QWidget* pare
   connect(turn, &TurnPart::turned, this, &Plate::turnAsked);
 }
 
+double CabRoundPlate::rowPitch() const { return kRowPitch + spare() * 0.2; }
+
 CabRoundPlate::Layout CabRoundPlate::makeLayout() const {
   Layout l;
-  const double top = area().top() + 36 + spare() * 0.15;
+  // In a taller window the things hang lower and farther apart.
+  const double top = area().top() + 36 + spare() * 0.1, second = top + spare() * 0.25;
+  const double third = top + spare() * 0.5;
   l.wall_top = area().top() + 34;
   l.floor = area().bottom() - kThingsHeight - kFloorHeight;
   l.back_end = across(672);
@@ -61,16 +65,16 @@ CabRoundPlate::Layout CabRoundPlate::makeLayout() const {
   l.panel_left = area().right() - 300;
   l.canister = {across(46), top + 58, 84, 92};
   l.flags = {across(172), top + 44, 76, 106};
-  l.clips = {across(40), top + 204, 200, 62};
+  l.clips = {across(40), second + 204, 200, 62};
   l.extinguisher = {across(276), top + 50, 76, 196};
   l.first_aid = {across(384), top + 62, 104, 82};
-  l.book = {across(384), top + 186, 104, 126};
+  l.book = {across(384), second + 186, 104, 126};
   l.gauge = {across(576), top + 124};
-  l.valve = {across(576), top + 330};
-  l.cock = {across(136), top + 366};
+  l.valve = {across(576), third + 330};
+  l.cock = {across(136), third + 366};
   l.door = {l.door_left, l.wall_top + 20, 140, l.floor - l.wall_top - 20};
-  l.lock = {l.door_right - 30, l.door.top() + 202};
-  l.panel = {l.panel_left, l.wall_top + 8, 300, 3 * kRowPitch + 20};
+  l.lock = {l.door_right - 30, l.door.top() + 202 + spare() * 0.2};
+  l.panel = {l.panel_left, l.wall_top + 8, 300, 3 * rowPitch() + 20};
   l.seat = {l.panel_left + 84, l.floor - 88, 132, 82};
   l.floor_box = {area().left(), l.floor, area().width(), kFloorHeight - 8};
   return l;
@@ -149,7 +153,7 @@ void CabRoundPlate::addDoor() {
 void CabRoundPlate::addSwitches() {
   const Layout& l = at_;
   const auto cell = [&](int column, int row) {
-    return QPointF(l.panel.left() + 79 + 146 * column, l.panel.top() + 46 + kRowPitch * row);
+    return QPointF(l.panel.left() + 79 + 146 * column, l.panel.top() + 46 + rowPitch() * row);
   };
   const auto toggle = [&](int column, int row, Control c, const QString& command) {
     const QPointF centre = cell(column, row);
@@ -209,7 +213,7 @@ void CabRoundPlate::paintGround(Pen& pen) const {
   paintCabDoor(pen, l.door, isDarkOutside());
   pen.rect(l.panel, {}, Tone::kFace, 4);
   for (int row = 1; row < 3; ++row) {
-    const double y = l.panel.top() + 5 + kRowPitch * row;
+    const double y = l.panel.top() + 5 + rowPitch() * row;
     pen.line({l.panel.left() + 12, y}, {l.panel.right() - 12, y},
              {drawing::kHairline, Tone::kRule, {}, false});
   }

@@ -63,6 +63,7 @@ class CabRoundPlate : public RoomPlate {
     QRectF canister, flags, clips, extinguisher, first_aid, book, door, panel, seat, floor_box;
   };
   [[nodiscard]] Layout makeLayout() const;
+  [[nodiscard]] double rowPitch() const;
   int cab_;
   Layout at_;
 };

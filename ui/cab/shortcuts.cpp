@@ -29,6 +29,7 @@ constexpr std::array<CommandInfo, 48> kCommands{{
     {"engine.stop", QT_TRANSLATE_NOOP("Command", "At an engine: stop (hold)"), "A"},
     {"engine.throttle", QT_TRANSLATE_NOOP("Command", "At an engine: hand throttle"), "T"},
     {"engine.switch", QT_TRANSLATE_NOOP("Command", "At an engine: isolating switch"), "K"},
+    {"turn", QT_TRANSLATE_NOOP("Command", "In a cab: turn round"), "."},
     {"hand.left", QT_TRANSLATE_NOOP("Command", "Left hand lets go"), "Z"},
     {"hand.right", QT_TRANSLATE_NOOP("Command", "Right hand lets go"), "X"},
     {"lamp", QT_TRANSLATE_NOOP("Command", "Hand lamp on or off"), "F6"},

@@ -94,10 +94,10 @@ void paintFinger(Pen& pen, double k, Grip grip) {
   paintCreases(pen, k,
                "M-22.5 -40 q4.5 -6 9 0 M-23.4 -16 q5.4 -3 10.8 0 M-22.6 -13 q4.6 -2.4 9.2 0");
   pen.path(outlineOf("M-10.2 6 V-6 M3.2 8 V-5 M15.8 10 V-2"), {1.8 / k, Tone::kHand});
-  paintUnion(pen, {capsuleShape({-15, 37}, {-6, 16}, 7.2)}, k, Tone::kWash);
+  paintUnion(pen, {capsuleShape({-17, 36}, {-10, 15}, 7)}, k, Tone::kWash);
   // The thumb's root runs into the palm.
-  pen.circle({-13.5, 38.5}, 8.6, kNoLine, Tone::kWash);
-  paintCreases(pen, k, "M-8.6 10.8 q5.4 0.2 7.4 4.4");
+  pen.circle({-12.6, 37.4}, 9.6, kNoLine, Tone::kWash);
+  paintCreases(pen, k, "M-12.4 10 q5 0 7 4");
 }
 
 // Forefinger and thumb pinch something thin that stands up between them.
@@ -153,7 +153,8 @@ void paintHand(Pen& pen, QPointF knuckles, bool right, Grip grip, double k) {
   const bool thumb_inside =
       grip == Grip::kFinger || grip == Grip::kBell || grip == Grip::kDipstick || grip == Grip::kKey;
   const double aside = (thumb_inside ? 4 : 0) * (right ? k : -k);
-  pen.text(knuckles + QPointF(aside, 45 * k + 0.36 * kText), right ? QStringLiteral("R") : QStringLiteral("L"),
+  pen.text(knuckles + QPointF(aside, 45 * k + 0.36 * kText),
+           right ? QStringLiteral("R") : QStringLiteral("L"),
            {.anchor = Anchor::kMiddle,
             .bold = true,
             .tone = Tone::kHand,
@@ -161,7 +162,7 @@ void paintHand(Pen& pen, QPointF knuckles, bool right, Grip grip, double k) {
 }
 
 QRectF handBounds(QPointF knuckles, double k) {
-  return {knuckles.x() - 64 * k, knuckles.y() - 76 * k, 128 * k, 153 * k};
+  return {knuckles.x() - 64 * k, knuckles.y() - 78 * k, 128 * k, 155 * k};
 }
 
 }  // namespace cabwright::drawing

@@ -37,9 +37,9 @@ struct Carried {
 
 void paintThings(Pen& pen, const SheetFrame& frame, double y) {
   constexpr std::array<Carried, 10> kThings{{{LooseThing::kBrakeHandle, "brake handle"},
-                                             {LooseThing::kDoorKey, "door key"},
-                                             {LooseThing::kReversingLever, "reverser"},
                                              {LooseThing::kVest, "vest"},
+                                             {LooseThing::kReversingLever, "reverser"},
+                                             {LooseThing::kDoorKey, "door key"},
                                              {LooseThing::kControlKey, "control key"},
                                              {LooseThing::kRuleBook, "rule book"},
                                              {LooseThing::kHandLamp, "hand lamp"},

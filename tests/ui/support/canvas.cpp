@@ -8,9 +8,9 @@
 namespace cabwright::testing_ui {
 namespace {
 
-int apart(const QColor& a, const QColor& b) {
-  return std::max({std::abs(a.red() - b.red()), std::abs(a.green() - b.green()),
-                   std::abs(a.blue() - b.blue())});
+int apart(QRgb a, QRgb b) {
+  return std::max({std::abs(qRed(a) - qRed(b)), std::abs(qGreen(a) - qGreen(b)),
+                   std::abs(qBlue(a) - qBlue(b))});
 }
 
 }  // namespace
@@ -18,7 +18,7 @@ int apart(const QColor& a, const QColor& b) {
 Canvas::Canvas(QSizeF size_u, double px_per_u, drawing::Theme theme)
     : px_per_u_(px_per_u),
       theme_(theme),
-      image_((size_u * px_per_u).toSize(), QImage::Format_ARGB32_Premultiplied) {
+      image_((size_u * px_per_u).toSize(), QImage::Format_RGB32) {
   image_.fill(drawing::colorOf(theme, drawing::Tone::kPaper));
 }
 
@@ -37,7 +37,7 @@ QColor Canvas::at(QPointF u) const {
 }
 
 int Canvas::distance(QPointF u, drawing::Tone tone) const {
-  return apart(at(u), drawing::colorOf(theme_, tone));
+  return apart(at(u).rgb(), drawing::colorOf(theme_, tone).rgb());
 }
 
 bool Canvas::is(QPointF u, drawing::Tone tone, int tolerance) const {
@@ -58,14 +58,16 @@ double Canvas::share(const QPainterPath& shape, drawing::Tone tone, int toleranc
 }
 
 QRectF Canvas::painted() const {
-  const QColor paper = drawing::colorOf(theme_, drawing::Tone::kPaper);
+  const QRgb paper = drawing::colorOf(theme_, drawing::Tone::kPaper).rgb();
   int left = image_.width(), right = -1, top = image_.height(), bottom = -1;
-  for (int y = 0; y < image_.height(); ++y)
+  for (int y = 0; y < image_.height(); ++y) {
+    const auto* row = reinterpret_cast<const QRgb*>(image_.constScanLine(y));
     for (int x = 0; x < image_.width(); ++x) {
-      if (apart(image_.pixelColor(x, y), paper) < 8) continue;
+      if (apart(row[x], paper) < 8) continue;
       left = std::min(left, x), right = std::max(right, x);
       top = std::min(top, y), bottom = std::max(bottom, y);
     }
+  }
   if (right < 0) return {};
   return {left / px_per_u_, top / px_per_u_, (right + 1 - left) / px_per_u_,
           (bottom + 1 - top) / px_per_u_};
