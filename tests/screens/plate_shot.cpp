@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Draws the plate of one place to a file, to look at:
-//   plate_shot OUT.png PLACE day|night WIDTH HEIGHT [ACTION ...]
+//   plate_shot OUT.png PLACE day|night|dark WIDTH HEIGHT [ACTION ...]
+// (dark: the night theme, and no daylight either)
 // ("cab1+" is what is seen there when one turns round)
 // in the exercise "cold preparation", after the actions given (a number of seconds lets time pass).
 // Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover
@@ -70,6 +71,8 @@ int run(int argc, char** argv) {
   if (argc < 6) return 2;
   auto loaded = session::loadSituation(std::string(CABWRIGHT_SOURCE_DIR) +
                                        "/scenarios/cold-preparation/scenario.toml");
+  const std::string light = argv[3];
+  if (light == "dark") std::get<session::Situation>(loaded).loaded.scenario.start.dark = true;
   session::LiveOptions options;
   options.mode = scenario::Mode::kGuided;
   auto run = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
@@ -89,7 +92,7 @@ int run(int argc, char** argv) {
     if (argv[k][0] != '+') play(seat, argv[k]);
   }
   cab::SheetStyle style;
-  style.theme = std::string(argv[3]) == "night" ? drawing::Theme::kNight : drawing::Theme::kDay;
+  style.theme = light != "day" ? drawing::Theme::kNight : drawing::Theme::kDay;
   const QSize size(std::stoi(argv[4]), std::stoi(argv[5]));
   style.frame = drawing::calcSheetFrame(size);
   const cab::Shortcuts shortcuts;

@@ -19,6 +19,18 @@ namespace {
 const Stroke kFine{kThin, Tone::kInk, {}, false};
 const Stroke kFaint{kThin, Tone::kRule, {}, false};
 
+void paintTread(Pen& pen, const QRectF& plates) {
+  pen.rect(plates, kFaint, Tone::kNone, 2);
+  int row = 0;
+  for (double y = plates.top() + 12; y < plates.bottom() - 6; y += 15, ++row) {
+    const double first = plates.left() + (row % 2 == 0 ? 14 : 26);
+    for (double x = first; x < plates.right() - 10; x += 24) {
+      const double s = row % 2 == 0 ? 1 : -1;
+      pen.line({x - 5, y - 2.5 * s}, {x + 5, y + 2.5 * s}, {kThin, Tone::kRule, {}, true});
+    }
+  }
+}
+
 void paintRivets(Pen& pen, const QRectF& box, double in) {
   for (double x : {box.left() + in, box.right() - in}) {
     for (double y : {box.top() + in, box.bottom() - in})
@@ -177,17 +189,17 @@ void paintBookAndPlates(Pen& pen, const QRectF& box) {
 void paintCabDoor(Pen& pen, const QRectF& box, bool dark_outside) {
   pen.rect(box.adjusted(-9, -9, 9, 0), kFine, Tone::kNone, 3);
   pen.rect(box, {}, Tone::kFace, 2);
-  const QRectF window(box.left() + 22, box.top() + 26, box.width() - 44, 150);
+  const QRectF window(box.left() + 22, box.top() + 26, box.width() - 44, 108);
   pen.rect(window.adjusted(-6, -6, 6, 6), kFine, Tone::kNone, 14);
   pen.rect(window, {}, dark_outside ? Tone::kBezel : Tone::kPaper, 10);
   if (!dark_outside) {
-    const double y = window.top() + 92;
+    const double y = window.top() + 70;
     pen.line({window.left(), y}, {window.right(), y}, kFaint);
     QPainterPath hill({window.left(), y - 12});
     hill.cubicTo(window.left() + 30, y - 30, window.right() - 40, y - 6, window.right(), y - 16);
     pen.path(hill, kFaint);
   }
-  const QRectF panel(box.left() + 22, box.bottom() - 150, box.width() - 44, 118);
+  const QRectF panel(box.left() + 22, box.bottom() - 118, box.width() - 44, 82);
   pen.rect(panel, kFaint, Tone::kNone, 4);
   pen.rect({box.left() + 4, box.bottom() - 26, box.width() - 8, 20}, kFine, Tone::kPaper, 2);
   for (double y : {box.top() + 50, box.center().y(), box.bottom() - 70}) {
@@ -216,10 +228,23 @@ void paintDoorLock(Pen& pen, QPointF c, const DrawnState& state) {
 
 QRectF sealBox(QPointF cock) { return {cock.x() + 24, cock.y() + 18, 22, 30}; }
 
-void paintSealedCock(Pen& pen, QPointF c, const DrawnState& state) {
+void paintCockPipe(Pen& pen, QPointF c) {
   paintPipe(pen, {{c + QPointF(-64, 0), c + QPointF(64, 0)}});
   for (double s : {-1.0, 1.0})
     pen.rect({c.x() + s * 30 - 7, c.y() - 11, 14, 22}, {}, Tone::kFace, 2);
+  // Wire from the flange through the eye of the handle to the lead.
+  const QRectF seal = sealBox(c);
+  const QPointF lead(seal.center().x(), seal.bottom() - 7);
+  QPainterPath wire(c + QPointF(29, 9));
+  wire.cubicTo(c + QPointF(30, 18), lead + QPointF(-8, -14), lead + QPointF(-2, -4));
+  wire.moveTo(c + QPointF(35, 9));
+  wire.cubicTo(c + QPointF(46, 16), lead + QPointF(8, -14), lead + QPointF(2, -4));
+  pen.path(wire, {kHairline, Tone::kInk, {}, false});
+  pen.circle(lead, 7, kFine, Tone::kFace);
+  pen.circle(lead, 3.6, {kHairline, Tone::kInk, {}, false});
+}
+
+void paintSealedCock(Pen& pen, QPointF c, const DrawnState& state) {
   pen.circle(c, 17, {kNorm, state.line(), {}, false}, Tone::kFace);
   pen.push(c, state.isOn() ? 90 : 0);
   pen.path(drawing::outlineOf("M-5 15 V-34 a5 0 1 10 0 V15 a5 0 1 -10 0 Z"),
@@ -227,35 +252,29 @@ void paintSealedCock(Pen& pen, QPointF c, const DrawnState& state) {
   pen.circle({0, -29}, 2.2, kFine);
   pen.pop();
   pen.circle(c, 4, {kThin, state.line(), {}, false}, Tone::kFace);
-  // Wire from the flange through the eye of the handle to the lead.
-  const QRectF seal = sealBox(c);
-  const QPointF lead(seal.center().x(), seal.bottom() - 7);
-  QPainterPath wire(c + QPointF(29, 0));
-  wire.cubicTo(c + QPointF(34, 8), lead + QPointF(-8, -14), lead + QPointF(-2, -4));
-  wire.moveTo(c + QPointF(32, 9));
-  wire.cubicTo(c + QPointF(44, 14), lead + QPointF(8, -14), lead + QPointF(2, -4));
-  pen.path(wire, {kHairline, Tone::kInk, {}, false});
-  pen.circle(lead, 7, kFine, Tone::kFace);
-  pen.circle(lead, 3.6, {kHairline, Tone::kInk, {}, false});
   if (state.focus)
-    pen.rect({c.x() - 42, c.y() - 40, 84, 60}, {drawing::kFocus, Tone::kHand, {}, false},
+    pen.rect({c.x() - 39, c.y() - 40, 78, 58}, {drawing::kFocus, Tone::kHand, {}, false},
              Tone::kNone, 8);
 }
 
 QRectF strainerBox(QPointF valve) { return {valve.x() - 84, valve.y() - 20, 40, 40}; }
 
-void paintGuardsValve(Pen& pen, QPointF c, const DrawnState& state) {
+void paintValvePipe(Pen& pen, QPointF c, double reach) {
   const QRectF strainer = strainerBox(c);
-  paintPipe(pen, {{strainer.center() + QPointF(16, 0), c + QPointF(70, 0)}}, 8);
+  paintPipe(pen, {{strainer.center() + QPointF(16, 0), c + QPointF(reach - 4, 0)}}, 8);
   pen.path(drawing::outlineOf("M0 -11 L-34 -18 V18 L0 11 Z").translated(strainer.right(), c.y()),
            {}, Tone::kFace);
-  for (double x : {8.0, 15.0, 22.0, 29.0})
-    pen.line({strainer.right() - x, c.y() - 11 - 0.2 * x},
-             {strainer.right() - x, c.y() + 11 + 0.2 * x}, kFaint);
+  for (double x : {8.0, 15.0, 22.0, 29.0}) {
+    const double half = 11 + 0.2 * x;
+    pen.line({strainer.right() - x, c.y() - half}, {strainer.right() - x, c.y() + half}, kFaint);
+  }
+}
+
+void paintGuardsValve(Pen& pen, QPointF c, const DrawnState& state) {
   pen.rect({c.x() - 25, c.y() - 21, 50, 42}, {}, Tone::kFace, 8);
   pen.circle(c, 17, {kNorm, state.line(), {}, false}, Tone::kPaper);
   // Along the pipe it is open, across it shut.
-  pen.push(c, -90 * std::clamp(state.value, 0.0, 1.0));
+  pen.push(c, 90 * std::clamp(state.value, 0.0, 1.0));
   pen.path(drawing::outlineOf("M-6 10 L-4 -50 a8 1 1 8 0 L6 10 a6 0 1 -12 0 Z"),
            {state.held.isEmpty() ? kNorm : drawing::kBold, state.line(), {}, false}, state.fill());
   pen.circle({0, -56}, 8, {kNorm, state.line(), {}, false},
@@ -301,16 +320,13 @@ void paintTipUpSeat(Pen& pen, const QRectF& box) {
 
 void paintCabFloor(Pen& pen, const QRectF& box, double well_left, double well_right) {
   pen.rect(box, {}, Tone::kNone);
-  const QRectF plates(box.left() + 8, box.top() + 8, well_left - box.left() - 22,
-                      box.height() - 16);
-  pen.rect(plates, kFaint, Tone::kNone, 2);
-  int row = 0;
-  for (double y = plates.top() + 12; y < plates.bottom() - 6; y += 15, ++row) {
-    for (double x = plates.left() + (row % 2 == 0 ? 14 : 26); x < plates.right() - 10; x += 24) {
-      const double s = (static_cast<int>((x - plates.left()) / 12) + row) % 2 == 0 ? 1 : -1;
-      pen.line({x - 5, y - 2.5 * s}, {x + 5, y + 2.5 * s}, {kThin, Tone::kRule, {}, true});
-    }
-  }
+  // A smooth cover, screwed down, and the tread plates.
+  const QRectF cover(box.left() + 8, box.top() + 8, 116, box.height() - 16);
+  pen.rect(cover, kFaint, Tone::kNone, 2);
+  paintRivets(pen, cover, 7);
+  paintTread(pen, {cover.right() + 6, cover.top(), well_left - cover.right() - 20, cover.height()});
+  paintTread(pen,
+             {well_right + 14, box.top() + 8, box.right() - well_right - 22, box.height() - 16});
   // The well: each step lies lower and is drawn inside the one above.
   const QRectF well(well_left, box.top(), well_right - well_left, box.height());
   pen.rect(well, {}, Tone::kFace);

@@ -27,11 +27,17 @@ void paintCabFloor(drawing::Pen& pen, const QRectF& box, double well_left, doubl
 
 /// Case, keyhole and bolt; the bolt stands in the frame when it is locked. `centre`: of the case.
 void paintDoorLock(drawing::Pen& pen, QPointF centre, const DrawnState& state);
-/// A cock in a level pipe, with the wire and the lead seal that hold its handle.
+/// What stands still of a cock in a level pipe: flanges, and the wire and lead that seal its
+/// handle.
+void paintCockPipe(drawing::Pen& pen, QPointF centre);
+/// Its plug and handle.
 void paintSealedCock(drawing::Pen& pen, QPointF centre, const DrawnState& state);
 /// Box of the seal of that cock.
 [[nodiscard]] QRectF sealBox(QPointF cock);
-/// A valve whose handle turns a quarter; left of it the strainer air is drawn in through.
+/// The pipe of the guard's valve, to `reach` u right of it; left of it the strainer air is drawn
+/// in through.
+void paintValvePipe(drawing::Pen& pen, QPointF centre, double reach);
+/// Its body and its handle, which turns a quarter.
 void paintGuardsValve(drawing::Pen& pen, QPointF centre, const DrawnState& state);
 [[nodiscard]] QRectF strainerBox(QPointF valve);
 /// A number wheel behind its window, with its neighbours above and below.

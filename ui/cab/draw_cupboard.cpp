@@ -17,7 +17,7 @@ namespace {
 const Stroke kFine{kThin, Tone::kInk, {}, false};
 const Stroke kFaint{kThin, Tone::kRule, {}, false};
 constexpr double kClipAt = 75;  // of the knife switch, above and below its middle
-constexpr double kOpenDeg = 52;
+constexpr double kOpenDeg = 46;
 
 void paintLeaf(Pen& pen, const QRectF& box, double leaf, double side) {
   const double hinge = side < 0 ? box.left() : box.right(), edge = hinge + side * leaf;

@@ -53,7 +53,7 @@ void paintTrack(Pen& pen, const View& view, double middle, double from, Tone ton
 void paintPath(Pen& pen, const View& view) {
   for (double x : {-1.0, 1.0})
     pen.line(view.at(x, 3.2), view.at(x, kFar), {drawing::kNorm, Tone::kInk, {}, false});
-  for (double z = 3.6; z < 70; z *= 1.2)
+  for (double z = 4.9; z < 70; z *= 1.2)
     pen.line(view.at(-1, z), view.at(1, z), {kHairline, Tone::kRule, {}, false});
   // A low fence with lamp standards beyond it.
   pen.line(view.at(-2.4, 4, 1.0), view.at(-2.4, kFar, 1.0), kFaint);
@@ -73,16 +73,16 @@ void paintBodySide(Pen& pen, const View& view) {
     return QPolygonF{
         {view.at(x, z0, low), view.at(x, z0, high), view.at(x, z1, high), view.at(x, z1, low)}};
   };
+  for (double z : {26.0, 23.0, 11.8, 9.6})
+    pen.ellipse(view.at(x + 0.3, z, 0.45), 0.15 * kFocal / z, 0.45 * kFocal / z, {}, Tone::kPaper);
   pen.polygon(wall(kNearM, far, kFloorM, kRoofM - 0.25), {}, Tone::kFace);
-  pen.polygon(wall(kNearM + 0.6, far, 0.45, kFloorM), kFine, Tone::kPaper);
+  pen.polygon(wall(kNearM + 0.6, far, 0.62, kFloorM), kFine, Tone::kPaper);
   for (double z : {9.6, 12.4, 15.8, 20.0, 25.5, 30.5, 37.0})
     pen.polygon(wall(z, z * 1.13, 1.95, 2.75), kFine, Tone::kPaper);
   for (double z : {8.2, 18.6, 34.5})
     pen.polygon(wall(z, z * 1.07, kFloorM, 3.0), kFine, Tone::kPaper);
   pen.line(view.at(x, kNearM + 20, 0.4), view.at(x, kNearM + 20, kRoofM - 0.25),
            {drawing::kBold, Tone::kInk, {}, false});
-  for (double z : {9.4, 11.6, 23.0, 26.0})
-    pen.ellipse(view.at(x, z, 0.45), 0.26 * kFocal / z, 0.45 * kFocal / z, {}, Tone::kPaper);
 }
 
 void paintEndFace(Pen& pen, const View& view, const LinesideState& state) {
@@ -215,7 +215,7 @@ void paintSidings(Pen& pen, const QRectF& window, const LinesideState& state) {
   const double foot = window.bottom() - 14;
   pen.text({view.at(0, 4.2).x(), foot}, Lineside::tr("path, side 1"),
            {.anchor = Anchor::kMiddle, .tone = words, .on = on, .halo = 4});
-  pen.text({window.right() - 14, foot}, Lineside::tr("other line: trains at any time"),
+  pen.text({window.right() - 14, window.top() + 30}, Lineside::tr("other line: trains at any time"),
            {.anchor = Anchor::kEnd, .bold = true, .tone = words, .on = on, .halo = 4});
   pen.pop();
   pen.rect(window, {}, Tone::kNone, 2);
@@ -243,18 +243,24 @@ void paintWays(Pen& pen, const QRectF& box) {
   for (double x : {x1, x2}) paintCrossing(pen, x, path_y, side2, plan.y);
   pen.line({x1, side2}, {x2, side2}, {drawing::kNorm, Tone::kInk, {9, 6}, false});
   // Who stands here, and from where one came.
-  const QPointF here(plan.x(0) + 118, path_y);
+  const QPointF here(plan.x(0) + 92, path_y);
   pen.circle(here, 10, drawing::kNoLine, Tone::kHand);
   pen.circle(here, 15, {drawing::kNorm, Tone::kHand, {}, false});
   pen.text(here + QPointF(0, -24), Lineside::tr("you"),
            {.anchor = Anchor::kMiddle, .bold = true, .tone = Tone::kHand, .halo = 4});
-  pen.text({box.right() - 12, path_y + 30}, Lineside::tr("booking-on point 60 m"),
+  pen.text({box.right() - 12, path_y + 30}, Lineside::tr("booking-on"),
            {.anchor = Anchor::kEnd, .tone = Tone::kInk2, .halo = 4});
   using unit::Place;
   const double names = path_y + 32;
   paintPlaceName(pen, {x1, names}, Place::kEnd1);
   paintPlaceName(pen, {plan.x(10), names}, Place::kSide1);
   paintPlaceName(pen, {plan.x(30), names}, Place::kTrailer1);
+  const auto beyond = [&](double metres, const QString& words) {
+    pen.text({plan.x(metres), names + 46}, words,
+             {.anchor = Anchor::kMiddle, .tone = Tone::kInk2, .halo = 4});
+  };
+  beyond(10, Lineside::tr("to engine 1, between the cars, up to cab 1"));
+  beyond(30, Lineside::tr("up to the saloon and cab 2"));
   paintPlaceName(pen, {x2, names}, Place::kEnd2);
   paintPlaceName(pen, {plan.x(10), other_y - 58}, Place::kSide2);
   paintPlaceName(pen, {plan.x(30), other_y - 58}, Place::kTrailer2);

@@ -187,6 +187,12 @@ void paintAlarmHandle(Pen& pen, QPointF c, const DrawnState& state) {
   }
   pen.rect({c.x() - 32, y - 7, 64, 14}, moving, state.held.isEmpty() ? Tone::kFace : Tone::kHand,
            7);
+  if (!state.held.isEmpty())
+    pen.text({c.x(), y + 6.5}, state.held,
+             {.anchor = drawing::Anchor::kMiddle,
+              .bold = true,
+              .tone = Tone::kPaper,
+              .on = Tone::kHand});
   if (!state.isOn()) {
     // The thread that breaks when it is pulled.
     QPainterPath thread(c + QPointF(-34, 2));

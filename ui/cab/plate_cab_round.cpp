@@ -21,7 +21,7 @@ namespace {
 
 constexpr double kGaugeR = 74;
 constexpr double kFloorHeight = 96, kThingsHeight = 62;
-constexpr double kRowPitch = 106;
+constexpr double kRowPitch = 106;  // of the switches, at least
 
 QRectF around(QPointF centre, double left, double up, double right, double down) {
   return {centre.x() - left, centre.y() - up, left + right, up + down};
@@ -47,31 +47,35 @@ CabRoundPlate::CabRoundPlate(int cab, const PlateContext& context, QWidget* pare
   auto* turn =
       addControl<TurnPart>({}, tr("Turn to the desk"), QPointF(area().right(), area().top() + 18));
   turn->setArea({area().right() - turn->width() - 4, area().top() - 8, turn->width() + 8, 36});
-  connect(turn, &TurnPart::turned, this, &CabRoundPlate::turned);
+  connect(turn, &TurnPart::turned, this, &Plate::turnAsked);
 }
+
+double CabRoundPlate::rowPitch() const { return kRowPitch + spare() * 0.2; }
 
 CabRoundPlate::Layout CabRoundPlate::makeLayout() const {
   Layout l;
-  const double top = area().top() + 36 + spare() * 0.15;
+  // In a taller window the things hang lower and farther apart.
+  const double top = area().top() + 36 + spare() * 0.1, second = top + spare() * 0.25;
+  const double third = top + spare() * 0.5;
   l.wall_top = area().top() + 34;
   l.floor = area().bottom() - kThingsHeight - kFloorHeight;
-  l.back_end = across(690);
-  l.door_left = across(724);
-  l.door_right = l.door_left + 146;
+  l.back_end = across(672);
+  l.door_left = across(700);
+  l.door_right = l.door_left + 140;
   l.panel_left = area().right() - 300;
   l.canister = {across(46), top + 58, 84, 92};
   l.flags = {across(172), top + 44, 76, 106};
-  l.clips = {across(40), top + 204, 200, 62};
-  l.extinguisher = {across(292), top + 50, 76, 196};
-  l.first_aid = {across(404), top + 62, 108, 82};
-  l.book = {across(404), top + 186, 108, 126};
-  l.gauge = {across(598), top + 124};
-  l.valve = {across(598), top + 348};
-  l.cock = {across(136), top + 366};
-  l.door = {l.door_left, l.wall_top + 20, 146, l.floor - l.wall_top - 20};
-  l.lock = {l.door_right - 30, l.door.top() + 248};
-  l.panel = {l.panel_left, l.wall_top + 8, 300, 3 * kRowPitch + 20};
-  l.seat = {l.panel_left + 84, l.floor - 104, 132, 92};
+  l.clips = {across(40), second + 204, 200, 62};
+  l.extinguisher = {across(276), top + 50, 76, 196};
+  l.first_aid = {across(384), top + 62, 104, 82};
+  l.book = {across(384), second + 186, 104, 126};
+  l.gauge = {across(576), top + 124};
+  l.valve = {across(576), third + 330};
+  l.cock = {across(136), third + 366};
+  l.door = {l.door_left, l.wall_top + 20, 140, l.floor - l.wall_top - 20};
+  l.lock = {l.door_right - 30, l.door.top() + 202 + spare() * 0.2};
+  l.panel = {l.panel_left, l.wall_top + 8, 300, 3 * rowPitch() + 20};
+  l.seat = {l.panel_left + 84, l.floor - 88, 132, 82};
   l.floor_box = {area().left(), l.floor, area().width(), kFloorHeight - 8};
   return l;
 }
@@ -85,15 +89,15 @@ void CabRoundPlate::addNamed(Item of_cab1, const QRectF& thing, QPointF label, b
 void CabRoundPlate::addBackWall() {
   const Layout& l = at_;
   const double names = l.canister.top() - 28;
-  addNamed(Item::kCab1Detonators, l.canister, {l.canister.left() - 12, names});
-  addNamed(Item::kCab1Flags, l.flags, {l.flags.left() + 8, names});
-  addNamed(Item::kCab1Clips, l.clips, {l.clips.left() + 44, l.clips.bottom() + 44});
+  addNamed(Item::kCab1Detonators, l.canister, {l.canister.left() - 12, names}, false);
+  addNamed(Item::kCab1Flags, l.flags, {l.flags.left() + 10, names}, false);
+  addNamed(Item::kCab1Clips, l.clips, {l.clips.left() + 78, l.clips.bottom() + 46}, false);
   addNamed(Item::kCab1Extinguisher, l.extinguisher.adjusted(2, 0, -2, 0),
-           {l.extinguisher.left() - 16, names});
-  addNamed(Item::kCab1FirstAid, l.first_aid, {l.first_aid.left() + 2, names});
-  addNamed(Item::kCab1Book, l.book, {l.book.left() - 12, l.book.bottom() + 38});
+           {l.extinguisher.left() - 22, names}, false);
+  addNamed(Item::kCab1FirstAid, l.first_aid, {l.first_aid.left() + 16, names}, false);
+  addNamed(Item::kCab1Book, l.book, {l.book.left() - 54, l.book.bottom() + 32}, false);
   const QRectF seal = sealBox(l.cock);
-  addNamed(Item::kCab1Seal, seal, {l.cock.x() + 84, seal.bottom() + 6});
+  addNamed(Item::kCab1Seal, seal, {seal.right() + 34, seal.bottom() + 12}, false);
   const QPointF c = l.cock;
   addControl<DrawnPart>(around(c, 100, 44, 46, 66), control(Control::kCab1DeviceCock), QString(),
                         [c](Pen& pen, const DrawnState& state) {
@@ -101,13 +105,13 @@ void CabRoundPlate::addBackWall() {
                           paintControlWord(pen, c + QPointF(-96, 42), Anchor::kStart, state, 118);
                         })
       ->setArea(around(c, 100, 44, 68, 60),
-                {around(c, 66, 44, 22, 22), around(c, 100, -23, 22, 60)});
+                {around(c, 42, 44, 42, 22), around(c, 100, -23, 22, 60)});
 }
 
 void CabRoundPlate::addGuardsCorner() {
   const Layout& l = at_;
   const Signal gauge = cab_ == 0 ? Signal::kCab1GuardsGauge : Signal::kCab2GuardsGauge;
-  addShown<DialPart>(
+  auto* dial = addShown<DialPart>(
       around(l.gauge, kGaugeR + 12, kGaugeR + 40, kGaugeR + 40, kGaugeR + 40), l.gauge, kGaugeR,
       drawing::DialScale{.low = 0,
                          .high = 30,
@@ -115,18 +119,21 @@ void CabRoundPlate::addGuardsCorner() {
                          .minor = 1,
                          .unit = tr("inHg"),
                          .marks = {{15, QStringLiteral("15")}, {21, QStringLiteral("21")}}},
-      std::vector<DialNeedleOf>{{gauge, drawing::NeedleKind::kSolid, {}}}, tr("Train pipe"));
+      std::vector<DialNeedleOf>{{gauge, drawing::NeedleKind::kSolid, {}}},
+      nameOf(itemOfCab(Item::kCab1GuardsGaugeItem, cab_)));
+  dial->setNamed(false);
   addNamed(Item::kCab1GuardsGaugeItem, around(l.gauge, kGaugeR, kGaugeR, kGaugeR, kGaugeR),
            {l.gauge.x() - 62, l.gauge.y() + kGaugeR + 34}, false);
   const QPointF c = l.valve;
   addControl<DrawnPart>(around(c, 40, 72, 76, 62), control(Control::kCab1GuardsValve), QString(),
                         [c](Pen& pen, const DrawnState& state) {
                           paintGuardsValve(pen, c, state);
-                          paintControlWord(pen, c + QPointF(0, 52), Anchor::kMiddle, state, 150);
+                          paintControlWord(pen, c + QPointF(6, 50), Anchor::kStart, state, 72);
                         })
-      ->setArea(around(c, 92, 72, 92, 62), {around(c, 42, 72, 92, 36), around(c, 78, -34, 78, 62)});
+      ->setArea(around(c, 92, 72, 92, 62), {around(c, 34, 72, 76, 36), around(c, 40, -34, 78, 62)});
   const QRectF strainer = strainerBox(c);
-  addNamed(Item::kCab1GuardsValveItem, strainer, {strainer.left() - 88, strainer.bottom() + 62});
+  addNamed(Item::kCab1GuardsValveItem, strainer, {strainer.left() - 56, strainer.bottom() + 30},
+           false);
 }
 
 void CabRoundPlate::addDoor() {
@@ -137,20 +144,20 @@ void CabRoundPlate::addDoor() {
                           paintDoorLock(pen, c, state);
                           paintControlWord(pen, c + QPointF(18, 62), Anchor::kEnd, state, 120);
                         });
-  addNamed(Item::kCab1LockItem, {l.door.left() + 40, l.door.bottom() - 116, 64, 60},
-           {l.door.left() - 2, l.door.bottom() - 156});
-  addNamed(Item::kCab1Floor, {l.door_left - 170, l.floor_box.top() + 18, 90, 50},
-           {l.floor_box.left() + 40, l.floor_box.top() + 52});
+  addNamed(Item::kCab1LockItem, {l.door.left() + 38, l.door.bottom() - 106, 64, 56},
+           {l.door.left() + 8, l.door.bottom() - 134}, false);
+  addNamed(Item::kCab1Floor, {l.floor_box.left() + 150, l.floor_box.top() + 22, 96, 44},
+           {l.floor_box.left() + 34, l.floor_box.top() + 51}, false);
 }
 
 void CabRoundPlate::addSwitches() {
   const Layout& l = at_;
   const auto cell = [&](int column, int row) {
-    return QPointF(l.panel.left() + 76 + 148 * column, l.panel.top() + 40 + kRowPitch * row);
+    return QPointF(l.panel.left() + 79 + 146 * column, l.panel.top() + 46 + rowPitch() * row);
   };
   const auto toggle = [&](int column, int row, Control c, const QString& command) {
     const QPointF centre = cell(column, row);
-    addControl<TogglePart>(around(centre, 72, 30, 72, 62), c, command, centre);
+    addControl<TogglePart>(around(centre, 74, 30, 74, 62), c, command, centre);
   };
   toggle(0, 0, control(Control::kCab1White), {});
   toggle(1, 0, control(Control::kCab1Red), {});
@@ -180,9 +187,6 @@ void CabRoundPlate::paintGround(Pen& pen) const {
   pen.line({l.door_right + 9, l.floor}, {area().right(), l.floor}, {});
   const double rail = l.floor - 64;
   for (double y : {rail, rail + 8}) pen.line({back.left(), y}, {back.right(), y}, faint);
-  for (double s = 0.25; s < 1; s += 0.25)
-    pen.line({back.left() + s * back.width(), rail + 8}, {back.left() + s * back.width(), l.floor},
-             faint);
   paintShelf(pen, l.canister.left() - 16, l.flags.right() + 6, l.canister.bottom());
   paintCanister(pen, l.canister);
   paintRolledFlags(pen, l.flags);
@@ -199,15 +203,17 @@ void CabRoundPlate::paintGround(Pen& pen) const {
               {back.left() + 16, l.cock.y()},
               {back.left() + 16, l.floor}}},
             6);
-  paintPipe(pen,
-            {{{l.cock.x() + 60, l.cock.y()},
-              {l.book.left() - 30, l.cock.y()},
-              {l.book.left() - 30, l.floor}}},
-            6);
+  // Beyond the cock it goes through the wall.
+  pen.rect({l.cock.x() + 62, l.cock.y() - 17, 9, 34}, {}, Tone::kFace, 2);
+  paintCockPipe(pen, l.cock);
+  paintValvePipe(pen, l.valve, pipe - l.valve.x());
+  const QRectF seal = sealBox(l.cock);
+  const QPointF lead(seal.center().x() + 7, seal.bottom() - 7);
+  drawing::paintLeader(pen, lead, lead + QPointF(16, 13), {seal.right() + 28, lead.y() + 13});
   paintCabDoor(pen, l.door, isDarkOutside());
   pen.rect(l.panel, {}, Tone::kFace, 4);
   for (int row = 1; row < 3; ++row) {
-    const double y = l.panel.top() + 6 + kRowPitch * row;
+    const double y = l.panel.top() + 5 + rowPitch() * row;
     pen.line({l.panel.left() + 12, y}, {l.panel.right() - 12, y},
              {drawing::kHairline, Tone::kRule, {}, false});
   }

@@ -42,10 +42,6 @@ class CabRoundPlate : public RoomPlate {
  public:
   CabRoundPlate(int cab, const PlateContext& context, QWidget* parent);
 
- Q_SIGNALS:
-  /// Whoever is in the cab wants to see the desk again.
-  void turned();
-
  protected:
   void paintGround(drawing::Pen& pen) const override;
   [[nodiscard]] QPointF darkWords() const override;
@@ -67,6 +63,7 @@ class CabRoundPlate : public RoomPlate {
     QRectF canister, flags, clips, extinguisher, first_aid, book, door, panel, seat, floor_box;
   };
   [[nodiscard]] Layout makeLayout() const;
+  [[nodiscard]] double rowPitch() const;
   int cab_;
   Layout at_;
 };

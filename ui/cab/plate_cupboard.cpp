@@ -40,11 +40,11 @@ CupboardPlate::CupboardPlate(const PlateContext& context, QWidget* parent)
   bus_x_ = box_.left() + 0.30 * box_.width();
   bus_y_ = box_.top() + 48 + more * 0.05;
   y_breaker_ = bus_y_ + 124 + more * 0.1;
-  y_branch_ = y_breaker_ + 140 + more * 0.1;
-  y_heater_ = y_branch_ + 84 + more * 0.1;
-  y_consumer_ = box_.bottom() - 142;
+  y_branch_ = y_breaker_ + 122 + more * 0.1;
+  y_heater_ = y_branch_ + 72 + more * 0.05;
+  y_consumer_ = box_.bottom() - 122;
   volts_ = {box_.left() + 0.15 * box_.width(), box_.top() + 126 + more * 0.1};
-  knife_ = {volts_.x(), volts_.y() + 268 + more * 0.2};
+  knife_ = {volts_.x(), volts_.y() + 284 + more * 0.2};
   battery_ = {volts_.x(), box_.bottom() - 44};
   addBattery();
   addBreakers();
@@ -59,7 +59,7 @@ double CupboardPlate::column(int which) const {
 
 void CupboardPlate::addBattery() {
   auto* dial = addShown<DialPart>(
-      around(volts_, kVoltsR + 12, kVoltsR + 14, kVoltsR + 12, kVoltsR + 12), volts_, kVoltsR,
+      around(volts_, kVoltsR + 12, kVoltsR + 32, kVoltsR + 44, kVoltsR + 12), volts_, kVoltsR,
       drawing::DialScale{.low = 0,
                          .high = 35,
                          .major = 5,
@@ -76,13 +76,14 @@ void CupboardPlate::addBattery() {
   auto* knife = addControl<DrawnPart>(
       {}, Control::kBatterySwitch, QString(), [c](Pen& pen, const DrawnState& state) {
         paintKnifeSwitch(pen, c, state);
-        paintControlWord(pen, c + QPointF(60, 24), Anchor::kStart, state, 130);
+        paintControlWord(pen, c + QPointF(-58, 24), Anchor::kEnd, state, 96);
       });
-  knife->setArea(around(c, 40, 150, 200, 100),
-                 {around(c, 38, 136, 38, 100), around(c, -36, 128, 200, 34)});
+  knife->setArea(
+      around(c, 158, 136, 160, 100),
+      {around(c, 38, 136, 38, 100), around(c, -30, 80, 160, 100), around(c, 158, -4, -44, 34)});
   const QRectF slab = knifeSwitchSlab(c);
   addItem(Item::kBatterySwitchItem, {.thing = {slab.left() + 8, slab.bottom() - 20, 84, 16},
-                                     .label = {slab.right() + 12, slab.bottom() - 4},
+                                     .label = {slab.right() + 10, slab.top() + 16},
                                      .leader = false});
 }
 
@@ -94,15 +95,16 @@ void CupboardPlate::addBreakers() {
     const QPointF c(column(k), k < 4 ? y_breaker_ : y_heater_);
     const Control control = k < 4 ? kBreakers[which] : Control::kHeater;
     const QString name = names[which];
-    auto* part =
-        addControl<DrawnPart>({}, control, QString(), [c, name](Pen& pen, const DrawnState& state) {
+    const QPointF words = c + (k < 4 ? QPointF(14, 80) : QPointF(-46, -6));
+    const Anchor anchor = k < 4 ? Anchor::kStart : Anchor::kEnd;
+    auto* part = addControl<DrawnPart>(
+        {}, control, QString(), [c, name, words, anchor](Pen& pen, const DrawnState& state) {
           paintBreaker(pen, c, state);
-          const QPointF words = c + QPointF(14, 80);
-          pen.text(words, name, {.on = Tone::kFace});
-          paintControlWord(pen, words + QPointF(0, 24), Anchor::kStart, state, 116);
+          pen.text(words, name, {.anchor = anchor, .on = Tone::kFace});
+          paintControlWord(pen, words + QPointF(0, 24), anchor, state, 116);
         });
-    part->setArea(around(c, 42, 64, 134, 112),
-                  {around(c, 42, 64, 42, 64), around(c, -10, -63, 134, 112)});
+    const QRectF said = k < 4 ? around(c, -10, -63, 134, 112) : around(c, 134, 26, -43, 28);
+    part->setArea(around(c, 134, 64, 134, 112), {around(c, 42, 64, 42, 64), said});
   }
   const double rail = y_breaker_ - 72;
   addItem(Item::kBreakers, {.thing = {column(0) - 44, rail - 5, column(3) - column(0) + 88, 10},
@@ -116,6 +118,10 @@ std::vector<double> CupboardPlate::liveState() const {
   state.push_back(seat().value(Control::kHeater));
   state.push_back(seat().value(Control::kBatterySwitch));
   return state;
+}
+
+QPointF CupboardPlate::darkWords() const {
+  return {(column(0) + column(3)) / 2, box_.top() + 26};
 }
 
 void CupboardPlate::paintGround(Pen& pen) const {
@@ -137,7 +143,7 @@ void CupboardPlate::paintGround(Pen& pen) const {
     pen.circle({column(k) - 24, rail}, 2, {drawing::kHairline, Tone::kInk, {}, false});
     pen.circle({column(k) + 24, rail}, 2, {drawing::kHairline, Tone::kInk, {}, false});
   }
-  pen.text(battery_ + QPointF(74, 6.5), tr("battery"), {.tone = Tone::kInk2, .on = Tone::kFace});
+  pen.text(battery_ + QPointF(70, 6.5), tr("battery"), {.tone = Tone::kInk2, .on = Tone::kFace});
   const std::array<QString, 5> feeds{
       tr("desks and control circuits"), tr("starters and their relays"),
       tr("indication lamps and bell"), tr("lights, displays, wipers"),
@@ -169,12 +175,12 @@ void CupboardPlate::paintWires(Pen& pen) const {
   paintWire(pen,
             {{{knife_.x(), knife_.y() - 92},
               {knife_.x(), turn},
-              {bus_x_ - 30, turn},
-              {bus_x_ - 30, bus_y_},
+              {bus_x_ - 12, turn},
+              {bus_x_ - 12, bus_y_},
               {column(3), bus_y_}}},
             bus);
-  paintWire(pen, {{{bus_x_ - 30, volts_.y()}, {volts_.x() + kVoltsR + 2, volts_.y()}}}, bus);
-  paintJoint(pen, {bus_x_ - 30, volts_.y()}, bus);
+  paintWire(pen, {{{bus_x_ - 12, volts_.y()}, {volts_.x() + kVoltsR + 2, volts_.y()}}}, bus);
+  paintJoint(pen, {bus_x_ - 12, volts_.y()}, bus);
 }
 
 void CupboardPlate::paintBranches(Pen& pen) const {

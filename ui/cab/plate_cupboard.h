@@ -16,6 +16,10 @@ class CupboardPlate : public RoomPlate {
   void paintGround(drawing::Pen& pen) const override;
   void paintState(drawing::Pen& pen) const override;
   [[nodiscard]] std::vector<double> liveState() const override;
+  [[nodiscard]] QPointF darkWords() const override;
+  [[nodiscard]] std::pair<drawing::Tone, drawing::Tone> darkTones() const override {
+    return {drawing::Tone::kInk, drawing::Tone::kFace};
+  }
 
  private:
   void addBattery();

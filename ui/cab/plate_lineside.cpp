@@ -43,7 +43,7 @@ std::vector<double> LinesidePlate::liveState() const {
   return {s.white_lit ? 1.0 : 0.0, s.red_lit ? 1.0 : 0.0, s.board_hangs ? 1.0 : 0.0};
 }
 
-QPointF LinesidePlate::darkWords() const { return {area().center().x(), ways_.top() - 18}; }
+QPointF LinesidePlate::darkWords() const { return view_.center(); }
 
 void LinesidePlate::paintGround(Pen& pen) const {
   drawing::paintCaption(pen, area().topLeft() + QPointF(0, 18), area().width(),

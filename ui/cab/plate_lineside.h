@@ -28,6 +28,9 @@ class LinesidePlate : public RoomPlate {
   void paintState(drawing::Pen& pen) const override;
   [[nodiscard]] std::vector<double> liveState() const override;
   [[nodiscard]] QPointF darkWords() const override;
+  [[nodiscard]] std::pair<drawing::Tone, drawing::Tone> darkTones() const override {
+    return {drawing::Tone::kWhite, drawing::Tone::kBezel};
+  }
 
  private:
   [[nodiscard]] LinesideState state() const;

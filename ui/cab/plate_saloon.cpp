@@ -16,7 +16,7 @@ using unit::Item;
 
 namespace {
 
-constexpr double kColumn = 190, kThingsHeight = 62;
+constexpr double kColumn = 204, kThingsHeight = 62;
 
 QRectF around(QPointF centre, double left, double up, double right, double down) {
   return {centre.x() - left, centre.y() - up, left + right, up + down};
@@ -32,12 +32,12 @@ QRectF pictureIn(const QRectF& area) {
 SaloonPlate::SaloonPlate(const PlateContext& context, QWidget* parent)
     : RoomPlate(context, parent),
       view_(pictureIn(context.area)),
-      left_(context.area.left() + kColumn / 2 - 12),
-      right_(context.area.right() - kColumn / 2 + 12) {
+      left_(context.area.left() + 96),
+      right_(context.area.right() - 98) {
   const QRectF& p = view_.picture();
   const auto toggle = [&](double x, double y, Control c) {
     const QPointF centre(x, y);
-    addControl<TogglePart>(around(centre, 86, 30, 82, 62), c, QString(), centre);
+    addControl<TogglePart>(around(centre, 96, 30, 97, 62), c, QString(), centre);
   };
   const double y_door = p.top() + 0.62 * p.height();
   toggle(left_, y_door, Control::kDoor2);
@@ -54,7 +54,7 @@ SaloonPlate::SaloonPlate(const PlateContext& context, QWidget* parent)
                         });
   const double names = area().left();
   addItem(Item::kSaloonLightsItem,
-          {.thing = saloonLampBox(view_), .label = {names, p.top() + 166}});
+          {.thing = saloonLampBox(view_), .label = {p.left() + 92, p.top() + 34}});
   addItem(Item::kSaloonDoors, {.thing = saloonDoorBox(view_, 2), .label = {names, y_door - 74}});
   addItem(Item::kSaloonAlarm, {.thing = saloonAlarmBox(view_),
                                .label = {area().right(), p.top() + 218},

@@ -17,6 +17,9 @@ class SaloonPlate : public RoomPlate {
   void paintState(drawing::Pen& pen) const override;
   [[nodiscard]] std::vector<double> liveState() const override;
   [[nodiscard]] QPointF darkWords() const override;
+  [[nodiscard]] std::pair<drawing::Tone, drawing::Tone> darkTones() const override {
+    return {drawing::Tone::kInk, drawing::Tone::kFace};
+  }
 
  private:
   [[nodiscard]] SaloonState state() const;

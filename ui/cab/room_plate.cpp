@@ -8,8 +8,9 @@ namespace cabwright::cab {
 void RoomPlate::paintLive(drawing::Pen& pen) const {
   paintState(pen);
   if (unit::hasLight(seat().unit().world())) return;
+  const auto [tone, on] = darkTones();
   pen.text(darkWords(), tr("too dark to see closely"),
-           {.anchor = drawing::Anchor::kMiddle, .italic = true, .halo = 4});
+           {.anchor = drawing::Anchor::kMiddle, .italic = true, .tone = tone, .on = on, .halo = 4});
 }
 
 QRectF RoomPlate::findLiveChange() {

@@ -3,6 +3,7 @@
 // depends on change, items are named, and a word says when it is too dark.
 #pragma once
 
+#include <utility>
 #include <vector>
 
 #include "cab/plate.h"
@@ -20,8 +21,10 @@ class RoomPlate : public Plate {
   /// All that paintState() depends on, as numbers.
   [[nodiscard]] virtual std::vector<double> liveState() const { return {}; }
   /// Where the word about missing light stands: baseline, its middle.
-  [[nodiscard]] virtual QPointF darkWords() const {
-    return {area().center().x(), area().top() + 18};
+  [[nodiscard]] virtual QPointF darkWords() const = 0;
+  /// The tone these words stand in, and what on.
+  [[nodiscard]] virtual std::pair<drawing::Tone, drawing::Tone> darkTones() const {
+    return {drawing::Tone::kInk, drawing::Tone::kPaper};
   }
 
   void paintLive(drawing::Pen& pen) const final;

@@ -25,7 +25,6 @@ constexpr std::array<CommandInfo, 48> kCommands{{
     {"cab.lamp_test", QT_TRANSLATE_NOOP("Command", "Lamp test (hold)"), "F7"},
     {"cab.fire_test", QT_TRANSLATE_NOOP("Command", "Fire bell test (hold)"), "F8"},
     {"cab.wiper", QT_TRANSLATE_NOOP("Command", "Wiper"), "F9"},
-    {"turn", QT_TRANSLATE_NOOP("Command", "In a cab: turn round, or back to the desk"), "F"},
     {"engine.start", QT_TRANSLATE_NOOP("Command", "At an engine: start (hold)"), "Q"},
     {"engine.stop", QT_TRANSLATE_NOOP("Command", "At an engine: stop (hold)"), "A"},
     {"engine.throttle", QT_TRANSLATE_NOOP("Command", "At an engine: hand throttle"), "T"},
