@@ -2,6 +2,7 @@
 // Draws the plate of one place to a file, to look at:
 //   plate_shot OUT.png PLACE day|night WIDTH HEIGHT [ACTION ...]
 // in the exercise "cold preparation", after the actions given (a number of seconds lets time pass).
+// Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover off".
 #include <QApplication>
 #include <QPainter>
 #include <cstdio>
@@ -51,15 +52,16 @@ void play(cab::Seat& seat, const std::string& words) {
     std::fprintf(stderr, "%s: %s\n", words.c_str(), qPrintable(answer.perceived));
 }
 
-// What others than the trainee do ("instructor: condition end1.hoses hanging") is done first.
-bool isByOthers(const std::string& words) { return words.find(": ") != std::string::npos; }
-
-void prepare(session::LiveRun& run, const std::string& words) {
-  if (!isByOthers(words)) return;
+void instruct(session::LiveRun& run, const std::string& words) {
   const auto action = unit::parseAction(words);
-  const auto* a = std::get_if<unit::Action>(&action);
-  const std::string fault = a == nullptr ? "no action" : run.take(*a).fault.value_or("");
-  if (!fault.empty()) std::fprintf(stderr, "%s: %s\n", words.c_str(), fault.c_str());
+  if (const auto* fault = std::get_if<std::string>(&action)) {
+    std::fprintf(stderr, "%s\n", fault->c_str());
+    return;
+  }
+  auto done = std::get<unit::Action>(action);
+  done.actor = unit::Actor::kInstructor;
+  const session::Taken taken = run.take(done);
+  if (taken.fault) std::fprintf(stderr, "%s: %s\n", words.c_str(), taken.fault->c_str());
 }
 
 int run(int argc, char** argv) {
@@ -68,16 +70,18 @@ int run(int argc, char** argv) {
                                        "/scenarios/cold-preparation/scenario.toml");
   session::LiveOptions options;
   options.mode = scenario::Mode::kGuided;
-  auto live = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
-  for (int k = 6; k < argc; ++k) prepare(*live, argv[k]);
-  cab::Seat seat(std::move(live));
+  auto run = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
+  for (int k = 6; k < argc; ++k) {
+    if (argv[k][0] == '+') instruct(*run, argv[k] + 1);
+  }
+  cab::Seat seat(std::move(run));
   const auto place = unit::findPlace(argv[2]);
   if (!place) return 2;
   play(seat, "take door_key");
   play(seat, std::string("go ") + argv[2] + " skip");
   play(seat, "0.2");
   for (int k = 6; k < argc; ++k) {
-    if (!isByOthers(argv[k])) play(seat, argv[k]);
+    if (argv[k][0] != '+') play(seat, argv[k]);
   }
   cab::SheetStyle style;
   style.theme = std::string(argv[3]) == "night" ? drawing::Theme::kNight : drawing::Theme::kDay;

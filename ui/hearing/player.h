@@ -28,7 +28,7 @@ class Player : public QObject {
   /// Leaves the device alone, or takes it up again.
   void setSuspended(bool suspended);
 
- signals:
+ Q_SIGNALS:
   void worksChanged(bool works);
 
  private:
