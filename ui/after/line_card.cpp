@@ -72,7 +72,7 @@ QString LineCard::whenAndWhere() const {
 QStringList LineCard::doneWords() const {
   const marking::Verdict& v = line_.verdict;
   QStringList parts{sheetWords(v.reason)};
-  if (!v.act.empty()) parts << tr("Done: %1").arg(QString::fromStdString(v.act));
+  if (!v.act.empty()) parts << tr("Done: %1").arg(actText(v.act));
   for (const std::string& detail : v.details) parts << sheetWords(detail);
   if (v.corrected_after_s)
     parts << tr("It lasted %1 s and was put right.").arg(pointsText(*v.corrected_after_s));

@@ -105,11 +105,22 @@ void StripChart::showSpan(Span span) {
 void StripChart::moveCursor(std::int64_t tick) {
   const std::int64_t wanted = std::clamp<std::int64_t>(tick, 0, last_tick_);
   if (wanted == cursor_) return;
+  updateCursor();
   cursor_ = wanted;
-  update();
-  over_->update();
+  updateCursor();
   announce();
   Q_EMIT cursorMoved(cursor_);
+}
+
+// Not all of it: the curves below would be drawn anew with every step of the mouse.
+void StripChart::updateCursor() {
+  const double k = look_.scale, x = layout_.xOf(cursor_, span_), high = height() / k;
+  const auto pixels = [k](const QRectF& u) {
+    return QRectF(u.topLeft() * k, u.size() * k).toAlignedRect().adjusted(-1, -1, 1, 1);
+  };
+  over_->update(pixels({x - 8, 0, 16, high}));
+  over_->update(pixels({0, 0, layout_.left - 8, high}));
+  over_->update(pixels({0, layout_.axis_y, width() / k, high - layout_.axis_y}));
 }
 
 void StripChart::setCursor(std::int64_t tick) {

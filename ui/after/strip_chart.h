@@ -76,6 +76,7 @@ class StripChart : public QWidget {
   void moveCursor(std::int64_t tick);
   void arrange();
   void announce();
+  void updateCursor();  ///< draws anew what the cursor changes
   bool goToFlag(int direction);
   bool moveByKey(int key, bool far);
   bool zoomByKey(int key);

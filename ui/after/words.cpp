@@ -5,8 +5,10 @@
 #include <cmath>
 
 #include "marking/verdict.h"
+#include "unit/action.h"
 #include "unit/condition.h"
 #include "unit/controls.h"
+#include "unit/items.h"
 #include "unit/places.h"
 
 namespace cabwright::after {
@@ -126,6 +128,8 @@ QString signalName(unit::Signal signal) {
 
 QString valueText(unit::Signal signal, double value) {
   const unit::SignalInfo& info = unit::signalInfo(signal);
+  if (info.name.starts_with("judged.") && value == 0)
+    return QCoreApplication::translate("Signal", "no");
   const std::string_view word = unit::findWordOfValue(signal, static_cast<float>(value));
   if (!word.empty()) return translated("Position", spaced(word));
   if (signal == unit::Signal::kPlace) return placeName(static_cast<int>(value));
@@ -138,6 +142,19 @@ QString valueText(unit::Signal signal, double value) {
   const bool large = std::abs(value) >= 100;
   const QString number = numberText(value, large ? 0 : 1);
   return info.unit.empty() ? number : number + QLatin1Char(' ') + toQt(info.unit);
+}
+
+QString actText(std::string_view act) {
+  const auto parsed = unit::parseAction(act);
+  const auto* action = std::get_if<unit::Action>(&parsed);
+  if (action == nullptr || action->actor != unit::Actor::kTrainee) return toQt(act);
+  const auto control = unit::findControl(action->object);
+  const QString object = control ? signalName(unit::controlInfo(*control).signal)
+                         : unit::findItem(action->object) ? itemName(action->object)
+                                                          : spaced(action->object);
+  const QString done = translated("Verb", toQt(action->verb)) + QLatin1Char(' ') + object;
+  if (action->argument.empty()) return done;
+  return QCoreApplication::translate("Verb", "%1: %2").arg(done, spaced(action->argument));
 }
 
 QString className(marking::RuleClass c) { return sheetWords(marking::wordOf(c)); }

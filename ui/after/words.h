@@ -31,6 +31,10 @@ namespace cabwright::after {
 /// Its value with the unit, or the word of it: "14.7 inHg", "lap", "49 %", "yes".
 [[nodiscard]] QString valueText(unit::Signal signal, double value);
 
+/// An act as it is told: "set cab1.handbrake off" is "set Handbrake, cab 1: off". What is no act in
+/// that form stays as it is.
+[[nodiscard]] QString actText(std::string_view act);
+
 /// "critical", "serious", "technique".
 [[nodiscard]] QString className(marking::RuleClass c);
 /// Tone of its flag and its words.

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "after/words.h"
+
+#include <gtest/gtest.h>
+
+namespace cabwright::after {
+namespace {
+
+using unit::Signal;
+
+TEST(Words, SayNamesAndValuesAsTheyAreReadAloud) {
+  EXPECT_EQ(itemName("end1.tail_lamp").toStdString(), "End 1, tail lamp");
+  EXPECT_EQ(signalName(Signal::kCab1Handbrake).toStdString(), "Handbrake, cab 1");
+  EXPECT_EQ(signalName(Signal::kTrueMeshed2).toStdString(), "Dogs in mesh, drive 2");
+  EXPECT_EQ(valueText(Signal::kCab1Handbrake, 0.49).toStdString(), "49 %");
+  EXPECT_EQ(valueText(Signal::kCab1Brake, 0).toStdString(), "lap");
+  EXPECT_EQ(valueText(Signal::kCab1TrainPipe, 14.66).toStdString(), "14.7 inHg");
+  EXPECT_EQ(valueText(Signal::kTrueMeshed2, 0).toStdString(), "no");
+  EXPECT_EQ(timeText(133140).toStdString(), "0:22:11");
+  EXPECT_EQ(timeText(133140, true).toStdString(), "0:22:11.4");
+}
+
+TEST(Words, TellAnActByWhatAHandTookHoldOf) {
+  EXPECT_EQ(actText("set cab1.handbrake off").toStdString(), "set Handbrake, cab 1: off");
+  EXPECT_EQ(actText("hold engine1.start").toStdString(), "hold Start, engine 1");
+  EXPECT_EQ(actText("judge end1.tail_lamp good").toStdString(), "judge End 1, tail lamp: good");
+  EXPECT_EQ(actText("go lineside").toStdString(), "go lineside");
+}
+
+}  // namespace
+}  // namespace cabwright::after
