@@ -80,7 +80,7 @@ void MainWindow::makeMenus() {
     connect(action, &QAction::triggered, this, slot);
     return action;
   };
-  run_menu_ = menuBar()->addMenu({});
+  run_menu_ = menuBar()->addMenu(QString());
   choose_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_O), [this] {
     endRun();
     showChoose();
@@ -99,7 +99,7 @@ void MainWindow::makeMenus() {
   run_menu_->addSeparator();
   settings_action_ = add(run_menu_, QKeySequence::Preferences, [this] { showSettings(); });
   quit_action_ = add(run_menu_, QKeySequence::Quit, [this] { close(); });
-  view_menu_ = menuBar()->addMenu({});
+  view_menu_ = menuBar()->addMenu(QString());
   auto* themes = new QActionGroup(this);
   const auto theme = [&](ThemeChoice choice) {
     QAction* action = add(view_menu_, {}, [this, choice] {
@@ -124,7 +124,7 @@ void MainWindow::makeMenus() {
   full_action_ = add(view_menu_, QKeySequence(Qt::Key_F11),
                      [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
   full_action_->setCheckable(true);
-  sound_menu_ = menuBar()->addMenu({});
+  sound_menu_ = menuBar()->addMenu(QString());
   mute_action_ = add(sound_menu_, QKeySequence(Qt::CTRL | Qt::Key_M), [this] {
     preferences_.muted = mute_action_->isChecked();
     preferences_.save(settings_);
@@ -141,7 +141,7 @@ void MainWindow::makeMenus() {
       add(sound_menu_, QKeySequence(Qt::CTRL | Qt::Key_Up), [turn] { turn(kVolumeStep); });
   softer_action_ =
       add(sound_menu_, QKeySequence(Qt::CTRL | Qt::Key_Down), [turn] { turn(-kVolumeStep); });
-  help_menu_ = menuBar()->addMenu({});
+  help_menu_ = menuBar()->addMenu(QString());
   guide_action_ = add(help_menu_, QKeySequence::HelpContents, [this] { showSettings(); });
   caution_action_ = add(help_menu_, {}, [this] {
     if (!seat_ || seat_->isFinished()) pages_->setCurrentWidget(caution_);

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QSlider>
 #include <QTableWidget>
+#include <QVBoxLayout>
 #include <QWidget>
 
 #include "cab/shortcuts.h"
@@ -34,8 +35,8 @@ class SettingsView : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
-  void makeLooks(class QVBoxLayout* column);
-  void makeKeys(class QVBoxLayout* column);
+  void makeLooks(QVBoxLayout* column);
+  void makeKeys(QVBoxLayout* column);
   void fillKeys();
   void take();
 
