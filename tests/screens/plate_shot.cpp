@@ -4,7 +4,8 @@
 // (dark: the night theme, and no daylight either)
 // ("cab1+" is what is seen there when one turns round)
 // in the exercise "cold preparation", after the actions given (a number of seconds lets time pass).
-// Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover off".
+// Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover
+// off".
 #include <QApplication>
 #include <QPainter>
 #include <cstdio>

@@ -75,12 +75,14 @@ CabRoundPlate::Layout CabRoundPlate::makeLayout() const {
   l.door = {l.door_left, l.wall_top + 20, 140, l.floor - l.wall_top - 20};
   l.lock = {l.door_right - 30, l.door.top() + 202 + spare() * 0.2};
   l.panel = {l.panel_left, l.wall_top + 8, 300, 3 * rowPitch() + 20};
-  l.seat = {l.panel_left + 84, l.floor - 88, 132, 82};
+  l.seat = {l.panel_left + 84, l.floor - 80, 132, 74};
   l.floor_box = {area().left(), l.floor, area().width(), kFloorHeight - 8};
   return l;
 }
 
-QPointF CabRoundPlate::darkWords() const { return {area().center().x() - 60, area().top() + 18}; }
+QPointF CabRoundPlate::darkWords() const {
+  return {at_.seat.center().x(), (at_.panel.bottom() + at_.seat.top()) / 2 + 6};
+}
 
 void CabRoundPlate::addNamed(Item of_cab1, const QRectF& thing, QPointF label, bool leader) {
   addItem(itemOfCab(of_cab1, cab_), {.thing = thing, .label = label, .leader = leader});
