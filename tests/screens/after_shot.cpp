@@ -27,8 +27,7 @@ int run(int argc, char** argv) {
   view.resize(std::stoi(argv[5]), std::stoi(argv[6]));
   view.show();
   QApplication::processEvents();
-  if (argc > 8)
-    view.findChild<QScrollArea*>()->verticalScrollBar()->setValue(std::stoi(argv[8]));
+  if (argc > 8) view.findChild<QScrollArea*>()->verticalScrollBar()->setValue(std::stoi(argv[8]));
   QApplication::processEvents();
   QImage image(view.size(), QImage::Format_RGB32);
   view.render(&image);

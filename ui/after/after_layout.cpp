@@ -56,8 +56,7 @@ void AfterView::arrangeColumn() {
     block->move(0, static_cast<int>(std::lround(y)));
     y += block->takeWidth(width) + kBetween * k;
   }
-  column_->setFixedSize(static_cast<int>(std::lround(width * k)),
-                        static_cast<int>(std::lround(y)));
+  column_->setFixedSize(static_cast<int>(std::lround(width * k)), static_cast<int>(std::lround(y)));
 }
 
 void AfterView::arrangeFoot() {
@@ -95,9 +94,13 @@ void AfterView::paintEvent(QPaintEvent*) {
   const double foot = frame_.height - kFoot - 14;
   for (const double y : {head_bottom_ + 8, foot})
     pen.line({kSide, y}, {frame_.width - kSide, y}, {drawing::kHairline, Tone::kRule});
-  const QString caution =
-      tr("A training aid only: the rule book and a licensed instructor decide.");
-  pen.text({kSide, foot + 42}, said_.isEmpty() ? caution : said_, {.tone = Tone::kInk2});
+  pen.text({kSide, foot + (said_.isEmpty() ? 42 : 29)},
+           tr("A training aid only: the rule book and a licensed instructor decide."),
+           {.tone = Tone::kInk2});
+  if (!said_.isEmpty()) {
+    const double room = buttons_.front()->x() / look_.scale - kSide - 20;
+    pen.text({kSide, foot + 56}, drawing::elideText(said_, room));
+  }
 }
 
 }  // namespace cabwright::after

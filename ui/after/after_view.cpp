@@ -8,6 +8,8 @@
 #include <QScrollArea>
 #include <QScrollBar>
 
+#include "after/words.h"
+
 namespace cabwright::after {
 
 AfterView::AfterView(const session::LiveRun& run, QWidget* parent)
@@ -26,14 +28,16 @@ AfterView::AfterView(FinishedRun run, QWidget* parent)
   makeFoot();
   connect(strip_, &StripChart::flagChosen, this, &AfterView::showLine);
   setMinimumSize(960, 600);
-  if (!cards_.empty()) cards_.front()->setSelected(true);
+  if (!cards_.empty()) showLine(cards_.front()->line());
 }
 
 AfterView::~AfterView() = default;
 
 void AfterView::makeColumn() {
   const auto n = static_cast<int>(findBrokenLines(run_.sheet).size());
-  const QString count = n == 0 ? tr("none") : tr("%n line(s), in order of weight", nullptr, n);
+  const QString count = n == 0   ? tr("none")
+                        : n == 1 ? linesText(n)
+                                 : tr("%1, criticals first").arg(linesText(n));
   auto* caption = new SectionBlock(look_, tr("Not kept"), count, {}, false, column_);
   blocks_.push_back(caption);
   for (const marking::SheetLine* line : findBrokenLines(run_.sheet)) {
@@ -83,6 +87,7 @@ bool AfterView::showLine(int line) {
     for (LineCard* other : cards_) other->setSelected(other == card);
     for (const Flag& flag : strip_->flags())
       if (flag.line == line && !flag.again) strip_->setCursor(flag.tick);
+    strip_->setSelectedLine(line);
     // Its head first; a card may be higher than the window.
     const int top = card->y(), bar = scroll_->verticalScrollBar()->value();
     const int seen = scroll_->viewport()->height();
@@ -100,8 +105,8 @@ QString AfterView::sheetText() const {
 bool AfterView::saveSheet(const QString& path) {
   QSaveFile file(path);
   const QByteArray text = sheetText().toUtf8();
-  const bool saved = file.open(QIODevice::WriteOnly) && file.write(text) == text.size() &&
-                     file.commit();
+  const bool saved =
+      file.open(QIODevice::WriteOnly) && file.write(text) == text.size() && file.commit();
   const QString name = QFileInfo(path).fileName();
   say(saved ? tr("Saved as %1.").arg(name)
             : tr("%1 could not be written: %2.").arg(name, file.errorString()));

@@ -75,8 +75,7 @@ class Gatherer {
  public:
   Gatherer(const marking::Verdict& verdict, const unit::Frame& frame) : frame_(frame) {
     // What the rule judged by counts, even where an action of the same moment came in between.
-    for (const marking::Reading& reading : verdict.readings)
-      frame_[reading.signal] = reading.value;
+    for (const marking::Reading& reading : verdict.readings) frame_[reading.signal] = reading.value;
   }
 
   bool addDial(Signal signal) {
@@ -138,8 +137,7 @@ class Gatherer {
                           {value, k == 0 ? NeedleKind::kSolid : NeedleKind::kHollow});
       values << QString::number(value, 'f', 0);
     }
-    if (values.size() == 1) values[0] += QLatin1Char(' ') + dial.scale.unit;
-    dial.value = values.join(QLatin1String(", "));
+    dial.value = values.join(QLatin1String(", ")) + QLatin1Char(' ') + dial.scale.unit;
     found_.dials.push_back(std::move(dial));
     return true;
   }
@@ -170,7 +168,8 @@ Evidence gatherEvidence(const marking::Verdict& verdict, const unit::Frame& fram
 
 QString toWords(const Evidence& evidence) {
   QStringList parts;
-  for (const EvidenceDial& dial : evidence.dials) parts << dial.name + QLatin1Char(' ') + dial.value;
+  for (const EvidenceDial& dial : evidence.dials)
+    parts << dial.name + QLatin1Char(' ') + dial.value;
   for (const EvidenceLamp& lamp : evidence.lamps)
     parts << lamp.word + QLatin1Char(' ') + (lamp.lit ? tr("lit") : tr("dark"));
   for (const EvidenceValue& value : evidence.values)

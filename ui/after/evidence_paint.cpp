@@ -17,9 +17,9 @@ void paintSmallNeedle(drawing::Pen& pen, QPointF c, double r, double degrees,
                       drawing::NeedleKind kind) {
   const bool solid = kind == drawing::NeedleKind::kSolid;
   pen.push(c, degrees);
-  pen.polygon({{{0, -0.82 * r}, {3.6, 0.05 * r}, {2.6, 0.24 * r}, {-2.6, 0.24 * r},
-                {-3.6, 0.05 * r}}},
-              {1.5}, solid ? Tone::kInk : Tone::kFace);
+  pen.polygon(
+      {{{0, -0.82 * r}, {3.6, 0.05 * r}, {2.6, 0.24 * r}, {-2.6, 0.24 * r}, {-3.6, 0.05 * r}}},
+      {1.5}, solid ? Tone::kInk : Tone::kFace);
   pen.pop();
 }
 

@@ -11,9 +11,7 @@ namespace cabwright::after {
 namespace {
 
 // Sentences here are whole and not put together of halves, so that they can be translated.
-QString tr(const char* english, int n = -1) {
-  return QCoreApplication::translate("Finding", english, nullptr, n);
-}
+QString tr(const char* english) { return QCoreApplication::translate("Finding", english); }
 
 QString quoted(const std::string& title) {
   return QChar(0x201C) + sheetWords(title) + QChar(0x201D);
@@ -24,8 +22,9 @@ QString criticalSentence(const marking::MarkSheet& sheet) {
   const QString title = quoted(sheet.lines[first].title);
   const auto others = static_cast<int>(sheet.decision.failed_by.size()) - 1;
   if (others == 0) return tr("Not yet: %1 was not kept.").arg(title);
-  if (others == 1) return tr("Not yet: %1 was not kept, nor was one other critical rule.").arg(title);
-  return tr("Not yet: %1 was not kept, nor were %n other critical rules.", others).arg(title);
+  if (others == 1)
+    return tr("Not yet: %1 was not kept, nor was one other critical rule.").arg(title);
+  return tr("Not yet: %1 was not kept, nor were %2 other critical rules.").arg(title).arg(others);
 }
 
 // A defect that matters, judged good.
@@ -47,8 +46,7 @@ bool isEnough(const marking::MarkSheet& sheet) {
 const marking::SheetLine* findDearest(const marking::MarkSheet& sheet) {
   const marking::SheetLine* dearest = nullptr;
   for (const marking::SheetLine* line : findBrokenLines(sheet))
-    if (dearest == nullptr ||
-        line->possible - line->earned > dearest->possible - dearest->earned)
+    if (dearest == nullptr || line->possible - line->earned > dearest->possible - dearest->earned)
       dearest = line;
   return dearest;
 }
@@ -106,8 +104,9 @@ QString pointsSentence(const marking::MarkSheet& sheet) {
 Finding makeFinding(const marking::MarkSheet& sheet) {
   Finding finding;
   finding.passed = sheet.decision.passed;
-  finding.sentence = finding.passed ? passedSentence(sheet)
-                                    : notPassed(sheet, findMissedCritical(sheet));
+  finding.critical = !sheet.decision.failed_by.empty() || findMissedCritical(sheet) != nullptr;
+  finding.sentence =
+      finding.passed ? passedSentence(sheet) : notPassed(sheet, findMissedCritical(sheet));
   if (!sheet.decision.failed_by.empty()) {
     const auto first = static_cast<std::size_t>(sheet.decision.failed_by.front()) - 1;
     finding.seen = sheetWords(sheet.lines[first].verdict.reason);

@@ -11,10 +11,11 @@ namespace cabwright::after {
 
 struct Finding {
   bool passed = false;
-  QString sentence;   ///< "Not yet: ..." or "Passed: ..."
-  QString seen;       ///< what was seen at the line that decided; may be empty
-  QStringList facts;  ///< exercise, who, how long, points, in this order
-  QString told;       ///< what was told beforehand; may be empty
+  bool critical = false;  ///< something critical decided it
+  QString sentence;       ///< "Not yet: ..." or "Passed: ..."
+  QString seen;           ///< what was seen at the line that decided; may be empty
+  QStringList facts;      ///< exercise, who, how long, points, in this order
+  QString told;           ///< what was told beforehand; may be empty
 };
 
 [[nodiscard]] Finding makeFinding(const marking::MarkSheet& sheet);

@@ -12,16 +12,17 @@ FindingHead::FindingHead(const SheetLook& look, Finding finding, QWidget* parent
     : SheetBlock(look, parent), finding_(std::move(finding)) {
   setFocusPolicy(Qt::TabFocus);
   setAccessibleName(finding_.sentence);
-  setAccessibleDescription(QStringList{finding_.seen, finding_.facts.join(QLatin1String(", ")),
-                                       finding_.told}
-                               .join(QLatin1Char('\n')));
+  setAccessibleDescription(
+      QStringList{finding_.seen, finding_.facts.join(QLatin1String(", ")), finding_.told}.join(
+          QLatin1Char('\n')));
 }
 
 double FindingHead::paint(drawing::Pen& pen, double width, bool measured) {
   constexpr double kLeft = 40, kLead = 26;
-  if (!measured)
-    drawing::paintVerdict(pen, {16, 19}, finding_.passed ? VerdictSign::kGood : VerdictSign::kDefect,
-                          13, Tone::kPaper);
+  const VerdictSign sign = finding_.passed     ? VerdictSign::kGood
+                           : finding_.critical ? VerdictSign::kDefect
+                                               : VerdictSign::kUnsure;
+  if (!measured) drawing::paintVerdict(pen, {16, 19}, sign, 13, Tone::kPaper);
   const double room = width - kLeft;
   double y = pen.paragraph({kLeft, 28}, finding_.sentence, room,
                            {.size = drawing::kResult, .bold = true}, 34);

@@ -31,9 +31,17 @@ unit::Signal ofCab(unit::Signal of_cab1, int cab) {
   return unit::findSignal(name).value_or(of_cab1);
 }
 
+bool neverCame(const marking::SheetLine& line) {
+  return line.verdict.tick == 0 && line.verdict.times_exercised == 0;
+}
+
+std::int64_t momentOf(const marking::MarkSheet& sheet, const marking::SheetLine& line) {
+  return neverCame(line) ? sheet.head.last_tick : line.verdict.tick;
+}
+
 std::optional<std::int64_t> findTakeAgainTick(const FinishedRun& run,
                                               const marking::SheetLine& line) {
-  if (!run.may_take_again) return std::nullopt;
+  if (!run.may_take_again || neverCame(line)) return std::nullopt;
   return std::max<std::int64_t>(0, line.verdict.tick - kLeadTicks);
 }
 

@@ -37,7 +37,13 @@ struct FinishedRun {
 /// How long before a mark it is taken again, ticks: long enough to see it coming.
 inline constexpr std::int64_t kLeadTicks = 10 * session::kTicksPerSecond;
 
-/// Where to take a line again from. Empty: not in this run.
+/// Whether a broken line never came up, though it had to: it has no moment of its own.
+[[nodiscard]] bool neverCame(const marking::SheetLine& line);
+/// When a line fell, ticks; of one that never came up the end of the run.
+[[nodiscard]] std::int64_t momentOf(const marking::MarkSheet& sheet,
+                                    const marking::SheetLine& line);
+
+/// Where to take a line again from. Empty: not in this run, or it never came up.
 [[nodiscard]] std::optional<std::int64_t> findTakeAgainTick(const FinishedRun& run,
                                                             const marking::SheetLine& line);
 

@@ -15,10 +15,14 @@ constexpr double kTail = 9, kPad = 6, kSmallHeight = 12, kSmallWidth = 13;
 QPolygonF clothShape(QPointF top, double width, double height, bool pointed) {
   const double x = top.x(), y = top.y(), tail = std::min(kTail, height / 2);
   const double tip = x + width, inner = tip - tail;
-  return pointed ? QPolygonF{{top, {inner, y}, {tip, y + height / 2}, {inner, y + height},
-                              {x, y + height}}}
-                 : QPolygonF{{top, {tip, y}, {inner, y + height / 2}, {tip, y + height},
-                              {x, y + height}}};
+  return pointed
+             ? QPolygonF{{top,
+                          {inner, y},
+                          {tip, y + height / 2},
+                          {inner, y + height},
+                          {x, y + height}}}
+             : QPolygonF{
+                   {top, {tip, y}, {inner, y + height / 2}, {tip, y + height}, {x, y + height}}};
 }
 
 }  // namespace
@@ -35,14 +39,18 @@ Tone flagCloth(RuleClass c) { return c == RuleClass::kTechnique ? Tone::kPaper :
 void paintFlag(drawing::Pen& pen, QPointF top, const FlagLook& look) {
   const bool small = look.text.isEmpty();
   const double height = small ? kSmallHeight : kFlagHeight, width = flagWidth(look.text);
-  const QPolygonF cloth =
-      clothShape(top, width, height, look.rule_class == RuleClass::kCritical);
+  QPolygonF cloth = clothShape(top, width, height, look.rule_class == RuleClass::kCritical);
+  if (look.mirrored)
+    for (QPointF& point : cloth) point.setX(2 * top.x() - point.x());
   pen.polygon(cloth, {drawing::kNorm, toneOf(look.rule_class)}, flagCloth(look.rule_class));
   if (look.selected)
     pen.rect(cloth.boundingRect().adjusted(-4, -4, 4, 4), {drawing::kBold, Tone::kHand},
              Tone::kNone, 3);
   if (small) return;
-  pen.text({top.x() + kPad, top.y() + height / 2 + 0.36 * drawing::kText}, look.text,
+  const double left = look.mirrored
+                          ? top.x() - kPad - drawing::textWidth(look.text, drawing::kText, true)
+                          : top.x() + kPad;
+  pen.text({left, top.y() + height / 2 + 0.36 * drawing::kText}, look.text,
            {.bold = true, .tone = flagInk(look.rule_class), .on = flagCloth(look.rule_class)});
 }
 

@@ -17,9 +17,10 @@ struct FlagLook {
   marking::RuleClass rule_class = marking::RuleClass::kSerious;
   QString text = {};      ///< "12"; empty: a small one without a number
   bool selected = false;  ///< the keys or the cursor are at it
+  bool mirrored = false;  ///< hangs to the left of its pole
 };
 
-/// `top` is the upper end of its pole; the flag hangs to the right of it.
+/// `top` is the upper end of its pole; the flag hangs beside it.
 void paintFlag(drawing::Pen& pen, QPointF top, const FlagLook& look);
 
 [[nodiscard]] double flagWidth(const QString& text);

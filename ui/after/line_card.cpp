@@ -57,14 +57,14 @@ void LineCard::setSelected(bool selected) {
 
 const Evidence& LineCard::evidence() {
   // Working out a moment takes some hundredths of a second: done when the card is first seen.
-  if (!evidence_)
-    evidence_ = gatherEvidence(line_.verdict, run_.frame_at(line_.verdict.tick), leading_cab_);
+  if (!evidence_) evidence_ = gatherEvidence(line_.verdict, run_.frame_at(tick()), leading_cab_);
   return *evidence_;
 }
 
 QString LineCard::whenAndWhere() const {
   const auto place = run_.history->findValue(unit::Signal::kPlace, line_.verdict.tick);
   const QString when = timeText(line_.verdict.tick, true);
+  if (neverCame(line_)) return tr("not once in this run");
   if (line_.verdict.tick >= run_.sheet.head.last_tick) return tr("%1, at the end").arg(when);
   return place ? tr("%1, %2").arg(when, insideSentence(placeName(static_cast<int>(*place)))) : when;
 }
@@ -76,7 +76,7 @@ QStringList LineCard::doneWords() const {
   for (const std::string& detail : v.details) parts << sheetWords(detail);
   if (v.corrected_after_s)
     parts << tr("It lasted %1 s and was put right.").arg(pointsText(*v.corrected_after_s));
-  if (v.times_broken > 1) parts << tr("%n times in all.", nullptr, v.times_broken);
+  if (v.times_broken > 1) parts << tr("%1 times in all.").arg(v.times_broken);
   if (line_.override_record)
     parts << tr("Decided by %1: %2")
                  .arg(QString::fromStdString(line_.override_record->who),
@@ -129,10 +129,10 @@ double LineCard::paint(drawing::Pen& pen, double full, bool measured) {
   if (!measured) {
     const double height = this->height() / look().scale;
     const QRectF box(2, 2, full - 4, height - 4);
-    pen.rect(box, {selected_ ? drawing::kBold : drawing::kThin, selected_ ? Tone::kHand : Tone::kInk},
+    pen.rect(box,
+             {selected_ ? drawing::kBold : drawing::kThin, selected_ ? Tone::kHand : Tone::kInk},
              kOn, 5);
-    if (hasFocus() && !selected_)
-      pen.rect(box, {drawing::kFocus, Tone::kHand}, Tone::kNone, 5);
+    if (hasFocus() && !selected_) pen.rect(box, {drawing::kFocus, Tone::kHand}, Tone::kNone, 5);
   }
   double y = paintHead(pen, 18, full - kPad);
   y = pen.paragraph({kPad, y}, sheetWords(line_.title), width,
@@ -142,11 +142,13 @@ double LineCard::paint(drawing::Pen& pen, double full, bool measured) {
   for (const QString& part : doneWords())
     y = pen.paragraph({kPad, y}, part, width, {.on = kOn}, kLead) + 2;
   y += 10;
-  pen.text({kPad, y}, tr("What the gauges showed then"), {.tone = Tone::kInk2, .on = kOn});
   // How high it is depends on what is shown, not on what it showed.
-  y += paintEvidence(pen, {kPad, y + 8}, width,
-                     measured ? gatherEvidence(line_.verdict, {}, leading_cab_) : evidence()) +
-       36;
+  const Evidence shown = measured ? gatherEvidence(line_.verdict, {}, leading_cab_) : evidence();
+  pen.text({kPad, y},
+           neverCame(line_) ? tr("What the gauges of cab %1 showed at the end").arg(shown.cab)
+                            : tr("What the gauges of cab %1 showed then").arg(shown.cab),
+           {.tone = Tone::kInk2, .on = kOn});
+  y += paintEvidence(pen, {kPad, y + 8}, width, shown) + 36;
   pen.text({kPad, y}, tr("Why it matters"), {.tone = Tone::kInk2, .on = kOn});
   y = pen.paragraph({kPad, y + kLead}, sheetWords(line_.why), width, {.on = kOn}, kLead) + 8;
   if (!line_.advice.empty()) {

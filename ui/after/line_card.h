@@ -21,7 +21,7 @@ class LineCard : public SheetBlock {
            QWidget* parent);
 
   [[nodiscard]] int line() const { return line_.number; }
-  [[nodiscard]] std::int64_t tick() const { return line_.verdict.tick; }
+  [[nodiscard]] std::int64_t tick() const { return momentOf(run_.sheet, line_); }
   /// Whether this line or one that follows from it has that number.
   [[nodiscard]] bool speaksOf(int line) const;
   void setSelected(bool selected);

@@ -24,7 +24,8 @@ SectionBlock::SectionBlock(const SheetLook& look, QString caption, QString count
   setAccessibleName(caption_ + QLatin1String(", ") + count_);
   QStringList words;
   for (const SectionRow& row : rows_)
-    words << QStringList{row.title, row.detail, row.right}.filter(QRegularExpression(QStringLiteral(".")))
+    words << QStringList{row.title, row.detail, row.right}
+                 .filter(QRegularExpression(QStringLiteral(".")))
                  .join(QLatin1String(", "));
   setAccessibleDescription(words.join(QLatin1String(".\n")));
   if (rows_.empty()) return;
@@ -45,7 +46,8 @@ void SectionBlock::setFolded(bool folded) {
 double SectionBlock::paint(drawing::Pen& pen, double width, bool measured) {
   const double before = pen.text({4, kText + 4}, caption_, {.size = drawing::kName, .bold = true});
   pen.text({before + 16, kText + 4}, count_, {.tone = Tone::kInk2});
-  if (folded_ || rows_.empty()) return kHead + 4;
+  if (rows_.empty()) return kHead - 6;
+  if (folded_) return kHead + 4;
   double y = kHead + 22;
   for (const SectionRow& row : rows_) {
     const bool signed_row = row.sign != drawing::VerdictSign::kNone;
@@ -60,7 +62,7 @@ double SectionBlock::paint(drawing::Pen& pen, double width, bool measured) {
       y = pen.paragraph({x, y}, row.detail, width - x - 4, {.tone = Tone::kInk2}, kLead);
     y += kGap;
   }
-  return y - 14 + kBelow;
+  return y - kLead - kGap + kBelow;
 }
 
 void SectionBlock::placeButtons() {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A part of the sheet under a caption: lines that were kept, lines not exercised, judgements. It can
-// be folded.
+// A part of the sheet under a caption: lines that were kept, lines not exercised, judgements. It
+// can be folded.
 #pragma once
 
 #include <QString>

@@ -14,13 +14,12 @@ using marking::Outcome;
 
 namespace {
 
-QString tr(const char* english, int n = -1) {
-  return QCoreApplication::translate("Sections", english, nullptr, n);
-}
+QString tr(const char* english) { return QCoreApplication::translate("Sections", english); }
 
 SectionRow timeRow(const marking::MarkSheet& sheet) {
   const marking::SheetHead& head = sheet.head;
-  if (!head.time_allowed_s) return {VerdictSign::kNone, tr("Time taken"), {}, timeText(head.last_tick)};
+  if (!head.time_allowed_s)
+    return {VerdictSign::kNone, tr("Time taken"), {}, timeText(head.last_tick)};
   const auto allowed = static_cast<std::int64_t>(*head.time_allowed_s * 100);
   const bool in_time = sheet.decision.in_time;
   return {in_time ? VerdictSign::kGood : VerdictSign::kUnsure,
@@ -32,31 +31,33 @@ SectionText wholeRun(const marking::MarkSheet& sheet) {
   SectionText section{tr("The run as a whole"), {}, {}, false};
   if (sheet.aim) {
     const auto& at = sheet.aim->reached_at;
-    section.rows.push_back({at ? VerdictSign::kGood : VerdictSign::kDefect,
-                            at ? tr("It came to what was asked") : tr("It did not come to what was asked"),
-                            sheetWords(sheet.aim->words), at ? timeText(*at) : QString()});
+    section.rows.push_back(
+        {at ? VerdictSign::kGood : VerdictSign::kDefect,
+         at ? tr("It came to what was asked") : tr("It did not come to what was asked"),
+         sheetWords(sheet.aim->words), at ? timeText(*at) : QString()});
   }
   section.rows.push_back(timeRow(sheet));
-  const bool enough = sheet.totals.possible > 0 &&
-                      sheet.totals.percent + 1e-9 >= sheet.pass.pass_percent;
+  const bool enough =
+      sheet.totals.possible > 0 && sheet.totals.percent + 1e-9 >= sheet.pass.pass_percent;
   section.rows.push_back({enough ? VerdictSign::kGood : VerdictSign::kUnsure,
                           enough ? tr("Points enough") : tr("Too few points"),
-                          pointsSentence(sheet), {}});
-  for (const auto& notes : {sheet.head.faults, sheet.head.freezes, sheet.head.prompts,
-                            sheet.head.limits_met})
+                          pointsSentence(sheet),
+                          {}});
+  for (const auto& notes :
+       {sheet.head.faults, sheet.head.freezes, sheet.head.prompts, sheet.head.limits_met})
     for (const marking::SheetNote& note : notes)
-      section.rows.push_back(
-          {VerdictSign::kSeen, sheetWords(note.text), {}, timeText(note.tick)});
+      section.rows.push_back({VerdictSign::kSeen, sheetWords(note.text), {}, timeText(note.tick)});
   return section;
 }
 
-SectionRow keptRow(const marking::SheetLine& line) {
+SectionRow keptRow(const marking::MarkSheet& sheet, const marking::SheetLine& line) {
   QStringList detail;
   if (line.prompted_at) detail << tr("after a prompt: earns nothing");
-  if (line.verdict.inside_tolerance) detail << tr("just within the tolerance: %1").arg(sheetWords(line.tolerance));
+  if (line.verdict.inside_tolerance)
+    detail << tr("just within the tolerance: %1").arg(sheetWords(line.tolerance));
   if (!line.verdict.way.empty()) detail << tr("way taken: %1").arg(sheetWords(line.verdict.way));
   return {line.prompted_at ? VerdictSign::kSeen : VerdictSign::kGood, sheetWords(line.title),
-          detail.join(QLatin1String("; ")), timeText(line.verdict.tick)};
+          detail.join(QLatin1String("; ")), timeText(momentOf(sheet, line))};
 }
 
 void addLines(const marking::MarkSheet& sheet, std::vector<SectionText>& sections) {
@@ -65,17 +66,17 @@ void addLines(const marking::MarkSheet& sheet, std::vector<SectionText>& section
   SectionText untried{tr("Not exercised"), {}, {}, true};
   for (const marking::SheetLine& line : sheet.lines) {
     if (!line.void_reason.empty()) {
-      void_lines.rows.push_back({VerdictSign::kNone, sheetWords(line.title),
-                                 sheetWords(line.void_reason), {}});
+      void_lines.rows.push_back(
+          {VerdictSign::kNone, sheetWords(line.title), sheetWords(line.void_reason), {}});
     } else if (line.outcome() == Outcome::kMet) {
-      kept.rows.push_back(keptRow(line));
+      kept.rows.push_back(keptRow(sheet, line));
     } else if (line.outcome() == Outcome::kNotExercised) {
       untried.rows.push_back({VerdictSign::kNone, sheetWords(line.title), {}, {}});
     }
   }
   for (SectionText* section : {&kept, &void_lines, &untried}) {
     if (section->rows.empty()) continue;
-    section->count = tr("%n line(s)", static_cast<int>(section->rows.size()));
+    section->count = linesText(static_cast<int>(section->rows.size()));
     sections.push_back(std::move(*section));
   }
 }

@@ -46,8 +46,8 @@ void SheetButton::paintEvent(QPaintEvent*) {
   const Tone fill = isDown() ? Tone::kHand : underMouse() ? Tone::kWash : Tone::kFace;
   const Tone ink = isDown() ? Tone::kPaper : isEnabled() ? Tone::kInk : Tone::kInk2;
   pen.rect({kRim, kRim, w - 2 * kRim, h - 2 * kRim},
-           {strong_ ? drawing::kRing : drawing::kThin, isEnabled() ? Tone::kInk : Tone::kRule}, fill,
-           4);
+           {strong_ ? drawing::kRing : drawing::kThin, isEnabled() ? Tone::kInk : Tone::kRule},
+           fill, 4);
   pen.text({w / 2, h / 2 + 0.36 * drawing::kText}, text(),
            {.anchor = drawing::Anchor::kMiddle, .bold = strong_, .tone = ink, .on = fill});
   if (hasFocus())

@@ -93,9 +93,7 @@ void StripChart::arrange() {
 
 QPointF StripChart::toSheet(QPointF position) const { return position / look_.scale; }
 
-double StripChart::xOf(std::int64_t tick) const {
-  return layout_.xOf(tick, span_) * look_.scale;
-}
+double StripChart::xOf(std::int64_t tick) const { return layout_.xOf(tick, span_) * look_.scale; }
 
 void StripChart::showSpan(Span span) {
   const Span clamped = clampSpan(span, last_tick_);
@@ -118,6 +116,11 @@ void StripChart::setCursor(std::int64_t tick) {
   moveCursor(tick);
   if (cursor_ >= span_.from && cursor_ <= span_.to) return;
   showSpan({cursor_ - span_.length() / 2, cursor_ - span_.length() / 2 + span_.length()});
+}
+
+void StripChart::setSelectedLine(int line) {
+  selected_line_ = line;
+  over_->update();
 }
 
 std::optional<double> StripChart::valueAtCursor(unit::Signal signal) const {
@@ -155,8 +158,8 @@ QString StripChart::summary() const {
   for (const Flag& flag : flags_)
     if (!flag.again)
       parts << tr("Line %1, %2, at %3: %4.")
-                   .arg(QString::number(flag.line), className(flag.rule_class),
-                        timeText(flag.tick), flag.title);
+                   .arg(QString::number(flag.line), className(flag.rule_class), timeText(flag.tick),
+                        flag.title);
   if (flags_.empty()) parts << tr("No line was broken.");
   parts << momentText() + QLatin1Char('.');
   return parts.join(QLatin1Char(' '));

@@ -32,6 +32,8 @@ class StripChart : public QWidget {
   [[nodiscard]] std::int64_t cursor() const { return cursor_; }
   /// Moved into the run, and the strip shifted so that it is seen.
   void setCursor(std::int64_t tick);
+  /// The flags of this line are marked; 0: none.
+  void setSelectedLine(int line);
   [[nodiscard]] Span span() const { return span_; }
   void showSpan(Span span);
   void showAll() { showSpan({0, last_tick_}); }
@@ -86,6 +88,7 @@ class StripChart : public QWidget {
   void paintAxis(drawing::Pen& pen) const;
   void paintFlags(drawing::Pen& pen) const;
   void paintCursor(drawing::Pen& pen) const;
+  [[nodiscard]] QRectF cursorTag() const;
 
   const SheetLook& look_;
   const session::SignalHistory* history_ = nullptr;
@@ -94,6 +97,7 @@ class StripChart : public QWidget {
   std::vector<Plot> plots_;
   std::vector<Flag> flags_;
   std::int64_t last_tick_ = 1, cursor_ = 0;
+  int selected_line_ = 0;
   Span span_;
   StripLayout layout_;
   std::vector<PlacedFlag> placed_;

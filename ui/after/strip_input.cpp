@@ -20,7 +20,8 @@ std::optional<std::size_t> StripChart::findFlagAt(QPointF u) const {
   for (const PlacedFlag& placed : placed_) {
     const Flag& flag = flags_[placed.flag];
     const double width = flagWidth(flag.again ? QString() : QString::number(flag.line));
-    const QRectF box(placed.x, layout_.flags_top + placed.row * kFlagPitch, width, kFlagHeight);
+    const double left = placed.mirrored ? placed.x - width : placed.x;
+    const QRectF box(left, layout_.flags_top + placed.row * kFlagPitch, width, kFlagHeight);
     if (box.adjusted(-3, -4, 3, 4).contains(u)) return placed.flag;
   }
   return std::nullopt;

@@ -10,30 +10,28 @@
 namespace cabwright::after {
 namespace {
 
-constexpr double kLabels = 214, kRightMargin = 52, kPlotGap = 16, kAxisHeight = 40;
-constexpr double kFlagGap = 4;
+constexpr double kLabels = 238, kRightMargin = 52, kPlotGap = 16, kAxisHeight = 40;
+constexpr double kFlagGap = 4, kMergedRoom = 36;
 constexpr std::int64_t kShortest = 200;
-constexpr std::array<std::int64_t, 15> kSteps_s{1,   2,   5,   10,  15,   30,   60,  120,
+constexpr std::array<std::int64_t, 15> kSteps_s{1,   2,   5,   10,   15,   30,   60,   120,
                                                 300, 600, 900, 1800, 3600, 7200, 14400};
 
 }  // namespace
 
 Span clampSpan(Span wanted, std::int64_t last_tick) {
   const std::int64_t whole = std::max<std::int64_t>(last_tick, 1);
-  const std::int64_t length =
-      std::clamp(wanted.length(), std::min(kShortest, whole), whole);
+  const std::int64_t length = std::clamp(wanted.length(), std::min(kShortest, whole), whole);
   const std::int64_t from = std::clamp<std::int64_t>(wanted.from, 0, whole - length);
   return {from, from + length};
 }
 
 Span zoomedSpan(Span now, double factor, std::int64_t around, std::int64_t last_tick) {
-  const double share =
-      std::clamp(static_cast<double>(around - now.from) / static_cast<double>(now.length()), 0.0,
-                 1.0);
+  const double share = std::clamp(
+      static_cast<double>(around - now.from) / static_cast<double>(now.length()), 0.0, 1.0);
   const std::int64_t whole = std::max<std::int64_t>(last_tick, 1);
-  const double wanted = std::clamp(static_cast<double>(now.length()) * factor,
-                                   static_cast<double>(std::min(kShortest, whole)),
-                                   static_cast<double>(whole));
+  const double wanted =
+      std::clamp(static_cast<double>(now.length()) * factor,
+                 static_cast<double>(std::min(kShortest, whole)), static_cast<double>(whole));
   const std::int64_t length = std::llround(wanted);
   const std::int64_t from = around - std::llround(share * wanted);
   return clampSpan({from, from + length}, last_tick);
@@ -73,19 +71,21 @@ std::vector<PlacedFlag> placeFlags(const std::vector<Flag>& flags, const StripLa
   for (std::size_t k = 0; k < flags.size(); ++k) {
     if (flags[k].tick < span.from || flags[k].tick > span.to) continue;
     const double x = layout.xOf(flags[k].tick, span);
+    const double width = flagWidth(flags[k].again ? QString() : QString::number(flags[k].line));
+    const bool mirrored = x + width + kMergedRoom > layout.right + kRightMargin;
+    const double first = mirrored ? x - width : x;
     const auto row = static_cast<std::size_t>(
-        std::ranges::find_if(free_from, [x](double end) { return end <= x; }) -
+        std::ranges::find_if(free_from, [first](double end) { return end <= first; }) -
         free_from.begin());
     if (row == free_from.size()) {  // no room: counted on the last one of the lowest row
       ++placed[last_in.back()].merged;
       continue;
     }
-    const QString text = flags[k].again ? QString() : QString::number(flags[k].line);
-    // Room for "+9" behind those of the lowest row.
-    const double room = row + 1 == free_from.size() ? 34 : 0;
-    free_from[row] = x + flagWidth(text) + kFlagGap + room;
+    // Behind those of the lowest row there is room for "+9".
+    const double room = row + 1 == free_from.size() ? kMergedRoom : 0;
+    free_from[row] = first + width + kFlagGap + room;
     last_in[row] = placed.size();
-    placed.push_back({k, x, static_cast<int>(row), 0});
+    placed.push_back({k, x, mirrored, static_cast<int>(row), 0});
   }
   return placed;
 }

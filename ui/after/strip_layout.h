@@ -24,12 +24,12 @@ struct Span {
 [[nodiscard]] Span zoomedSpan(Span now, double factor, std::int64_t around, std::int64_t last_tick);
 
 struct StripLayout {
-  double left = 0, right = 0;   ///< x of the plots' sides
-  double flags_top = 0;         ///< y of the first row of flags
-  double lanes_top = 0;         ///< y of the first lane's middle
-  double actions_y = 0;         ///< middle of the row of actions
-  double axis_y = 0;            ///< top of the axis of time
-  std::vector<QRectF> plots;    ///< boxes of the plots
+  double left = 0, right = 0;  ///< x of the plots' sides
+  double flags_top = 0;        ///< y of the first row of flags
+  double lanes_top = 0;        ///< y of the first lane's middle
+  double actions_y = 0;        ///< middle of the row of actions
+  double axis_y = 0;           ///< top of the axis of time
+  std::vector<QRectF> plots;   ///< boxes of the plots
 
   [[nodiscard]] double xOf(std::int64_t tick, Span span) const;
   [[nodiscard]] std::int64_t tickAt(double x, Span span) const;
@@ -43,7 +43,8 @@ inline constexpr double kLanePitch = 30, kLaneBar = 24, kFlagPitch = 31;
 /// A flag in its row; `merged` others stand behind it, too near to be shown.
 struct PlacedFlag {
   std::size_t flag = 0;
-  double x = 0;
+  double x = 0;           ///< of its pole
+  bool mirrored = false;  ///< it hangs to the left: no room at the right
   int row = 0;
   int merged = 0;
 };

@@ -54,7 +54,8 @@ double calcHigh(const session::SignalHistory& history, const std::vector<Curve>&
                 double least, double step) {
   double high = least;
   for (const Curve& curve : curves)
-    for (const float v : history.series(curve.signal)) high = std::max(high, static_cast<double>(v));
+    for (const float v : history.series(curve.signal))
+      high = std::max(high, static_cast<double>(v));
   return std::ceil(high / step - 1e-9) * step;
 }
 
@@ -76,17 +77,41 @@ std::vector<Plot> makePlots(const session::SignalHistory& history, int cab) {
   using enum unit::Signal;
   const auto of = [cab](unit::Signal s) { return ofCab(s, cab); };
   std::vector<Plot> plots;
-  plots.push_back({tr("Control air"), tr("psi"), 0, 100, 50, 1, 0, {75, 95},
+  plots.push_back({tr("Control air"),
+                   tr("psi"),
+                   0,
+                   100,
+                   50,
+                   0,
+                   {75, 95},
                    {{of(kCab1Air), {}, Tone::kCurve1, {}}}});
-  plots.push_back({tr("Vacuum"), tr("inHg"), 0, 30, 10, 1, 1, {21},
+  plots.push_back({tr("Vacuum"),
+                   tr("inHg"),
+                   0,
+                   30,
+                   10,
+                   1,
+                   {21},
                    {{of(kCab1TrainPipe), tr("train pipe"), Tone::kCurve2, {}},
                     {of(kCab1ReleasePipe), tr("release pipe"), Tone::kCurve1, kDashes}}});
-  plots.push_back({tr("Engines"), tr("×100 rev/min"), 0, 2000, 1000, 100, 1, {},
+  plots.push_back({tr("Engines"),
+                   tr("rev/min"),
+                   0,
+                   2000,
+                   2000,
+                   0,
+                   {},
                    {{of(kCab1Rpm1), tr("engine 1"), Tone::kCurve3, {}},
                     {of(kCab1Rpm2), tr("engine 2"), Tone::kCurve4, kDashes}}});
-  plots.push_back({tr("Speed"), tr("mph"), 0, 20, 20, 1, 0, {},
-                   {{of(kCab1Speed), {}, Tone::kCurve1, {}}}});
-  plots.push_back({tr("Levers"), tr("notch"), 0, 4, 2, 1, 0, {},
+  plots.push_back(
+      {tr("Speed"), tr("mph"), 0, 20, 20, 0, {}, {{of(kCab1Speed), {}, Tone::kCurve1, {}}}});
+  plots.push_back({tr("Levers"),
+                   tr("notch"),
+                   0,
+                   4,
+                   2,
+                   0,
+                   {},
                    {{of(kCab1Throttle), tr("throttle"), Tone::kCurve2, {}},
                     {of(kCab1Gear), tr("gear"), Tone::kCurve1, kDashes}}});
   for (Plot& plot : plots) plot.high = calcHigh(history, plot.curves, plot.high, plot.step);
@@ -101,12 +126,16 @@ std::vector<Flag> makeFlags(const FinishedRun& run) {
     const marking::RuleClass c = line.verdict.outcome == marking::Outcome::kBroken
                                      ? line.verdict.judged_as
                                      : line.rule_class;
-    flags.push_back({line.verdict.tick, line.number, c, sheetWords(line.title), false});
+    const QString title = sheetWords(line.title);
+    flags.push_back({momentOf(run.sheet, line), line.number, c, title, false});
     for (const marking::Mark& mark : run.marks)
       if (mark.rule == line.rule && !mark.met && mark.tick != line.verdict.tick)
-        flags.push_back({mark.tick, line.number, c, sheetWords(line.title), true});
+        flags.push_back({mark.tick, line.number, c, title, true});
   }
-  std::ranges::stable_sort(flags, {}, &Flag::tick);
+  // The heavier first where several fell at once.
+  std::ranges::stable_sort(flags, [](const Flag& a, const Flag& b) {
+    return a.tick != b.tick ? a.tick < b.tick : a.rule_class > b.rule_class;
+  });
   return flags;
 }
 

@@ -36,11 +36,10 @@ struct Curve {
   std::vector<double> dash;  ///< u; empty: solid
 };
 
-/// Low and high are the ends of its scale; in the unit of its signals, shown divided by `divisor`.
+/// Low and high are the ends of its scale, in the unit of its signals.
 struct Plot {
   QString name, unit;
   double low = 0, high = 1, step = 1;
-  double divisor = 1;
   int decimals = 0;
   std::vector<double> limits;  ///< figures that matter
   std::vector<Curve> curves;

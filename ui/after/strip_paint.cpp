@@ -8,6 +8,7 @@
 #include "after/strip_chart.h"
 #include "after/words.h"
 #include "drawing/furniture.h"
+#include "drawing/key_cap.h"
 
 namespace cabwright::after {
 
@@ -16,8 +17,9 @@ using drawing::Tone;
 
 namespace {
 
-constexpr double kValueRight = 172, kScaleRight = 206, kCapHalf = 0.36 * drawing::kText;
+constexpr double kValueRight = 188, kScaleRight = 230, kCapHalf = 0.36 * drawing::kText;
 constexpr double kTimeWidth = 112;
+constexpr qsizetype kLeastLetters = 6;  // of a word cut short, with the ellipsis
 
 }  // namespace
 
@@ -45,8 +47,12 @@ void StripChart::paintSegment(drawing::Pen& pen, const Lane& lane, const Segment
   const bool hand = lane.kind == LaneKind::kHand;
   const bool dark = lane.kind == LaneKind::kLamp && !segment.lit;
   const bool lap = lane.kind == LaneKind::kBrake && segment.value == 0;
-  drawing::Stroke stroke{drawing::kThin, hand ? Tone::kHand : segment.lit ? Tone::kGood : Tone::kInk,
-                         {}, false};
+  drawing::Stroke stroke{drawing::kThin,
+                         hand          ? Tone::kHand
+                         : segment.lit ? Tone::kGood
+                                       : Tone::kInk,
+                         {},
+                         false};
   if (segment.lit) stroke.width = drawing::kNorm;
   if (dark || lap) stroke = {drawing::kThin, Tone::kRule, {4, 3}, false};
   if (width < 5) {
@@ -57,16 +63,18 @@ void StripChart::paintSegment(drawing::Pen& pen, const Lane& lane, const Segment
   pen.rect(bar, stroke, fill, 3);
   const double room = width - 14;
   const bool bold = segment.lit;
-  if (room < drawing::textWidth(segment.words.left(2), drawing::kText, bold) + 12) return;
   const QString words = drawing::elideText(segment.words, room, drawing::kText, bold);
-  if (words.size() < 2) return;
+  if (words != segment.words && words.size() < kLeastLetters) return;
   pen.text({x0 + 8, y + kCapHalf}, words,
            {.bold = bold,
-            .tone = segment.lit ? Tone::kGood : dark || lap ? Tone::kInk2 : Tone::kInk,
+            .tone = segment.lit   ? Tone::kGood
+                    : dark || lap ? Tone::kInk2
+                                  : Tone::kInk,
             .on = fill});
 }
 
 void StripChart::paintLanes(drawing::Pen& pen) const {
+  pen.text({0, layout_.flags_top + kFlagHeight / 2 + kCapHalf}, tr("Marks"), {.tone = Tone::kInk2});
   double y = layout_.lanes_top;
   for (const Lane& lane : lanes_) {
     const double name = pen.text({0, y + kCapHalf}, lane.name, {.tone = Tone::kInk2});
@@ -76,6 +84,7 @@ void StripChart::paintLanes(drawing::Pen& pen) const {
     pen.line({layout_.left, y}, {layout_.right, y}, {drawing::kHairline, Tone::kHair});
     for (const Segment& segment : lane.segments) {
       if (segment.to < span_.from || segment.from > span_.to || segment.words.isEmpty()) continue;
+      if (lane.kind == LaneKind::kPlace && segment.value == 0) continue;  // nowhere: on the way
       paintSegment(pen, lane, segment, y);
     }
     y += kLanePitch;
@@ -86,18 +95,13 @@ void StripChart::paintActions(drawing::Pen& pen) const {
   const double y = layout_.actions_y;
   pen.text({0, y + kCapHalf}, tr("Actions"), {.tone = Tone::kInk2});
   double last = -1;
-  int near = 0;
   for (const session::TimedAction& timed : actions_) {
-    if (std::abs(timed.tick - cursor_) <= 5 * session::kTicksPerSecond) ++near;
     if (timed.tick < span_.from || timed.tick > span_.to) continue;
     const double x = layout_.xOf(timed.tick, span_);
     if (x - last < 1.5) continue;  // no two can be told apart there
     pen.line({x, y - 8}, {x, y + 8}, {drawing::kThin, Tone::kInk});
     last = x;
   }
-  if (near > 0)
-    pen.text({kScaleRight, y + kCapHalf}, tr("%n in 10 s", nullptr, near),
-             {.anchor = Anchor::kEnd, .tone = Tone::kInk2});
 }
 
 void StripChart::paintPlot(drawing::Pen& pen, const Plot& plot, const QRectF& box) const {
@@ -111,7 +115,7 @@ void StripChart::paintPlot(drawing::Pen& pen, const Plot& plot, const QRectF& bo
   }
   for (double v = plot.low; v <= plot.high + 1e-9; v += plot.step) {
     pen.line({box.left() - 5, yOf(v)}, {box.left(), yOf(v)}, {drawing::kThin, Tone::kInk2});
-    pen.text({kScaleRight, yOf(v) + kCapHalf}, QString::number(v / plot.divisor),
+    pen.text({kScaleRight, yOf(v) + kCapHalf}, QString::number(v),
              {.anchor = Anchor::kEnd, .tone = Tone::kInk2});
   }
   double above = 1e9;
@@ -148,17 +152,24 @@ void StripChart::paintLegend(drawing::Pen& pen, const Plot& plot, const QRectF& 
     }
     const auto value = valueAtCursor(curve.signal);
     if (value)
-      pen.text({kValueRight, y}, QString::number(*value / plot.divisor, 'f', plot.decimals),
+      pen.text({kValueRight, y}, QString::number(*value, 'f', plot.decimals),
                {.anchor = Anchor::kEnd, .bold = true});
   }
 }
 
 void StripChart::paintAxis(drawing::Pen& pen) const {
   const double y = layout_.axis_y;
-  pen.text({0, y + 26}, tr("Time"), {.tone = Tone::kInk2});
+  double x_key = pen.text({0, y + 26}, tr("Time"), {.tone = Tone::kInk2}) + 30;
+  for (const char* key : {"+", "\u2212", "0"}) {
+    const double wide = drawing::paintKeyCap(pen, {x_key, y + 20}, QString::fromUtf8(key));
+    x_key += wide + 6;
+  }
+  const QRectF tag = cursorTag();
   for (const std::int64_t tick : axisTicks(layout_, span_, kTimeWidth)) {
     const double x = layout_.xOf(tick, span_);
     pen.line({x, y}, {x, y + 6}, {drawing::kThin, Tone::kInk2});
+    const double half = drawing::textWidth(timeText(tick)) / 2 + 6;
+    if (!tag.isNull() && x + half > tag.left() && x - half < tag.right()) continue;
     pen.text({x, y + 26}, timeText(tick), {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
   }
 }
@@ -176,18 +187,24 @@ void StripChart::paintFlags(drawing::Pen& pen) const {
     const Flag& flag = flags_[placed.flag];
     const double y = layout_.flags_top + placed.row * kFlagPitch;
     const bool critical = flag.rule_class == marking::RuleClass::kCritical;
-    pen.line({placed.x, y}, {placed.x, layout_.axis_y},
-             {critical ? drawing::kNorm : drawing::kThin, toneOf(flag.rule_class),
-              flag.again ? std::vector<double>{3, 4} : std::vector<double>{}, false});
+    const drawing::Stroke pole{
+        critical ? drawing::kNorm : drawing::kThin, toneOf(flag.rule_class), {}, false};
+    drawing::Stroke on_plots = pole;
+    if (!critical || flag.again) on_plots.dash = {3, 5};
+    const double lanes_end = layout_.actions_y + kLanePitch / 2;
+    pen.line({placed.x, y}, {placed.x, lanes_end}, flag.again ? on_plots : pole);
+    pen.line({placed.x, lanes_end}, {placed.x, layout_.axis_y}, on_plots);
   }
   for (const PlacedFlag& placed : placed_) {
     const Flag& flag = flags_[placed.flag];
     const double y = layout_.flags_top + placed.row * kFlagPitch;
     const QString text = flag.again ? QString() : QString::number(flag.line);
-    paintFlag(pen, {placed.x, y}, {flag.rule_class, text, flag.tick == cursor_});
+    paintFlag(pen, {placed.x, y},
+              {flag.rule_class, text, flag.line == selected_line_, placed.mirrored});
     if (placed.merged > 0)
-      pen.text({placed.x + flagWidth(text) + 3, y + kFlagHeight / 2 + kCapHalf},
-               QStringLiteral("+%1").arg(placed.merged), {.tone = Tone::kInk2});
+      pen.text(
+          {placed.x + (placed.mirrored ? 0 : flagWidth(text)) + 4, y + kFlagHeight / 2 + kCapHalf},
+          QStringLiteral("+%1").arg(placed.merged), {.tone = Tone::kInk2});
   }
 }
 
@@ -207,14 +224,19 @@ void StripChart::paintCursor(drawing::Pen& pen) const {
                  {drawing::kNorm, Tone::kHand}, Tone::kFace);
     }
   }
-  const QString time = timeText(cursor_, true);
-  const double wide = drawing::textWidth(time, drawing::kText, true) + 16;
-  const double right = width() / look_.scale;
-  const double left = std::clamp(x - wide / 2, layout_.left - 40, std::max(0.0, right - wide));
-  const QRectF tag(left, layout_.axis_y + 8, wide, 26);
+  const QRectF tag = cursorTag();
   pen.rect(tag, drawing::kNoLine, Tone::kHand, 3);
-  pen.text({tag.left() + 8, tag.center().y() + kCapHalf}, time,
+  pen.text({tag.left() + 8, tag.center().y() + kCapHalf}, timeText(cursor_, true),
            {.bold = true, .tone = Tone::kPaper, .on = Tone::kHand});
+}
+
+// Where the time of the cursor stands; null while it is out of sight.
+QRectF StripChart::cursorTag() const {
+  if (cursor_ < span_.from || cursor_ > span_.to) return {};
+  const double wide = drawing::textWidth(timeText(cursor_, true), drawing::kText, true) + 16;
+  const double x = layout_.xOf(cursor_, span_), right = width() / look_.scale;
+  const double left = std::clamp(x - wide / 2, layout_.left - 40, std::max(0.0, right - wide));
+  return {left, layout_.axis_y + 8, wide, 26};
 }
 
 }  // namespace cabwright::after

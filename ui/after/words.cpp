@@ -38,6 +38,18 @@ std::string_view afterDot(std::string_view name) {
   return dot == std::string_view::npos ? name : name.substr(dot + 1);
 }
 
+// "drive 2" of "true.drive2.meshed"; empty if no part of the name is numbered.
+QString numberedPart(std::string_view name) {
+  while (!name.empty()) {
+    const std::size_t dot = std::min(name.find('.'), name.size());
+    const std::string_view part = name.substr(0, dot);
+    name.remove_prefix(std::min(dot + 1, name.size()));
+    if (part == "cab1" || part == "cab2" || part.empty()) continue;
+    if (part.back() == '1' || part.back() == '2') return spaced(part);
+  }
+  return {};
+}
+
 const unit::ControlInfo* findControlOf(unit::Signal signal) {
   for (const unit::ControlInfo& info : unit::controlTable())
     if (info.signal == signal) return &info;
@@ -73,8 +85,8 @@ QString timeText(std::int64_t tick, bool tenths) {
 QString placeName(int number) {
   if (number < 1 || number > static_cast<int>(unit::kPlaceCount))
     return QCoreApplication::translate("Place", "on the way");
-  return translated(
-      "Place", capital(spaced(unit::placeTable()[static_cast<std::size_t>(number - 1)].name)));
+  return translated("Place",
+                    capital(spaced(unit::placeTable()[static_cast<std::size_t>(number - 1)].name)));
 }
 
 QString controlName(int number) {
@@ -92,10 +104,24 @@ QString itemName(std::string_view item) {
 }
 
 QString signalName(unit::Signal signal) {
-  if (const unit::ControlInfo* control = findControlOf(signal))
-    return translated("Control", capital(spaced(afterDot(control->name))));
-  const std::string_view text = unit::signalInfo(signal).text;
-  return capital(translated("Signal", toQt(text.substr(0, text.find_first_of(",:;")))));
+  if (const unit::ControlInfo* control = findControlOf(signal)) {
+    const QString name = translated("Control", capital(spaced(afterDot(control->name))));
+    const std::size_t dot = control->name.find('.');
+    if (dot == std::string_view::npos) return name;
+    return QCoreApplication::translate("Signal", "%1, %2")
+        .arg(name, translated("Place", spaced(control->name.substr(0, dot))));
+  }
+  const unit::SignalInfo& info = unit::signalInfo(signal);
+  for (const std::string_view act : {"judged.", "looked.", "booked."})
+    if (info.name.starts_with(act) && info.layer == unit::Layer::kDone)
+      return QCoreApplication::translate("Signal", "%1: %2")
+          .arg(itemName(info.name.substr(act.size())),
+               translated("Signal", toQt(act.substr(0, act.size() - 1))));
+  const QString words =
+      capital(translated("Signal", toQt(info.text.substr(0, info.text.find_first_of(",:;")))));
+  const QString part = numberedPart(info.name);
+  if (part.isEmpty() || words.contains(part, Qt::CaseInsensitive)) return words;
+  return QCoreApplication::translate("Signal", "%1, %2").arg(words, translated("Signal", part));
 }
 
 QString valueText(unit::Signal signal, double value) {
@@ -118,6 +144,11 @@ QString className(marking::RuleClass c) { return sheetWords(marking::wordOf(c));
 
 drawing::Tone toneOf(marking::RuleClass c) {
   return c == marking::RuleClass::kCritical ? drawing::Tone::kBad : drawing::Tone::kDoubt;
+}
+
+QString linesText(int count) {
+  if (count == 1) return QCoreApplication::translate("Sheet", "one line");
+  return QCoreApplication::translate("Sheet", "%n lines", nullptr, count);
 }
 
 QString pointsText(double points) { return numberText(points, 1); }

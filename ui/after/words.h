@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Words of the sheet in the reader's language. What the marking says is English by design; its fixed
-// texts (titles, reasons, advice) can be translated in the context "Sheet".
+// Words of the sheet in the reader's language. What the marking says is English by design; its
+// fixed texts (titles, reasons, advice) can be translated in the context "Sheet".
 #pragma once
 
 #include <QString>
@@ -36,6 +36,8 @@ namespace cabwright::after {
 /// Tone of its flag and its words.
 [[nodiscard]] drawing::Tone toneOf(marking::RuleClass c);
 
+/// "one line", "12 lines".
+[[nodiscard]] QString linesText(int count);
 /// Points without more decimals than they need: "98", "4.5".
 [[nodiscard]] QString pointsText(double points);
 /// First letter small, no full stop at the end: to stand inside a sentence.

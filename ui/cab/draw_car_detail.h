@@ -17,7 +17,7 @@ inline constexpr double kWheelCircle = 130, kSmallCircle = 106;
 void drawWheelDetail(drawing::Pen& pen, QPointF centre, double blocks_on, bool scotch);
 /// Where in it things are, relative to the centre.
 inline constexpr QRectF kWheelTread{-62, 40, 68, 46}, kBlockLeft{-112, -18, 34, 66},
-    kRiggingRight{-30, 100, 66, 26}, kSpringTop{-50, -84, 100, 28}, kBoxMiddle{-26, -26, 52, 52},
+    kRiggingRight{-30, 100, 66, 26}, kSpringTop{-80, -62, 160, 18}, kBoxMiddle{-26, -26, 52, 52},
     kScotchRight{50, 50, 62, 34};
 
 /// Brake cylinder with piston rod, release valve and cord.

@@ -26,7 +26,7 @@ namespace {
 
 constexpr double kAxis = EngineGeometry::kAxis;
 constexpr double kFrom = EngineGeometry::kEngineFrom, kTo = EngineGeometry::kEngineTo;
-constexpr double kTop = 120, kBottom = 256, kSump = 288, kWall = 10;
+constexpr double kTop = 120, kBottom = 256, kWall = 10;
 constexpr int kCylinders = 6;
 constexpr double kEnd = 12, kPitch = (kTo - kFrom - 2 * kEnd) / kCylinders;
 constexpr double kThrow = 30, kBore = 25;

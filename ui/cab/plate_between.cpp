@@ -37,8 +37,8 @@ BetweenPlate::BetweenPlate(const PlateContext& context, QWidget* parent)
   addToggle(Control::kJumper, jumper_.centre + QPointF(0, kDetailR + 46), 110);
   addNamed(Item::kBetweenGangway, f_.box(-0.6, 2.06, 0.5, 2.58), Stands::kLeft,
            {a.left() + 130, f_.at(0, 2.36).y()}, f_.at(-0.52, 2.30));
-  addNamed(Item::kBetweenHoses, f_.box(-0.60, 0.08, 0.60, 0.46), Stands::kLeft,
-           {a.left() + 110, f_.at(0, 0.22).y()}, f_.at(-0.637, 0.43));
+  addNamed(Item::kBetweenHoses, f_.box(-0.70, 0.08, 0.70, 0.42), Stands::kLeft,
+           {a.left() + 110, f_.at(0, 0.22).y()}, f_.at(-0.63, 0.41));
   addNamed(Item::kBetweenAirHose, f_.box(-0.31, 0.50, 0.31, 0.66), Stands::kRight,
            {a.right() - 160, f_.at(0, 0.52).y()}, f_.at(0.27, 0.585));
   setDarkWords({f_.x, a.top() + 18});

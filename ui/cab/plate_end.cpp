@@ -64,7 +64,7 @@ void EndPlate::addLamps() {
 }
 
 void EndPlate::addLeft() {
-  const double x = area().left() + 176, top = f_.rail_y - kRoofTop_m * f_.scale;
+  const double x = area().left() + 230, top = f_.rail_y - kRoofTop_m * f_.scale;
   const auto down = [&](double share) { return top + share * (hose_.centre.y() - top); };
   const auto left = [&](Item of_end1, const QRectF& thing, double y, QPointF dot = {}) {
     addNamed(item(of_end1), thing, Stands::kLeft, {x, y}, dot);

@@ -36,10 +36,10 @@ EnginePlate::EnginePlate(int line, const PlateContext& context, QWidget* parent)
   fuel_ = 756 + g_.stretch * 0.65;
   drive_ = 948 + g_.stretch;
   turned_tick_ = context.seat.run().tick();
-  addItems();
   addGauges();
   addPanel();
   addDriveControls();
+  addItems();  // last: a hasp or a union beside a control lies above the room that control takes
   seen_ = see();
 }
 

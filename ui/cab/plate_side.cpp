@@ -171,7 +171,8 @@ CarLook SidePlate::look() const {
   const Signal blocks = motor_
                             ? (side_ == 0 ? Signal::kSide1BlocksOn : Signal::kSide2BlocksOn)
                             : (side_ == 0 ? Signal::kTrailer1BlocksOn : Signal::kTrailer2BlocksOn);
-  l.blocks_on = std::clamp(seat().value(blocks), 0.0, 1.0);
+  // In the dark nothing is to be made out of them: drawn neither on nor off.
+  l.blocks_on = seat().isPerceived(blocks) ? std::clamp(seat().value(blocks), 0.0, 1.0) : 0.5;
   const int seen = shown(item(Item::kSide1Scotches));
   l.scotches = std::max(seen, valueOf(scotchControl()) > 0.5 ? 1 : 0);
   l.person = shown(item(Item::kSide1People));
@@ -211,8 +212,7 @@ void SidePlate::drawLive(Pen& pen) const {
   const CarLook l = look();
   drawCarLive(pen, f_, l);
   drawWheelDetail(pen, wheel_.centre, l.blocks_on, l.scotches > 0);
-  drawCylinderDetail(pen, cylinder_.centre, l.blocks_on, valueOf(cord()), std::round(l.smoke * 10),
-                     l.fire ? 1.0 : 0 > 0.5);
+  drawCylinderDetail(pen, cylinder_.centre, l.blocks_on, valueOf(cord()) > 0.5);
   drawDrainDetail(pen, drain_.centre, motor_, valueOf(drainControl()) > 0.5);
 }
 

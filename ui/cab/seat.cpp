@@ -41,11 +41,7 @@ QString nameOf(unit::Actor who) {
 Seat::Seat(std::unique_ptr<session::LiveRun> run, QObject* parent)
     : QObject(parent), run_(std::move(run)), refusals_(unit::kControlCount) {
   seen_place_ = place();
-  const auto& guide = run_->situation().loaded.scenario.guide;
-  if (!inAssessment() && !guide.steps.empty()) {
-    guide_ = std::make_unique<session::GuideWalk>(guide);
-    guide_->seeFrame(frame());
-  }
+  noticeStep();
 }
 
 Seat::~Seat() = default;
@@ -105,7 +101,7 @@ Answer Seat::act(std::string verb, std::string object, std::string argument) {
   } else {
     answer = {taken.outcome.accepted, text(taken.outcome.perceived), text(taken.outcome.cause)};
   }
-  seeGuide();
+  noticeStep();
   Q_EMIT acted(text(unit::toText(action)), answer);
   Q_EMIT frameChanged();
   return answer;
@@ -167,8 +163,8 @@ void Seat::advanceTicks(std::int64_t ticks) {
   for (std::int64_t k = 0; k < ticks && !run_->failed(); ++k) {
     run_->advance(1);
     noteMessages();
-    if (run_->tick() % session::kFrameTicks == 0) seeGuide();
   }
+  noticeStep();
   noticePlace();
   Q_EMIT frameChanged();
 }
@@ -221,7 +217,7 @@ void Seat::advancePassing() {
     run_->advance(1);
     noteMessages();
     if (run_->tick() % session::kFrameTicks != 0) continue;
-    seeGuide();
+    noticeStep();
     std::optional<std::string> what = watch_->see(unit());
     if (!what && run_->tick() - passing_since_ >= kLongestPassTicks)
       what = tr("Twenty minutes have passed and nothing changed.").toStdString();
@@ -235,11 +231,11 @@ void Seat::advancePassing() {
   Q_EMIT frameChanged();
 }
 
-void Seat::seeGuide() {
-  if (guide_ == nullptr) return;
-  const scenario::GuideStep* before = guide_->current();
-  guide_->seeFrame(frame());
-  if (guide_->current() != before) Q_EMIT guideChanged();
+void Seat::noticeStep() {
+  const std::size_t step = guide() != nullptr ? guide()->behind() : 0;
+  if (step == seen_step_) return;
+  seen_step_ = step;
+  Q_EMIT guideChanged();
 }
 
 void Seat::finish() {

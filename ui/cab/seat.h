@@ -77,7 +77,7 @@ class Seat : public QObject {
   [[nodiscard]] double passedSeconds() const;
 
   /// The guide of the exercise, walked along; null in assessment and where there is none.
-  [[nodiscard]] const session::GuideWalk* guide() const { return guide_.get(); }
+  [[nodiscard]] const session::GuideWalk* guide() const { return run_->guide(); }
 
   /// Ends the run; the sheet afterwards is run().sheet().
   void finish();
@@ -102,14 +102,14 @@ class Seat : public QObject {
   void advancePassing();
   void noteMessages();
   void noticePlace();
-  void seeGuide();
+  void noticeStep();
 
   struct Refusal {
     QString words;
     std::int64_t until = 0;
   };
   std::unique_ptr<session::LiveRun> run_;
-  std::unique_ptr<session::GuideWalk> guide_;
+  std::size_t seen_step_ = 0;
   std::optional<session::ChangeWatch> watch_;
   std::vector<Refusal> refusals_;
   unit::Place seen_place_{};

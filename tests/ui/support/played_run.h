@@ -29,8 +29,8 @@ inline std::unique_ptr<session::LiveRun> playRun(const std::string& source,
   const std::string path = folder + script + ".txt";
   const auto file = scenario::loadText(path);
   if (const auto* fault = std::get_if<scenario::FileFault>(&file)) return say({*fault});
-  auto parsed = scenario::parseScript(std::get<scenario::SourceFile>(file), {},
-                                      scenario::neighboursOf(path));
+  auto parsed =
+      scenario::parseScript(std::get<scenario::SourceFile>(file), {}, scenario::neighboursOf(path));
   if (const auto* faults = std::get_if<scenario::FileFaults>(&parsed)) return say(*faults);
   session::LiveOptions options;
   options.mode = mode;
