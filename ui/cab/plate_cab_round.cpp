@@ -183,12 +183,11 @@ void CabRoundPlate::paintGround(Pen& pen) const {
                         tr("Back wall of cab %1").arg(cab_ + 1));
   drawing::paintCaption(pen, {l.door_left - 9, caption}, 196, tr("Door side"));
   const drawing::Stroke faint{drawing::kThin, Tone::kRule, {}, false};
-  // Walls with their waist rail; things stand before it.
+  // Walls with their skirting.
   const QRectF back(area().left(), l.wall_top, l.back_end - area().left(), l.floor - l.wall_top);
   pen.rect(back, {}, Tone::kNone, 3);
   pen.line({l.door_right + 9, l.floor}, {area().right(), l.floor}, {});
-  const double rail = l.floor - 64;
-  for (double y : {rail, rail + 8}) pen.line({back.left(), y}, {back.right(), y}, faint);
+  pen.line({back.left(), l.floor - 9}, {back.right(), l.floor - 9}, faint);
   paintShelf(pen, l.canister.left() - 16, l.flags.right() + 6, l.canister.bottom());
   paintCanister(pen, l.canister);
   paintRolledFlags(pen, l.flags);
