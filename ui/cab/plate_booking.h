@@ -16,7 +16,9 @@ class BookingPlate : public RoomPlate {
   void paintGround(drawing::Pen& pen) const override;
   void paintState(drawing::Pen& pen) const override;
   [[nodiscard]] std::vector<double> liveState() const override;
-  [[nodiscard]] QPointF darkWords() const override { return {desk_.center().x(), desk_.bottom() - 10}; }
+  [[nodiscard]] QPointF darkWords() const override {
+    return {desk_.center().x(), desk_.bottom() - 10};
+  }
 
  private:
   void addPegs();

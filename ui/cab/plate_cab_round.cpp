@@ -75,12 +75,14 @@ CabRoundPlate::Layout CabRoundPlate::makeLayout() const {
   l.door = {l.door_left, l.wall_top + 20, 140, l.floor - l.wall_top - 20};
   l.lock = {l.door_right - 30, l.door.top() + 202 + spare() * 0.2};
   l.panel = {l.panel_left, l.wall_top + 8, 300, 3 * rowPitch() + 20};
-  l.seat = {l.panel_left + 84, l.floor - 88, 132, 82};
+  l.seat = {l.panel_left + 84, l.floor - 80, 132, 74};
   l.floor_box = {area().left(), l.floor, area().width(), kFloorHeight - 8};
   return l;
 }
 
-QPointF CabRoundPlate::darkWords() const { return {area().center().x() - 60, area().top() + 18}; }
+QPointF CabRoundPlate::darkWords() const {
+  return {at_.seat.center().x(), (at_.panel.bottom() + at_.seat.top()) / 2 + 6};
+}
 
 void CabRoundPlate::addNamed(Item of_cab1, const QRectF& thing, QPointF label, bool leader) {
   addItem(itemOfCab(of_cab1, cab_), {.thing = thing, .label = label, .leader = leader});
@@ -181,12 +183,11 @@ void CabRoundPlate::paintGround(Pen& pen) const {
                         tr("Back wall of cab %1").arg(cab_ + 1));
   drawing::paintCaption(pen, {l.door_left - 9, caption}, 196, tr("Door side"));
   const drawing::Stroke faint{drawing::kThin, Tone::kRule, {}, false};
-  // Walls with their waist rail; things stand before it.
+  // Walls with their skirting.
   const QRectF back(area().left(), l.wall_top, l.back_end - area().left(), l.floor - l.wall_top);
   pen.rect(back, {}, Tone::kNone, 3);
   pen.line({l.door_right + 9, l.floor}, {area().right(), l.floor}, {});
-  const double rail = l.floor - 64;
-  for (double y : {rail, rail + 8}) pen.line({back.left(), y}, {back.right(), y}, faint);
+  pen.line({back.left(), l.floor - 9}, {back.right(), l.floor - 9}, faint);
   paintShelf(pen, l.canister.left() - 16, l.flags.right() + 6, l.canister.bottom());
   paintCanister(pen, l.canister);
   paintRolledFlags(pen, l.flags);

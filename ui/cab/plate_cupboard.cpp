@@ -120,9 +120,7 @@ std::vector<double> CupboardPlate::liveState() const {
   return state;
 }
 
-QPointF CupboardPlate::darkWords() const {
-  return {(column(0) + column(3)) / 2, box_.top() + 26};
-}
+QPointF CupboardPlate::darkWords() const { return {(column(0) + column(3)) / 2, box_.top() + 26}; }
 
 void CupboardPlate::paintGround(Pen& pen) const {
   drawing::paintCaption(pen, area().topLeft() + QPointF(0, 18), area().width(),
