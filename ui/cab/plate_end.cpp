@@ -34,6 +34,7 @@ EndPlate::EndPlate(int end, const PlateContext& context, QWidget* parent)
   hose_ = {
       f_.at(-(kHoseOut_m + kDummyOut_m) / 2, 0.74), 0.26 * f_.scale, {a.left() + 148, y}, kDetailR};
   coupling_ = {f_.at(0, 0.80), 0.22 * f_.scale, {a.right() - 148, y}, kDetailR};
+  setDetails({hose_, coupling_});
   addLamps();
   addLeft();
   addRight();
@@ -130,8 +131,7 @@ void EndPlate::drawGround(Pen& pen) const {
   drawFace(pen, f_);
   drawBufferBeam(pen, f_);
   drawLifeguards(pen, f_);
-  drawDetailCircle(pen, hose_);
-  drawDetailCircle(pen, coupling_);
+  drawDetails(pen);
 }
 
 void EndPlate::drawLive(Pen& pen) const {
