@@ -18,7 +18,7 @@ namespace {
 using scenario::FileFaults;
 using scenario::SourceFile;
 
-enum class Kind { kScenario, kVehicle, kRoute, kRules, kScript, kUnknown };
+enum class Kind { kScenario, kVehicle, kRoute, kRules, kGuide, kScript, kUnknown };
 
 // Whether a line of the text begins with one of these, spaces left out.
 // "air", "engine" ...: the first words of the numbers' names, without the figure.
@@ -69,13 +69,15 @@ Kind findKind(const fs::path& path, const std::string& text) {
   if (folder == "vehicles") return Kind::kVehicle;
   if (folder == "routes") return Kind::kRoute;
   if (folder == "rules") return Kind::kRules;
+  if (folder == "guides") return Kind::kGuide;
   if (hasLine(text, {"vehicle=", "route=", "[start", "[conditions", "[marking", "[[marking",
-                     "[people", "[[event", "[[hidden", "[[draw", "[[fault"})) {
+                     "[people", "[guide", "[[guide", "[[event", "[[hidden", "[[draw", "[[fault"})) {
     return Kind::kScenario;
   }
   if (hasLine(text, {"[[grade]]", "[[signal]]", "[[platform]]", "[[limit]]", "[[berth]]"}))
     return Kind::kRoute;
   if (hasLine(text, {"[[rule]]"})) return Kind::kRules;
+  if (hasLine(text, {"[[step]]"})) return Kind::kGuide;
   return hasNumberOfVehicle(text) ? Kind::kVehicle : Kind::kUnknown;
 }
 
@@ -170,12 +172,15 @@ FileFaults checkFile(const Context& context, const fs::path& path, const fs::pat
       return faultsOf(scenario::parseRoute(path.stem().string(), file));
     case Kind::kRules:
       return checkRules(file);
+    case Kind::kGuide:
+      return faultsOf(scenario::parseGuide(file));
     case Kind::kUnknown: {
       FileFaults faults;
       addFault(
           faults, file.name, 0,
           "no telling what this is: nothing in it is of a scenario (vehicle, route, [start] "
-          "...), a vehicle ([air], [engine1] ...), a route ([[grade]] ...) or rules ([[rule]])");
+          "...), a vehicle ([air], [engine1] ...), a route ([[grade]] ...), rules ([[rule]]) or a "
+          "guide ([[step]])");
       return faults;
     }
     case Kind::kScript:

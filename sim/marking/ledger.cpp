@@ -49,6 +49,12 @@ std::string wayText(const CompiledEvent& event, std::size_t way) {
   return event.ways.size() < 2 ? std::string() : event.ways[way].way.text;
 }
 
+void setRoom(std::optional<std::int64_t> room, Ruling& ruling) {
+  if (!room) return;
+  ruling.margin = toSeconds(*room);
+  ruling.unit = "s";
+}
+
 Ledger::Rank Ledger::rankOf(const CompiledRule& rule, const Ruling& ruling) {
   if (ruling.met) return kKept;
   if (!ruling.inside) return kFull;

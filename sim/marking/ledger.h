@@ -24,6 +24,9 @@ struct Ruling {
   std::string way;
 };
 
+/// The room in the rule's window (calcRoom) as the margin of a ruling; none: no margin.
+void setRoom(std::optional<std::int64_t> room, Ruling& ruling);
+
 class Ledger {
  public:
   /// The evidence is taken from the scene.

@@ -46,6 +46,8 @@ Monitor makeMonitor(const CompiledRule& rule) {
     case RuleKind::kHoldAfter:
     case RuleKind::kReachWithin:
       return SignalAfterMonitor(rule);
+    case RuleKind::kFallTold:
+      return FallToldMonitor(rule);
     case RuleKind::kHoldUntil:
       break;
   }

@@ -258,9 +258,29 @@ class HoldUntilMonitor {
   bool by_act_ = false;
 };
 
-using Monitor = std::variant<BeforeMonitor, ResponseMonitor, CountMonitor, PairMonitor,
-                             OrderMonitor, SequenceMonitor, AllBeforeMonitor, SustainMonitor,
-                             SignalBeforeMonitor, SignalAfterMonitor, HoldUntilMonitor>;
+/// fall_told: judged at b, on how far a signal has fallen since c began to hold.
+class FallToldMonitor {
+ public:
+  explicit FallToldMonitor(const CompiledRule&) {}
+  void passTime(const CompiledRule&, const Scene&, Ledger&, std::int64_t) {}
+  void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
+  void finish(const CompiledRule&, const Scene&, Ledger&) {}
+  [[nodiscard]] bool isPendingBad() const { return false; }
+
+ private:
+  struct Start {
+    std::int64_t tick;
+    double value;
+  };
+  [[nodiscard]] Ruling judge(const CompiledRule& rule, const Scene& scene) const;
+  std::optional<Start> start_;  ///< of the stretch in which c has held without a break
+  bool judged_ = false;
+};
+
+using Monitor =
+    std::variant<BeforeMonitor, ResponseMonitor, CountMonitor, PairMonitor, OrderMonitor,
+                 SequenceMonitor, AllBeforeMonitor, SustainMonitor, SignalBeforeMonitor,
+                 SignalAfterMonitor, HoldUntilMonitor, FallToldMonitor>;
 
 [[nodiscard]] Monitor makeMonitor(const CompiledRule& rule);
 

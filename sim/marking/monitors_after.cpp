@@ -11,15 +11,6 @@
 namespace cabwright::marking {
 namespace {
 
-// Time in hand of b, against both ends of the window.
-void setTimeMargin(const CompiledRule& rule, std::int64_t distance, Ruling& ruling) {
-  if (!rule.hi && rule.lo == 0) return;
-  std::int64_t margin = distance - rule.lo;
-  if (rule.hi) margin = rule.lo > 0 ? std::min(margin, *rule.hi - distance) : *rule.hi - distance;
-  ruling.margin = toSeconds(margin);
-  ruling.unit = "s";
-}
-
 std::string startText(const CompiledRule& rule, std::int64_t tick) {
   return fmt::format("{} at {}", startOf(rule.a), clockText(tick));
 }
@@ -51,7 +42,7 @@ void ResponseMonitor::close(const CompiledRule& rule, const Scene& scene, Ledger
     ruling.met = !rule.hi || distance <= *rule.hi;
     ruling.inside = !ruling.met;
     ruling.tick = scene.tick;
-    setTimeMargin(rule, distance, ruling);
+    setRoom(calcRoom(distance, rule.lo, rule.hi), ruling);
     ruling.reason = fmt::format("{}, {} {} after.", startText(rule, open_.front().tick),
                                 rule.b.name, secondsText(distance));
     ruling.way = wayText(rule.b, way);
@@ -124,7 +115,7 @@ void SignalAfterMonitor::closeReached(const CompiledRule& rule, const Scene& sce
     open.closed = true;
     Ruling ruling;
     ruling.tick = scene.tick;
-    setTimeMargin(rule, distance, ruling);
+    setRoom(calcRoom(distance, rule.lo, rule.hi), ruling);
     ruling.reason =
         fmt::format("{}. Asked after it: {}; reached {} after.", startText(rule, open.tick),
                     conditionWords(rule), secondsText(distance));

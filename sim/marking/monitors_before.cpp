@@ -38,19 +38,14 @@ Ruling BeforeMonitor::judge(const CompiledRule& rule, const Scene& scene) {
                               rule.a.name);
     return ruling;
   }
-  const bool ripe = *oldest <= latest;
   const std::int64_t distance = scene.tick - *oldest;
-  std::int64_t margin = ripe ? distance - rule.lo : -(rule.lo - distance);
-  if (ripe && rule.hi) margin = std::min(margin, *rule.hi - distance);
-  if (const auto young = a_.above(latest); ripe && margin < 0 && young) {
-    margin = std::max(margin, scene.tick - *young - rule.lo);
+  auto room = calcRoom(distance, rule.lo, rule.hi);
+  if (const auto young = a_.above(latest); room && *room < 0 && young) {
+    room = std::max(room, calcRoom(scene.tick - *young, rule.lo, rule.hi));
   }
-  ruling.met = margin >= 0;
-  ruling.inside = !ruling.met && (margin >= -rule.slack || isInside(rule, scene));
-  if (rule.hi || rule.lo > 0) {
-    ruling.margin = toSeconds(margin);
-    ruling.unit = "s";
-  }
+  ruling.met = !room || *room >= 0;
+  ruling.inside = !ruling.met && (*room >= -rule.slack || isInside(rule, scene));
+  setRoom(room, ruling);
   ruling.reason = fmt::format("{}, {} {} before.", when, rule.a.name, secondsText(distance));
   if (!ruling.met) {
     ruling.reason.pop_back();

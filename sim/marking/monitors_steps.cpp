@@ -48,14 +48,10 @@ Ruling SequenceMonitor::judge(const CompiledRule& rule, const Scene& scene) cons
     return ruling;
   }
   const std::int64_t distance = scene.tick - *complete_at_;
-  std::int64_t margin = distance - rule.lo;
-  if (rule.hi) margin = std::min(margin, *rule.hi - distance);
-  ruling.met = margin >= 0;
-  ruling.inside = !ruling.met && (margin >= -rule.slack || isInside(rule, scene));
-  if (rule.hi || rule.lo > 0) {
-    ruling.margin = toSeconds(margin);
-    ruling.unit = "s";
-  }
+  const auto room = calcRoom(distance, rule.lo, rule.hi);
+  ruling.met = !room || *room >= 0;
+  ruling.inside = !ruling.met && (*room >= -rule.slack || isInside(rule, scene));
+  setRoom(room, ruling);
   ruling.reason += fmt::format(", {} {} before", rule.steps.back().name, secondsText(distance));
   ruling.reason += ruling.met ? "." : fmt::format("; asked: {}.", allowedText(rule));
   return ruling;
@@ -73,7 +69,7 @@ Ruling AllBeforeMonitor::judge(const CompiledRule& rule, const Scene& scene) {
   Ruling ruling;
   ruling.tick = scene.tick;
   std::vector<std::string_view> missing;
-  std::optional<std::int64_t> margin;
+  std::optional<std::int64_t> least;  // room
   for (std::size_t k = 0; k < done_.size(); ++k) {
     const std::int64_t latest = scene.tick - rule.lo;
     done_[k].ripen(latest);
@@ -82,17 +78,15 @@ Ruling AllBeforeMonitor::judge(const CompiledRule& rule, const Scene& scene) {
       missing.emplace_back(rule.steps[k].name);
       continue;
     }
-    const std::int64_t distance = scene.tick - *when;
-    std::int64_t room = distance - rule.lo;
-    if (rule.hi) room = std::min(room, *rule.hi - distance);
-    if (room < 0) missing.emplace_back(rule.steps[k].name);
-    margin = margin ? std::min(*margin, room) : room;
+    const auto room = calcRoom(scene.tick - *when, rule.lo, rule.hi);
+    if (room && *room < 0) missing.emplace_back(rule.steps[k].name);
+    if (room) least = least ? std::min(*least, *room) : *room;
   }
   ruling.met = missing.empty();
   const bool all_there = std::all_of(done_.begin(), done_.end(),
                                      [](const RecentTimes& t) { return t.oldest().has_value(); });
   ruling.inside =
-      !ruling.met && ((all_there && margin && *margin >= -rule.slack) || isInside(rule, scene));
+      !ruling.met && ((all_there && least && *least >= -rule.slack) || isInside(rule, scene));
   ruling.reason = fmt::format("{} at {}", startOf(rule.b), clockText(scene.tick));
   if (ruling.met) {
     ruling.reason += ". All was done before it.";

@@ -7,7 +7,7 @@ namespace cabwright::marking {
 namespace {
 
 // In the order of RuleKind.
-constexpr std::array<std::string_view, 21> kKinds{"precedence",
+constexpr std::array<std::string_view, 22> kKinds{"precedence",
                                                   "alternate_precedence",
                                                   "chain_precedence",
                                                   "response",
@@ -27,8 +27,9 @@ constexpr std::array<std::string_view, 21> kKinds{"precedence",
                                                   "held_since",
                                                   "hold_after",
                                                   "reach_within",
-                                                  "hold_until"};
-static_assert(kKinds.size() == static_cast<std::size_t>(RuleKind::kHoldUntil) + 1);
+                                                  "hold_until",
+                                                  "fall_told"};
+static_assert(kKinds.size() == static_cast<std::size_t>(RuleKind::kFallTold) + 1);
 
 constexpr std::array<std::string_view, 3> kClasses{"technique", "serious", "critical"};
 constexpr std::array<std::string_view, 3> kLetters{"T", "S", "C"};

@@ -44,6 +44,8 @@ enum class RuleKind : std::uint8_t {
   kHoldAfter,   ///< hold_after: after each a, c holds from lo to hi seconds after
   kReachWithin,  ///< reach_within: after each a, c is reached lo to hi seconds after
   kHoldUntil,    ///< hold_until: from each a on c holds until b, which comes lo to hi s after
+  kFallTold,  ///< fall_told: the number b tells is how much `measure` fell in a minute, as it did
+              ///< while c held right up to b; no more than `by` off
 };
 
 /// An event with the words to call it by in sentences ("the warning"); by its text if none.
@@ -93,6 +95,8 @@ struct RuleSpec {
   std::string condition_name, during_name;
   /// Of kinds judged at b: the first b only.
   bool first_only = false;
+  std::string measure;         ///< a signal
+  double by = 0;               ///< in its unit
   double from_s = 0;           ///< lo
   std::optional<double> to_s;  ///< hi
   double for_s = 0;

@@ -26,7 +26,7 @@ struct Needs {
 };
 // Short, so that the table can be read as one.  NOLINTNEXTLINE(readability-identifier-naming)
 constexpr Need no = Need::kNo, may = Need::kMay, must = Need::kMust;
-constexpr std::array<Needs, 21> kNeeds{{
+constexpr std::array<Needs, 22> kNeeds{{
     {must, must, no, no, no, may, no, no},    // precedence
     {must, must, no, no, no, may, no, no},    // alternate_precedence
     {must, must, may, no, no, no, no, no},    // chain_precedence
@@ -48,6 +48,7 @@ constexpr std::array<Needs, 21> kNeeds{{
     {must, no, no, must, no, may, no, no},    // hold_after
     {must, no, no, must, no, may, no, no},    // reach_within
     {must, must, no, must, no, may, no, no},  // hold_until
+    {no, must, no, must, no, no, no, no},     // fall_told
 }};
 
 // The kinds that are final at each b.
@@ -61,6 +62,7 @@ bool isJudgedAtB(RuleKind kind) {
     case RuleKind::kHoldFor:
     case RuleKind::kOnceWithin:
     case RuleKind::kHeldSince:
+    case RuleKind::kFallTold:
       return true;
     default:
       return false;
@@ -104,6 +106,7 @@ class RuleCompiler {
     rule.during = readCondition(needs.during, spec.during, "during", rule);
     rule.inside = readCondition(Need::kMay, spec.tolerance.inside, "inside", rule);
     readTimes(needs, spec, rule);
+    readMeasure(spec, rule);
     checkNames(spec);
     set_->rules_.push_back(std::move(rule));
   }
@@ -219,17 +222,20 @@ class RuleCompiler {
 
   ConditionId keep(const unit::Condition& condition, std::string_view field, std::size_t item,
                    CompiledRule& rule) {
-    for (unit::Signal signal : condition.signals()) {
-      checkLayer(signal, field, item);
-      auto& all = rule.signals;
-      if (std::find(all.begin(), all.end(), signal) == all.end()) all.push_back(signal);
-    }
+    for (unit::Signal signal : condition.signals()) readSignal(signal, field, item, rule);
     const auto [found, is_new] = pool_.try_emplace(condition.text(), set_->conditions_.size());
     if (is_new) {
       set_->conditions_.push_back(condition);
       set_->edged_.push_back(false);
     }
     return found->second;
+  }
+
+  void readSignal(unit::Signal signal, std::string_view field, std::size_t item,
+                  CompiledRule& rule) {
+    checkLayer(signal, field, item);
+    auto& all = rule.signals;
+    if (std::find(all.begin(), all.end(), signal) == all.end()) all.push_back(signal);
   }
 
   void checkLayer(unit::Signal signal, std::string_view field, std::size_t item) {
@@ -278,6 +284,25 @@ class RuleCompiler {
     rule.slack = readTicks(spec.tolerance.slack_s, "slack");
     if (needs.within == Need::kNo && needs.hold == Need::kNo) {
       fault("slack", fmt::format("{} judges no time that could be missed", wordOf(spec.kind)));
+    }
+  }
+
+  void readMeasure(const RuleSpec& spec, CompiledRule& rule) {
+    const bool tells = spec.kind == RuleKind::kFallTold;
+    const Need need = tells ? Need::kMust : Need::kNo;
+    isWanted(need, spec.by != 0, "by");
+    if (spec.by < 0 || !std::isfinite(spec.by)) fault("by", "a number from 0 up");
+    if (!isWanted(need, !spec.measure.empty(), "measure")) return;
+    rule.measure = unit::findSignal(spec.measure);
+    if (!rule.measure) {
+      std::vector<std::string_view> names;
+      for (const unit::SignalInfo& info : unit::signalTable()) names.push_back(info.name);
+      fault("measure", unit::unknownWord("signal", spec.measure, names));
+    } else {
+      readSignal(*rule.measure, "measure", 0, rule);
+    }
+    for (const CompiledWay& way : rule.b.ways) {
+      if (way.way.trigger != EventWay::Trigger::kAct) fault("b", "a figure is told by an act");
     }
   }
 

@@ -15,8 +15,9 @@ namespace cabwright::marking {
 
 /// What is wrong with a rule. `field` is the name of a field of RuleSpec as files write it ("a",
 /// "b", "steps", "reset", "condition", "condition_name", "during", "during_name", "first_only",
-/// "inside", "slack", "within", "for", "times", "follows", "tolerance", "weight", "id", "title",
-/// "reason", "repeated"); `item` the position in a list; `at` the offset inside that text.
+/// "inside", "slack", "within", "for", "times", "measure", "by", "follows", "tolerance", "weight",
+/// "id", "title", "reason", "repeated"); `item` the position in a list; `at` the offset inside that
+/// text.
 struct RuleFault {
   std::size_t rule = 0;
   std::string field;
@@ -52,6 +53,7 @@ struct CompiledRule {
   std::int64_t lo = 0;
   std::optional<std::int64_t> hi;
   std::int64_t hold = 0, slack = 0;
+  std::optional<unit::Signal> measure;
   std::vector<std::size_t> follows;
   std::vector<unit::Signal> signals;  ///< all it reads, each once
 };

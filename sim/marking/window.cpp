@@ -9,6 +9,12 @@ namespace {
 constexpr std::int64_t kNoTick = std::numeric_limits<std::int64_t>::max();
 }
 
+std::optional<std::int64_t> calcRoom(std::int64_t distance, std::int64_t lo,
+                                     std::optional<std::int64_t> hi) {
+  if (lo == 0) return hi ? std::optional(*hi - distance) : std::nullopt;
+  return hi ? std::min(distance - lo, *hi - distance) : distance - lo;
+}
+
 bool WindowExtreme::outlasts(const Robust& newer, const Robust& older) const {
   return which_ == Extreme::kLeast ? !isLess(older, newer) : !isLess(newer, older);
 }

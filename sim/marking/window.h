@@ -15,6 +15,11 @@
 
 namespace cabwright::marking {
 
+/// How many ticks a distance between two events is inside a window (negative: outside), against the
+/// ends the window has. One from 0 on has no near end that could be missed; without any end: none.
+[[nodiscard]] std::optional<std::int64_t> calcRoom(std::int64_t distance, std::int64_t lo,
+                                                   std::optional<std::int64_t> hi);
+
 enum class Extreme : std::uint8_t { kLeast, kMost };
 
 /// The least or most robust sample of a window whose two ends only move forward.

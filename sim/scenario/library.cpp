@@ -12,8 +12,8 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::array<std::string_view, 3> kFolders{"vehicles", "routes", "rules"};
-constexpr std::array<std::string_view, 3> kWords{"vehicle", "route", "rules"};
+constexpr std::array<std::string_view, 4> kFolders{"vehicles", "routes", "rules", "guides"};
+constexpr std::array<std::string_view, 4> kWords{"vehicle", "route", "rules", "guide"};
 
 std::string_view folderOf(Shelf shelf) { return kFolders[static_cast<std::size_t>(shelf)]; }
 

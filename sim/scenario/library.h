@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where vehicles, routes and shared rules are found by name: in a folder, or in a session file that
-// carries its own.
+// Where vehicles, routes, shared rules and guides are found by name: in a folder, or in a session
+// file that carries its own.
 #pragma once
 
 #include <cstdint>
@@ -16,8 +16,8 @@
 
 namespace cabwright::scenario {
 
-enum class Shelf : std::uint8_t { kVehicles, kRoutes, kRules };
-/// "vehicle", "route", "rules": also the role of such a text in a session file.
+enum class Shelf : std::uint8_t { kVehicles, kRoutes, kRules, kGuides };
+/// "vehicle", "route", "rules", "guide": also the role of such a text in a session file.
 [[nodiscard]] std::string_view wordOf(Shelf shelf);
 
 /// Names are letters, digits, '-' and '_': a name can never lead out of the folder.
@@ -38,8 +38,8 @@ class Library {
   Library& operator=(const Library&) = default;
 };
 
-/// vehicles/NAME.toml, routes/NAME.toml, rules/NAME.toml beneath one folder (scenarios/); what is
-/// not there is looked for beneath `shipped`, unless that is empty.
+/// vehicles/NAME.toml, routes/NAME.toml, rules/NAME.toml, guides/NAME.toml beneath one folder
+/// (scenarios/); what is not there is looked for beneath `shipped`, unless that is empty.
 class FolderLibrary : public Library {
  public:
   explicit FolderLibrary(std::filesystem::path scenarios, std::filesystem::path shipped = {});

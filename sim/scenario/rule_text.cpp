@@ -31,7 +31,7 @@ struct RuleKey {
   Need need = Need::kMay;
 };
 
-constexpr std::array<RuleKey, 32> kKeys{{{"title", Form::kText, Need::kMust},
+constexpr std::array<RuleKey, 34> kKeys{{{"title", Form::kText, Need::kMust},
                                          {"first_only", Form::kFlag},
                                          {"must_occur", Form::kFlag},
                                          {"reason", Form::kText, Need::kMust},
@@ -56,6 +56,8 @@ constexpr std::array<RuleKey, 32> kKeys{{{"title", Form::kText, Need::kMust},
                                          {"within", Form::kWindow},
                                          {"for", Form::kSeconds},
                                          {"times", Form::kTimes},
+                                         {"measure", Form::kText},
+                                         {"by", Form::kPoints},
                                          {"tolerance", Form::kText},
                                          {"inside", Form::kText},
                                          {"slack", Form::kSeconds},

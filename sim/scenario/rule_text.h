@@ -19,6 +19,7 @@
 //   within                       [lo, hi] or [lo] (from lo on), or one number: [0, hi]; seconds
 //   for                          seconds
 //   times                        a whole number, 0 or more
+//   measure, by                  a signal, and how far off what is told of it may be
 //   tolerance                    in words
 //   inside                       a condition
 //   slack                        seconds

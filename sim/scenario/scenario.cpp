@@ -31,6 +31,7 @@ class ScenarioReader {
     readHiddenThings(root, draft_);
     readPeople(root, draft_);
     readMarking(root, draft_, library_, result_.sources, others_, check_);
+    readGuide(root, draft_, library_, result_.sources, others_);
     root.finish();
     checkContradictions(draft_, sink_);
     checkTogether();

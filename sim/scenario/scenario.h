@@ -13,6 +13,7 @@
 #include "fault/active_faults.h"
 #include "plant/parameters.h"
 #include "scenario/file_fault.h"
+#include "scenario/guide.h"
 #include "scenario/library.h"
 #include "scenario/route_file.h"
 #include "scenario/rule_text.h"
@@ -57,6 +58,8 @@ struct Scenario {
   std::string weather;         ///< as told: "clear", "rain" ...
   Mode mode = Mode::kPractice;
   std::uint64_t seed = 0;
+  std::optional<int> level;          ///< how hard, 1 to 5; empty: not said
+  std::vector<std::string> teaches;  ///< a few words each, for whoever chooses
   std::optional<double> stood_hours;
   std::optional<double> time_allowed_s;
   double pass_percent = 80;         ///< of the points that could be earned
@@ -71,6 +74,7 @@ struct Scenario {
   std::vector<Happening> happenings;
   std::vector<RuleText> rules;  ///< its own and the chosen shared ones
   JudgementText judgements;
+  Guide guide;  ///< without steps: there is none
 };
 
 /// A scenario with all it stands on.
@@ -80,7 +84,7 @@ struct LoadedScenario {
   RouteFile route;
   /// Every text that was read, in the words of a session file.
   struct Source {
-    std::string role;  ///< "scenario", "vehicle", "route", "rules"
+    std::string role;  ///< "scenario", "vehicle", "route", "rules", "guide"
     std::string name;  ///< as the scenario calls it; of the scenario: its file
     std::string text;
   };

@@ -81,6 +81,10 @@ void readMarking(TableReader& root, ScenarioDraft& draft, const Library& library
                  std::vector<LoadedScenario::Source>& sources, FileFaults& others,
                  const RuleCheck& check);
 
+/// The shared guides it uses and its own steps, likewise.
+void readGuide(TableReader& root, ScenarioDraft& draft, const Library& library,
+               std::vector<LoadedScenario::Source>& sources, FileFaults& others);
+
 /// What contradicts itself inside the file.
 void checkContradictions(const ScenarioDraft& draft, FaultSink& sink);
 

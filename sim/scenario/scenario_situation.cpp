@@ -2,9 +2,11 @@
 // Head, conditions and start of a scenario file.
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <limits>
 
+#include "scenario/quantity_text.h"
 #include "scenario/scenario_parts.h"
 #include "unit/nearest_name.h"
 
@@ -141,6 +143,25 @@ void chooseMode(Scenario& scenario, Mode mode) {
   scenario.start.assessment = mode == Mode::kAssessment;
 }
 
+namespace {
+
+void readTeaches(TableReader& root, std::vector<std::string>& teaches) {
+  constexpr std::size_t kMostTeaches = 20;
+  for (TableReader::Text& text : root.texts("teaches")) {
+    if (trimmed(text.text).empty()) {
+      root.sink().add(text.at, "an empty text in 'teaches'");
+    } else if (std::ranges::find(teaches, text.text) != teaches.end()) {
+      root.sink().add(text.at, "'" + printable(text.text) + "' is said twice in 'teaches'");
+    } else {
+      teaches.push_back(std::move(text.text));
+    }
+  }
+  if (teaches.size() > kMostTeaches)
+    root.sink().add(root.placeOfKey("teaches"), "more than 20 texts in 'teaches'");
+}
+
+}  // namespace
+
 void readHead(TableReader& root, ScenarioDraft& draft) {
   Scenario& s = draft.scenario;
   s.title = root.text("title", Need::kMust).value_or("");
@@ -151,6 +172,8 @@ void readHead(TableReader& root, ScenarioDraft& draft) {
   draft.vehicle_at = root.placeOfValue("vehicle");
   draft.route_at = root.placeOfValue("route");
   s.mode = static_cast<Mode>(root.word("mode", kModes).value_or(1));
+  if (const auto level = root.whole("level", 1, 5)) s.level = static_cast<int>(*level);
+  readTeaches(root, s.teaches);
   constexpr auto kMost = std::numeric_limits<std::int64_t>::max();
   s.seed = static_cast<std::uint64_t>(root.whole("seed", 0, kMost).value_or(0));
   if (const auto ticks = root.ticks("time_allowed")) {

@@ -61,12 +61,14 @@ LiveRun::LiveRun(Parts parts)
       header_(std::move(parts.header)),
       marking_(makeTerms(situation_, parts.setup)),
       history_(chartSignals()),
+      guide_(situation_.loaded.scenario.guide),
       recorder_(std::move(parts.recorder)),
       record_fault_(std::move(parts.record_fault)),
       own_mode_(parts.own_mode),
       run_(parts.setup) {
   run_.addWitness(marking_);
   run_.addWitness(history_);
+  run_.addWitness(guide_);
   if (recorder_) run_.addWitness(*recorder_);
   run_.begin();
   keepCopy();
@@ -147,6 +149,11 @@ std::unique_ptr<LiveRun> LiveRun::takenAgainFrom(std::int64_t tick, LiveOptions 
   if (!again->repeat(*this, wanted, progress)) return nullptr;
   again->take(makeRemark("taken again from " + marking::clockText(wanted)));
   return again;
+}
+
+const GuideWalk* LiveRun::guide() const {
+  const bool is_silent = mode() == scenario::Mode::kAssessment || guide_.steps().empty();
+  return is_silent ? nullptr : &guide_;
 }
 
 unit::Frame LiveRun::frameAt(std::int64_t tick) const {

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "marking/sheet.h"
+#include "session/guide_walk.h"
 #include "session/marking_witness.h"
 #include "session/recorder.h"
 #include "session/run.h"
@@ -82,6 +83,9 @@ class LiveRun {
   [[nodiscard]] std::unique_ptr<LiveRun> takenAgainFrom(std::int64_t tick, LiveOptions options,
                                                         const BringProgress& progress = {}) const;
 
+  /// The scenario's guide, as far as it has been walked. Null in assessment, and without one.
+  [[nodiscard]] const GuideWalk* guide() const;
+
   /// chartSignals() ten times a second.
   [[nodiscard]] const SignalHistory& history() const { return history_; }
   /// What all gauges showed at a tick (0 to tick(), else the nearest of these): worked out again
@@ -99,6 +103,7 @@ class LiveRun {
   SessionHeader header_;
   MarkingWitness marking_;
   SignalHistory history_;
+  GuideWalk guide_;
   std::unique_ptr<Recorder> recorder_;
   std::string record_fault_;
   scenario::Mode own_mode_;  ///< of the scenario, whatever this run was made in

@@ -49,7 +49,7 @@ class Witness {
 
 /// The text of a file the run was made from, so that the session needs nothing but itself.
 struct SourceText {
-  std::string role;  ///< "scenario", "rules", "vehicle", "route", "script"
+  std::string role;  ///< "scenario", "rules", "guide", "vehicle", "route", "script"
   std::string name;  ///< as the other texts refer to it
   std::string text;
   bool operator==(const SourceText&) const = default;

@@ -45,6 +45,7 @@ void readWords(const RuleText& rule, marking::RuleSpec& spec) {
   spec.condition_name = rule.text("condition_name");
   spec.during = rule.text("during");
   spec.during_name = rule.text("during_name");
+  spec.measure = rule.text("measure");
   spec.follows = rule.texts("follows");
   spec.must_occur = rule.flag("must_occur");
   spec.first_only = rule.flag("first_only");
@@ -57,6 +58,7 @@ void readWords(const RuleText& rule, marking::RuleSpec& spec) {
 void readNumbers(const RuleText& rule, marking::RuleSpec& spec) {
   spec.weight = rule.number("weight").value_or(1.0);
   spec.for_s = rule.number("for").value_or(0.0);
+  spec.by = rule.number("by").value_or(0.0);
   if (const auto times = rule.number("times")) spec.times = static_cast<int>(*times);
   const std::vector<double> within = rule.numbers("within");
   if (!within.empty()) spec.from_s = within[0];

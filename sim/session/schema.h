@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The layout of a session file (extension .cabsession), version 1.
 //
-//   about    key, value: format, versions, session id, start, scenario title, seed, tick length; and
-//            the mode, if it was chosen otherwise than the scenario has it
+//   about    key, value: format, versions, session id, start, scenario title, seed, tick length,
+//            mode (only if it was chosen otherwise than the scenario has it)
 //   person   role, name: the only table with names of people; erasing it harms nothing else
 //   source   the texts the run was made from, whole
 //   signal   the number, name and unit of each value in a frame

@@ -27,8 +27,8 @@ std::variant<Situation, FileFaults> addRules(Parsed parsed) {
 }
 
 std::optional<scenario::Shelf> findShelf(const std::string& role) {
-  for (const auto shelf :
-       {scenario::Shelf::kVehicles, scenario::Shelf::kRoutes, scenario::Shelf::kRules})
+  for (const auto shelf : {scenario::Shelf::kVehicles, scenario::Shelf::kRoutes,
+                           scenario::Shelf::kRules, scenario::Shelf::kGuides})
     if (scenario::wordOf(shelf) == role) return shelf;
   return std::nullopt;
 }

@@ -84,7 +84,17 @@ constexpr auto kTable = makeTable();
 
 constexpr auto kMissing = [] {
   std::array<std::string_view, kFactCount> words{};
-#define CABWRIGHT_FACT(id, scope, missing) words[static_cast<std::size_t>(Fact::k##id)] = missing;
+#define CABWRIGHT_FACT(id, scope, missing, there) \
+  words[static_cast<std::size_t>(Fact::k##id)] = missing;
+  CABWRIGHT_FACTS(CABWRIGHT_FACT)
+#undef CABWRIGHT_FACT
+  return words;
+}();
+
+constexpr auto kThere = [] {
+  std::array<std::string_view, kFactCount> words{};
+#define CABWRIGHT_FACT(id, scope, missing, there) \
+  words[static_cast<std::size_t>(Fact::k##id)] = there;
   CABWRIGHT_FACTS(CABWRIGHT_FACT)
 #undef CABWRIGHT_FACT
   return words;
@@ -237,6 +247,7 @@ void noteLineFacts(const InterlockInputs& in, const InterlockMemory& m, const Un
 }  // namespace
 
 std::string_view missingWords(Fact f) { return kMissing[static_cast<std::size_t>(f)]; }
+std::string_view thereWords(Fact f) { return kThere[static_cast<std::size_t>(f)]; }
 std::span<const InterlockRow> interlockTable() { return kTable; }
 const InterlockRow& interlockRow(Outcome o) { return kTable[static_cast<std::size_t>(o)]; }
 

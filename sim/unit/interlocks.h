@@ -16,65 +16,67 @@
 
 namespace cabwright::unit {
 
-// F(Identifier, scope, what it says in words when it is missing)
+// F(Identifier, scope, what it says in words when it is missing, and when it is there)
 // scope: kUnit one for all, kCab of the cab spoken of, kLine of the engine, kBoth of the pair.
 // clang-format off
 #define CABWRIGHT_FACTS(F) \
-  F(BatteryOn, kUnit, "the battery switch is open") \
-  F(ControlBreakerIn, kUnit, "the control breaker is out") \
-  F(StartBreakerIn, kUnit, "the start breaker is out") \
-  F(LampBreakerIn, kUnit, "the lamp breaker is out") \
-  F(LightBreakerIn, kUnit, "the lights breaker is out") \
-  F(RelayIn, kUnit, "the control relay is out: volts too low") \
-  F(SomeDeskAlive, kUnit, "no desk is alive") \
-  F(GearsNeutral, kUnit, "a gear selector is not in neutral") \
-  F(AirSwitchMade, kUnit, "not enough control air") \
-  F(ChargeRelayOut, kUnit, "the battery is being charged") \
-  F(HeatWarning, kUnit, "no heat line warns") \
-  F(HeatLinesWhole, kUnit, "a heat line is broken") \
-  F(DrivesMeshed, kCab, "a final drive in use is not in mesh that way") \
-  F(KeyOn, kCab, "the key switch is off, or has no key") \
-  F(HasControl, kCab, "the other cab's key is on") \
-  F(DeskAlive, kCab, "this desk is dead") \
-  F(ReverserIn, kCab, "there is no reversing lever") \
-  F(ReverserAtOff, kCab, "the reverser is not at off") \
-  F(ReverserTurned, kCab, "the reverser is at off") \
-  F(ReverserContact, kCab, "the reverser's contacts do not make") \
-  F(ThrottleShut, kCab, "the throttle is not shut") \
-  F(DeviceDown, kCab, "the safety device is not held") \
-  F(DeviceContact, kCab, "the contact of the safety device does not make") \
-  F(HandleIn, kCab, "there is no brake handle") \
-  F(HandleInLap, kCab, "the brake handle is not in lap") \
-  F(PawlOut, kCab, "the pawl is in the ratchet") \
-  F(LampTestIn, kCab, "the lamp test is not pressed") \
-  F(FireTestIn, kCab, "the fire test is not pressed") \
-  F(JumperHome, kCab, "the jumper between the cars does not make") \
-  F(GearSelected, kCab, "no gear is selected, or its contact does not make") \
-  F(NotchSet, kCab, "the throttle is shut") \
-  F(WhiteOn, kCab, "white lamps off") \
-  F(RedOn, kCab, "red lamps off") \
-  F(EngineStopped, kLine, "the engine's oil pressure is up") \
-  F(EngineUp, kLine, "no oil pressure, or not running") \
-  F(SwitchAtCab, kLine, "the isolating switch is not at cab") \
-  F(SwitchAtGround, kLine, "the isolating switch is not at ground") \
-  F(SwitchNotOff, kLine, "the isolating switch is off") \
-  F(GroundStartIn, kLine, "the start button at the engine is not pressed") \
-  F(GroundStopIn, kLine, "the stop lever at the engine is not pulled") \
-  F(StartRelaySound, kLine, "the start relay does not pull") \
-  F(SolenoidSound, kLine, "the stop solenoid does not pull") \
-  F(ThrottleValveSound, kLine, "the throttle motor's valves do not open") \
-  F(SleeveInMiddle, kLine, "the dog sleeve is not in the middle") \
-  F(StartIn, kBoth, "the start button is not pressed") \
-  F(StopIn, kBoth, "the stop button is not pressed")
+  F(BatteryOn, kUnit, "the battery switch is open", "the battery switch is closed") \
+  F(ControlBreakerIn, kUnit, "the control breaker is out", "the control breaker is in") \
+  F(StartBreakerIn, kUnit, "the start breaker is out", "the start breaker is in") \
+  F(LampBreakerIn, kUnit, "the lamp breaker is out", "the lamp breaker is in") \
+  F(LightBreakerIn, kUnit, "the lights breaker is out", "the lights breaker is in") \
+  F(RelayIn, kUnit, "the control relay is out: volts too low", "the control relay is in") \
+  F(SomeDeskAlive, kUnit, "no desk is alive", "a desk is alive") \
+  F(GearsNeutral, kUnit, "a gear selector is not in neutral", "both gear selectors are in neutral") \
+  F(AirSwitchMade, kUnit, "not enough control air", "control air is enough") \
+  F(ChargeRelayOut, kUnit, "the battery is being charged", "the battery is not being charged") \
+  F(HeatWarning, kUnit, "no heat line warns", "a heat line warns") \
+  F(HeatLinesWhole, kUnit, "a heat line is broken", "the heat lines are whole") \
+  F(DrivesMeshed, kCab, "a final drive in use is not in mesh that way", "each final drive in use is in mesh that way") \
+  F(KeyOn, kCab, "the key switch is off, or has no key", "the key switch is on") \
+  F(HasControl, kCab, "the other cab's key is on", "no other cab has control") \
+  F(DeskAlive, kCab, "this desk is dead", "this desk is alive") \
+  F(ReverserIn, kCab, "there is no reversing lever", "the reversing lever is in") \
+  F(ReverserAtOff, kCab, "the reverser is not at off", "the reverser is at off") \
+  F(ReverserTurned, kCab, "the reverser is at off", "the reverser is at a direction") \
+  F(ReverserContact, kCab, "the reverser's contacts do not make", "the reverser's contacts make") \
+  F(ThrottleShut, kCab, "the throttle is not shut", "the throttle is shut") \
+  F(DeviceDown, kCab, "the safety device is not held", "the safety device is held") \
+  F(DeviceContact, kCab, "the contact of the safety device does not make", "the contact of the safety device makes") \
+  F(HandleIn, kCab, "there is no brake handle", "the brake handle is in") \
+  F(HandleInLap, kCab, "the brake handle is not in lap", "the brake handle is in lap") \
+  F(PawlOut, kCab, "the pawl is in the ratchet", "the pawl is out of the ratchet") \
+  F(LampTestIn, kCab, "the lamp test is not pressed", "the lamp test is pressed") \
+  F(FireTestIn, kCab, "the fire test is not pressed", "the fire test is pressed") \
+  F(JumperHome, kCab, "the jumper between the cars does not make", "the jumper between the cars makes") \
+  F(GearSelected, kCab, "no gear is selected, or its contact does not make", "a gear is selected") \
+  F(NotchSet, kCab, "the throttle is shut", "the throttle is open") \
+  F(WhiteOn, kCab, "white lamps off", "white lamps on") \
+  F(RedOn, kCab, "red lamps off", "red lamps on") \
+  F(EngineStopped, kLine, "the engine's oil pressure is up", "the engine stands") \
+  F(EngineUp, kLine, "no oil pressure, or not running", "the engine runs with oil pressure") \
+  F(SwitchAtCab, kLine, "the isolating switch is not at cab", "the isolating switch is at cab") \
+  F(SwitchAtGround, kLine, "the isolating switch is not at ground", "the isolating switch is at ground") \
+  F(SwitchNotOff, kLine, "the isolating switch is off", "the isolating switch is not off") \
+  F(GroundStartIn, kLine, "the start button at the engine is not pressed", "the start button at the engine is pressed") \
+  F(GroundStopIn, kLine, "the stop lever at the engine is not pulled", "the stop lever at the engine is pulled") \
+  F(StartRelaySound, kLine, "the start relay does not pull", "the start relay pulls") \
+  F(SolenoidSound, kLine, "the stop solenoid does not pull", "the stop solenoid pulls") \
+  F(ThrottleValveSound, kLine, "the throttle motor's valves do not open", "the throttle motor's valves open") \
+  F(SleeveInMiddle, kLine, "the dog sleeve is not in the middle", "the dog sleeve is in the middle") \
+  F(StartIn, kBoth, "the start button is not pressed", "the start button is pressed") \
+  F(StopIn, kBoth, "the stop button is not pressed", "the stop button is pressed")
 // clang-format on
 
-#define CABWRIGHT_FACT(id, scope, missing) k##id,
+#define CABWRIGHT_FACT(id, scope, missing, there) k##id,
 enum class Fact : std::uint8_t { CABWRIGHT_FACTS(CABWRIGHT_FACT) kCount };
 #undef CABWRIGHT_FACT
 inline constexpr std::size_t kFactCount = static_cast<std::size_t>(Fact::kCount);
 static_assert(kFactCount <= 64);
 /// What somebody who knows the circuits says when this fact is missing.
 [[nodiscard]] std::string_view missingWords(Fact f);
+/// And when it is there.
+[[nodiscard]] std::string_view thereWords(Fact f);
 
 using FactSet = std::uint64_t;
 [[nodiscard]] constexpr FactSet factBit(Fact f) { return FactSet{1} << static_cast<unsigned>(f); }

@@ -76,9 +76,10 @@ int run(int argc, char** argv) {
     const double x = 20 + 620 * static_cast<double>(k % 2),
                  y = 20 + 150 * static_cast<double>(k / 2);
     const int left = cab::rightSign(s.cab) > 0 ? 2 : 1;
-    cab::paintBeside(pen, {x, y, 80, 126}, scene, left);
+    cab::paintBeside(pen, {x, y, 80, 126}, scene, left, QStringLiteral("left"));
     cab::paintAhead(pen, {x + 92, y, k % 2 == 0 ? 428.0 : 502.0 - 92, 126}, scene);
-    if (k % 2 == 0) cab::paintBeside(pen, {x + 532, y, 80, 126}, scene, 3 - left);
+    if (k % 2 == 0)
+      cab::paintBeside(pen, {x + 532, y, 80, 126}, scene, 3 - left, QStringLiteral("right"));
     cab::BehindScene behind;
     behind.code = k % 4 == 1 ? 2 : 33;
     behind.age_s = k < 8 ? 4 : 9999;

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Draws the plate of one place to a file, to look at:
-//   plate_shot OUT.png PLACE day|night WIDTH HEIGHT [ACTION ...]
+//   plate_shot OUT.png PLACE day|night|dark WIDTH HEIGHT [ACTION ...]
+// (dark: the night theme, and no daylight either)
+// ("cab1+" is what is seen there when one turns round)
 // in the exercise "cold preparation", after the actions given (a number of seconds lets time pass).
-// Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover off".
+// Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover
+// off".
 #include <QApplication>
 #include <QPainter>
 #include <cstdio>
@@ -68,6 +71,8 @@ int run(int argc, char** argv) {
   if (argc < 6) return 2;
   auto loaded = session::loadSituation(std::string(CABWRIGHT_SOURCE_DIR) +
                                        "/scenarios/cold-preparation/scenario.toml");
+  const std::string light = argv[3];
+  if (light == "dark") std::get<session::Situation>(loaded).loaded.scenario.start.dark = true;
   session::LiveOptions options;
   options.mode = scenario::Mode::kGuided;
   auto run = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
@@ -75,16 +80,19 @@ int run(int argc, char** argv) {
     if (argv[k][0] == '+') instruct(*run, argv[k] + 1);
   }
   cab::Seat seat(std::move(run));
-  const auto place = unit::findPlace(argv[2]);
+  std::string name = argv[2];
+  const bool second = name.ends_with('+');
+  if (second) name.pop_back();
+  const auto place = unit::findPlace(name);
   if (!place) return 2;
   play(seat, "take door_key");
-  play(seat, std::string("go ") + argv[2] + " skip");
+  play(seat, "go " + name + " skip");
   play(seat, "0.2");
   for (int k = 6; k < argc; ++k) {
     if (argv[k][0] != '+') play(seat, argv[k]);
   }
   cab::SheetStyle style;
-  style.theme = std::string(argv[3]) == "night" ? drawing::Theme::kNight : drawing::Theme::kDay;
+  style.theme = light != "day" ? drawing::Theme::kNight : drawing::Theme::kDay;
   const QSize size(std::stoi(argv[4]), std::stoi(argv[5]));
   style.frame = drawing::calcSheetFrame(size);
   const cab::Shortcuts shortcuts;
@@ -96,7 +104,8 @@ int run(int argc, char** argv) {
       QRectF(world.left(), world.top(), world.width(), top - world.top())};
   Paper paper(style);
   paper.resize(size);
-  const auto plate = cab::makePlate(*place, context, &paper);
+  const auto plate = second ? cab::makeSecondPlate(*place, context, &paper)
+                            : cab::makePlate(*place, context, &paper);
   if (!plate) return 3;
   plate->setGeometry(paper.rect());
   plate->refresh();

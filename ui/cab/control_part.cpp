@@ -65,6 +65,8 @@ QString ControlPart::keyText() const {
   return style().show_keys && !command_.isEmpty() ? shortcuts_.text(command_) : QString();
 }
 
+QString ControlPart::writtenName() const { return named_ ? nameOf(control_) : QString(); }
+
 QString ControlPart::handLetter() const {
   const auto hand = seat().handOn(control_);
   if (!hand) return {};

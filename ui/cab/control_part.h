@@ -19,6 +19,8 @@ class ControlPart : public Part {
 
   [[nodiscard]] unit::Control control() const { return control_; }
   [[nodiscard]] const QString& command() const { return command_; }
+  /// Without its name under it, where the thing beside it bears that name already.
+  void setNamed(bool named) { named_ = named; }
   /// Its key went down or came up again.
   virtual void useKey(bool down);
 
@@ -32,6 +34,8 @@ class ControlPart : public Part {
   [[nodiscard]] double value() const { return seat().value(control_); }
   [[nodiscard]] bool isMomentary() const { return info().spring == unit::ControlSpring::kSprings; }
   [[nodiscard]] QString keyText() const;
+  /// The name to be written under it; empty when it is not to be.
+  [[nodiscard]] QString writtenName() const;
   /// "L", "R" or empty.
   [[nodiscard]] QString handLetter() const;
   /// Why it did not move when it was last tried.
@@ -52,7 +56,7 @@ class ControlPart : public Part {
   unit::Control control_;
   QString command_;
   int wheel_rest_ = 0;
-  bool pressed_by_key_ = false, pressed_by_mouse_ = false;
+  bool pressed_by_key_ = false, pressed_by_mouse_ = false, named_ = true;
   struct Shown {
     double value = -1e9;
     bool reachable = false;

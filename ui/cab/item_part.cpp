@@ -70,12 +70,6 @@ QRectF ItemPart::labelBox() const {
   return {left, shape_.label.y() - 20, w, 27};
 }
 
-void ItemPart::setPointed(bool pointed) {
-  if (pointed == pointed_) return;
-  pointed_ = pointed;
-  update();
-}
-
 void ItemPart::refresh() {
   const unit::World& w = seat().unit().world();
   Shown now;
@@ -201,9 +195,9 @@ void ItemPart::paint(drawing::Pen& pen) const {
   pen.text({x, shape_.label.y()}, label(),
            {.anchor = shape_.label_ends ? Anchor::kEnd : Anchor::kStart,
             .bold = strong,
-            .tone = pointed_ ? Tone::kInfo
-                    : strong ? Tone::kInk
-                             : Tone::kInk2,
+            .tone = isPointed() ? Tone::kInfo
+                    : strong    ? Tone::kInk
+                                : Tone::kInk2,
             .halo = 3});
   const QRectF around = shape_.thing.adjusted(-kClear, -kClear, kClear, kClear);
   if (hasFocus()) drawing::paintFocusRing(pen, around, 6);
@@ -214,9 +208,13 @@ void ItemPart::paint(drawing::Pen& pen) const {
     if (!hasFocus()) pen.circle(c, r, {drawing::kThin, Tone::kHand, {2, 4}, false});
     if (shown_.share > 0)
       pen.arc(c, r, 0, 359.9 * shown_.share / 20, {drawing::kBold, Tone::kHand, {}, false});
-  } else if (pointed_ && !hasFocus()) {
-    pen.rect(around, {drawing::kThin, Tone::kInfo, {5, 3}, false}, Tone::kNone, 6);
   }
+}
+
+void ItemPart::paintPointer(drawing::Pen& pen) const {
+  if (shown_.looking || hasFocus()) return;
+  pen.rect(shape_.thing.adjusted(-kClear, -kClear, kClear, kClear),
+           {drawing::kThin, Tone::kInfo, {5, 3}, false}, Tone::kNone, 6);
 }
 
 }  // namespace cabwright::cab

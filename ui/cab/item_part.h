@@ -24,15 +24,13 @@ class ItemPart : public Part {
   [[nodiscard]] const ItemShape& shape() const { return shape_; }
   /// The thin line from its name to the thing: drawn with the ground, under all parts.
   void paintLeader(drawing::Pen& pen) const;
-  /// Guided: the next step points here.
-  void setPointed(bool pointed);
-
   void refresh() override;
   [[nodiscard]] PartRole role() const override;
   bool activate() override;  ///< looks at it
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   void mousePressEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   bool event(QEvent* event) override;
@@ -47,7 +45,7 @@ class ItemPart : public Part {
 
   unit::Item item_;
   ItemShape shape_;
-  bool pointed_ = false, hovered_ = false;
+  bool hovered_ = false;
   struct Shown {
     bool looking = false, looked = false;
     int share = 0;  ///< of the time a look takes, in twentieths

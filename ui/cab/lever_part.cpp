@@ -172,7 +172,7 @@ void LeverPart::paint(drawing::Pen& pen) const {
   const std::vector<drawing::Detent> all = detents();
   drawing::paintLever(pen, shape_.pivot, shape_.radius, all, at, look);
   const QPointF name = shape_.pivot + QPointF(0, 38);
-  drawing::paintNameLine(pen, name, nameOf(control()), keyText(), look.empty);
+  drawing::paintNameLine(pen, name, writtenName(), keyText(), look.empty);
   QString under;
   Tone tone = Tone::kInk2;
   if (!why.isEmpty()) {
@@ -180,12 +180,19 @@ void LeverPart::paint(drawing::Pen& pen) const {
     tone = Tone::kBad;
   } else if (look.empty && handle_) {
     under = tr("empty socket");
-  } else if (info().continuous && value() > 0 && value() < 1) {
+  } else if (info().continuous && value() > 0 && value() < 1 &&
+             std::ranges::none_of(shape_.angles, [this](const auto& detent) {
+               return std::abs(detent.first - value()) < 1e-6;  // its name is marked already
+             })) {
     under = positionText(control(), value());
   }
-  if (!under.isEmpty())
+  if (under.isEmpty()) return;
+  if (writtenName().isEmpty()) {  // beside the key instead
+    pen.text(name + QPointF(24, 0), under, {.tone = tone});
+  } else {
     pen.text(name + QPointF(0, 25), drawing::elideText(under, area().width()),
              {.anchor = drawing::Anchor::kMiddle, .tone = tone});
+  }
 }
 
 }  // namespace cabwright::cab

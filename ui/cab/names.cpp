@@ -2,6 +2,7 @@
 #include "cab/names.h"
 
 #include <QCoreApplication>
+#include <cmath>
 #include <map>
 
 namespace cabwright::cab {
@@ -111,7 +112,7 @@ QString textOf(unit::Control c) { return translated("Control", text(unit::contro
 QString positionText(unit::Control c, double value) {
   const unit::ControlInfo& info = unit::controlInfo(c);
   for (const unit::ControlPosition& p : info.positions) {
-    if (p.value == value)
+    if (std::abs(p.value - value) < 1e-6)  // a Frame holds it in single precision
       return translated("Position", text(p.name).replace(QLatin1Char('_'), QLatin1Char(' ')));
   }
   if (info.whole) return QString::number(value, 'f', 0);

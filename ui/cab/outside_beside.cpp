@@ -101,7 +101,7 @@ void paintPath(Pen& pen, const SideView& view, const QRectF& w) {
     pen.line({x, view.y(8)}, {x, fence_top - 2}, {drawing::kNorm, Tone::kRule, {}, false});
   });
   view.forEach(7, 50.0, [&](double x) {
-    pen.line({x, view.y(7)}, {x, w.top()}, {drawing::kRing, Tone::kInk2, {}, false});
+    pen.line({x, view.y(7)}, {x, w.top() + 32}, {drawing::kRing, Tone::kInk2, {}, false});
   });
 }
 
@@ -164,7 +164,8 @@ QString describeBeside(const OutsideScene& scene, int side) {
   return words;
 }
 
-void paintBeside(Pen& pen, const QRectF& window, const OutsideScene& scene, int side) {
+void paintBeside(Pen& pen, const QRectF& window, const OutsideScene& scene, int side,
+                 const QString& bearing) {
   const SideView view(window, scene, side);
   const bool platform = findPlatform(scene, side) != nullptr;
   pen.push();
@@ -189,6 +190,9 @@ void paintBeside(Pen& pen, const QRectF& window, const OutsideScene& scene, int 
   }
   if (scene.person[side == 1 ? 0 : 1])
     paintPerson(pen, view, platform || side == 1 ? 3.0 : 3.4, platform ? kPlatformUp : 0);
+  const OutsideTones tones = tonesOf(scene.dark);
+  pen.text(window.topLeft() + QPointF(10, 22), bearing,
+           {.tone = tones.second, .on = tones.ground, .halo = 3});
   pen.pop();
   pen.rect(window, {}, Tone::kNone, 2);
 }
@@ -203,7 +207,9 @@ QString describeBehind(const BehindScene& scene) {
 void paintBehind(Pen& pen, const QRectF& window, const BehindScene& scene) {
   pen.rect(window, {}, Tone::kFace, 2);
   const double x = window.center().x();
-  paintBell(pen, {x, window.top() + 25}, scene.ringing);
+  paintBell(pen, {window.left() + 26, window.top() + 22}, scene.ringing);
+  pen.text({window.left() + 48, window.top() + 28}, Outside::tr("guard"),
+           {.tone = Tone::kInk2, .on = Tone::kFace});
   const bool fresh = isFresh(scene) && scene.guard;
   std::vector<int> groups = fresh ? groupsOf(scene.code) : std::vector<int>{2};
   double y = window.top() + (groups.size() > 1 ? 52 : 60);

@@ -13,8 +13,7 @@ using unit::Signal;
 namespace {
 
 constexpr double kHearing = 420, kGutter = 24, kGap = 12;
-constexpr double kSide = 80, kBehind = 96;
-constexpr double kCaptionDown = 18, kHeadDown = 30;
+constexpr double kSide = 80, kBehind = 104;
 constexpr double kMphToMps = 0.44704;
 // What moves less than this on the sheet is not drawn anew.
 constexpr double kLeastMoveM = 0.004, kLeastDistanceM = 0.5;
@@ -61,7 +60,7 @@ QRectF OutsidePart::hearingArea(const QRectF& band) {
 }
 
 OutsidePart::Windows OutsidePart::windows() const {
-  const double top = band_.top() + kHeadDown, height = band_.bottom() - 4 - top;
+  const double top = band_.top() + 2, height = band_.height() - 4;
   const double end = hearingArea(band_).left() - kGutter;
   const double behind = end - kBehind, right = behind - kGap - kSide;
   const double ahead = band_.left() + kSide + kGap;
@@ -152,16 +151,9 @@ void OutsidePart::focusOutEvent(QFocusEvent* event) {
 void OutsidePart::paint(drawing::Pen& pen) const {
   const Windows w = windows();
   const int left = rightSign(scene_.cab) > 0 ? 2 : 1;
-  const auto caption = [&](const QRectF& window, const QString& words) {
-    drawing::paintCaption(pen, {window.left(), band_.top() + kCaptionDown}, window.width(), words);
-  };
-  caption(w.left, tr("Left"));
-  caption(w.ahead, tr("Ahead"));
-  caption(w.right, tr("Right"));
-  caption(w.behind, tr("Guard"));
-  paintBeside(pen, w.left, scene_, left);
+  paintBeside(pen, w.left, scene_, left, tr("left"));
   paintAhead(pen, w.ahead, scene_);
-  paintBeside(pen, w.right, scene_, 3 - left);
+  paintBeside(pen, w.right, scene_, 3 - left, tr("right"));
   paintBehind(pen, w.behind, behind_);
   if (hasFocus()) drawing::paintFocusRing(pen, w.ahead.adjusted(6, 6, -6, -6), 4);
 }

@@ -78,8 +78,9 @@ void paintThingsAhead(drawing::Pen& pen, const Perspective& view, const OutsideS
 /// What the window ahead says in words, one line each: signal, limit, mark.
 [[nodiscard]] QStringList describeAhead(const OutsideScene& scene);
 
-/// The window at one side: 1 or 2 of the unit.
-void paintBeside(drawing::Pen& pen, const QRectF& window, const OutsideScene& scene, int side);
+/// The window at one side, 1 or 2 of the unit, with a word for where that is.
+void paintBeside(drawing::Pen& pen, const QRectF& window, const OutsideScene& scene, int side,
+                 const QString& bearing);
 /// What is at that side: "platform", "other line", "path".
 [[nodiscard]] QString describeBeside(const OutsideScene& scene, int side);
 

@@ -3,7 +3,9 @@
 
 #include <QAccessible>
 #include <QPainter>
+#include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace cabwright::cab {
 
@@ -36,6 +38,24 @@ void Part::paintEvent(QPaintEvent* /*event*/) {
   painter.scale(style_.frame.scale, style_.frame.scale);
   drawing::Pen pen(painter, style_.theme);
   paint(pen);
+  if (pointed_) paintPointer(pen);
+}
+
+void Part::setPointed(bool pointed) {
+  if (pointed == pointed_) return;
+  pointed_ = pointed;
+  update();
+}
+
+// Corners round the part, in the tone of advice.
+void Part::paintPointer(drawing::Pen& pen) const {
+  const QRectF box = area_.adjusted(3, 3, -3, -3);
+  const double k = std::min({16.0, box.width() / 3, box.height() / 3});
+  const drawing::Stroke stroke{drawing::kBold, drawing::Tone::kInfo, {}, false};
+  for (const auto& [corner, dx, dy] :
+       {std::tuple{box.topLeft(), k, k}, std::tuple{box.topRight(), -k, k},
+        std::tuple{box.bottomLeft(), k, -k}, std::tuple{box.bottomRight(), -k, -k}})
+    pen.polyline({QPolygonF{corner + QPointF(dx, 0), corner, corner + QPointF(0, dy)}}, stroke);
 }
 
 QPointF Part::toSheet(QPointF widget_position) const {

@@ -3,6 +3,8 @@
 // place of the sheet, takes mouse, wheel, keys and focus, and tells a screen reader what it is.
 #pragma once
 
+#include <QKeyEvent>
+#include <QMouseEvent>
 #include <QWidget>
 #include <functional>
 #include <vector>
@@ -53,6 +55,10 @@ class Part : public QWidget {
   /// The window was resized or the theme changed.
   void restyle();
 
+  /// Guided: the next step is here.
+  void setPointed(bool pointed);
+  [[nodiscard]] bool isPointed() const { return pointed_; }
+
   /// Looks at the frame and draws anew what is not as drawn.
   virtual void refresh() {}
   [[nodiscard]] virtual PartRole role() const = 0;
@@ -69,6 +75,8 @@ class Part : public QWidget {
   virtual void paint(drawing::Pen& pen) const = 0;
 
   void paintEvent(QPaintEvent* event) override;
+  /// How the guide points here.
+  virtual void paintPointer(drawing::Pen& pen) const;
   [[nodiscard]] Seat& seat() const { return seat_; }
   [[nodiscard]] const SheetStyle& style() const { return style_; }
   /// Where a mouse event is, u of the sheet.
@@ -81,6 +89,7 @@ class Part : public QWidget {
   const SheetStyle& style_;
   QRectF area_;
   std::vector<QRectF> hit_;
+  bool pointed_ = false;
 };
 
 }  // namespace cabwright::cab

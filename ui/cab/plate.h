@@ -44,6 +44,8 @@ class Plate : public QWidget {
 
  Q_SIGNALS:
   void whyAsked(cabwright::unit::Signal lamp, QPointF at);
+  /// Whoever is in the cab wants to turn round.
+  void turnAsked();
 
  protected:
   /// What stands still: drawn once for each size and theme.
@@ -90,5 +92,9 @@ class Plate : public QWidget {
 /// The plate of a place.
 [[nodiscard]] std::unique_ptr<Plate> makePlate(unit::Place place, const PlateContext& context,
                                                QWidget* parent);
+/// What is seen there when one turns round: of a cab its back wall and door side. nullptr: the
+/// place has one plate only.
+[[nodiscard]] std::unique_ptr<Plate> makeSecondPlate(unit::Place place, const PlateContext& context,
+                                                     QWidget* parent);
 
 }  // namespace cabwright::cab

@@ -41,6 +41,7 @@ QString nameOf(unit::Actor who) {
 Seat::Seat(std::unique_ptr<session::LiveRun> run, QObject* parent)
     : QObject(parent), run_(std::move(run)), refusals_(unit::kControlCount) {
   seen_place_ = place();
+  noticeStep();
 }
 
 Seat::~Seat() = default;
@@ -100,6 +101,7 @@ Answer Seat::act(std::string verb, std::string object, std::string argument) {
   } else {
     answer = {taken.outcome.accepted, text(taken.outcome.perceived), text(taken.outcome.cause)};
   }
+  noticeStep();
   Q_EMIT acted(text(unit::toText(action)), answer);
   Q_EMIT frameChanged();
   return answer;
@@ -162,6 +164,7 @@ void Seat::advanceTicks(std::int64_t ticks) {
     run_->advance(1);
     noteMessages();
   }
+  noticeStep();
   noticePlace();
   Q_EMIT frameChanged();
 }
@@ -213,6 +216,8 @@ void Seat::advancePassing() {
   for (std::int64_t k = 0; k < kPassingTicks && passing_; ++k) {
     run_->advance(1);
     noteMessages();
+    if (run_->tick() % session::kFrameTicks != 0) continue;
+    noticeStep();
     std::optional<std::string> what = watch_->see(unit());
     if (!what && run_->tick() - passing_since_ >= kLongestPassTicks)
       what = tr("Twenty minutes have passed and nothing changed.").toStdString();
@@ -224,6 +229,13 @@ void Seat::advancePassing() {
   }
   noticePlace();
   Q_EMIT frameChanged();
+}
+
+void Seat::noticeStep() {
+  const std::size_t step = guide() != nullptr ? guide()->behind() : 0;
+  if (step == seen_step_) return;
+  seen_step_ = step;
+  Q_EMIT guideChanged();
 }
 
 void Seat::finish() {

@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "session/changes.h"
+#include "session/guide_walk.h"
 #include "session/live_run.h"
 #include "unit/controls.h"
 #include "unit/items.h"
@@ -75,6 +76,9 @@ class Seat : public QObject {
   /// Simulated seconds that have passed so far in this go.
   [[nodiscard]] double passedSeconds() const;
 
+  /// The guide of the exercise, walked along; null in assessment and where there is none.
+  [[nodiscard]] const session::GuideWalk* guide() const { return run_->guide(); }
+
   /// Ends the run; the sheet afterwards is run().sheet().
   void finish();
   [[nodiscard]] bool isFinished() const { return run_->isFinished(); }
@@ -89,6 +93,8 @@ class Seat : public QObject {
   /// A person said something.
   void said(const QString& who, const QString& words);
   void frozenChanged(bool frozen);
+  /// Another step of the guide is the next one.
+  void guideChanged();
   void finished();
 
  private:
@@ -96,12 +102,14 @@ class Seat : public QObject {
   void advancePassing();
   void noteMessages();
   void noticePlace();
+  void noticeStep();
 
   struct Refusal {
     QString words;
     std::int64_t until = 0;
   };
   std::unique_ptr<session::LiveRun> run_;
+  std::size_t seen_step_ = 0;
   std::optional<session::ChangeWatch> watch_;
   std::vector<Refusal> refusals_;
   unit::Place seen_place_{};

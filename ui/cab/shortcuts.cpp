@@ -6,7 +6,7 @@
 namespace cabwright::cab {
 namespace {
 
-constexpr std::array<CommandInfo, 47> kCommands{{
+constexpr std::array<CommandInfo, 48> kCommands{{
     {"cab.key", QT_TRANSLATE_NOOP("Command", "Key switch on or off"), "K"},
     {"cab.reverser", QT_TRANSLATE_NOOP("Command", "Hand on the reversing lever"), "R"},
     {"cab.throttle", QT_TRANSLATE_NOOP("Command", "Hand on the throttle"), "T"},
@@ -29,6 +29,7 @@ constexpr std::array<CommandInfo, 47> kCommands{{
     {"engine.stop", QT_TRANSLATE_NOOP("Command", "At an engine: stop (hold)"), "A"},
     {"engine.throttle", QT_TRANSLATE_NOOP("Command", "At an engine: hand throttle"), "T"},
     {"engine.switch", QT_TRANSLATE_NOOP("Command", "At an engine: isolating switch"), "K"},
+    {"turn", QT_TRANSLATE_NOOP("Command", "In a cab: turn round"), "."},
     {"hand.left", QT_TRANSLATE_NOOP("Command", "Left hand lets go"), "Z"},
     {"hand.right", QT_TRANSLATE_NOOP("Command", "Right hand lets go"), "X"},
     {"lamp", QT_TRANSLATE_NOOP("Command", "Hand lamp on or off"), "F6"},

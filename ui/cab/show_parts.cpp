@@ -31,6 +31,8 @@ DialPart::DialPart(Seat& seat, const SheetStyle& style, QPointF centre, double r
       name_(std::move(name)) {
   setFocusPolicy(Qt::TabFocus);
   setAccessibleName(name_);
+  const std::string_view id = unit::signalInfo(needles_.front().signal).name;
+  setObjectName(QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size())));
   for (const DialNeedleOf& n : needles_) shown_.push_back(seat.value(n.signal));
   shown_tick_ = seat.run().tick();
   readable_ = seat.isPerceived(needles_.front().signal);
@@ -99,7 +101,7 @@ void DialPart::paint(drawing::Pen& pen) const {
   look.dark = !readable_;
   drawing::paintDial(pen, centre_, radius_, scale_, needles, look);
   const double yn = centre_.y() + radius_ + 30;
-  drawing::paintNameLine(pen, {centre_.x(), yn}, name_, {});
+  if (named_) drawing::paintNameLine(pen, {centre_.x(), yn}, name_, {});
   if (!under_.isEmpty())
     pen.text({centre_.x(), yn + 26}, under_, {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
   if (needles_.size() < 2) return;

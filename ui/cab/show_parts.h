@@ -23,6 +23,8 @@ class DialPart : public Part {
   DialPart(Seat& seat, const SheetStyle& style, QPointF centre, double radius,
            drawing::DialScale scale, std::vector<DialNeedleOf> needles, QString name,
            QWidget* parent);
+  /// Without its name under it, where the thing to look at bears that name already.
+  void setNamed(bool named) { named_ = named; }
   /// A second line under the name ("x100 rev/min").
   void setUnder(const QString& words) { under_ = words; }
 
@@ -44,7 +46,7 @@ class DialPart : public Part {
   QString name_, under_;
   std::vector<double> shown_;
   std::int64_t shown_tick_ = -1;
-  bool readable_ = true;
+  bool readable_ = true, named_ = true;
 };
 
 class LampPart : public Part {

@@ -89,7 +89,7 @@ void TogglePart::paint(drawing::Pen& pen) const {
   drawing::paintToggle(pen, centre_, look);
   const QString why = refusal();
   if (why.isEmpty()) {
-    drawing::paintNameLine(pen, centre_ + QPointF(0, 52), nameOf(control()), keyText(), false,
+    drawing::paintNameLine(pen, centre_ + QPointF(0, 52), writtenName(), keyText(), false,
                            drawing::kText);
   } else {
     pen.text(centre_ + QPointF(0, 52), drawing::elideText(translateSeen(why), area().width()),

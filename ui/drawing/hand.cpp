@@ -94,9 +94,10 @@ void paintFinger(Pen& pen, double k, Grip grip) {
   paintCreases(pen, k,
                "M-22.5 -40 q4.5 -6 9 0 M-23.4 -16 q5.4 -3 10.8 0 M-22.6 -13 q4.6 -2.4 9.2 0");
   pen.path(outlineOf("M-10.2 6 V-6 M3.2 8 V-5 M15.8 10 V-2"), {1.8 / k, Tone::kHand});
-  paintUnion(pen, {capsuleShape({-21, 36}, {-7, 15}, 7.4)}, k, Tone::kWash);
-  pen.path(outlineOf("M-26.8 24 C-28 34 -22 44 -16 46 L-8 38 L-12 26 Z"), kNoLine, Tone::kWash);
-  paintCreases(pen, k, "M-9 9.6 q5.4 0.4 7 5");
+  paintUnion(pen, {capsuleShape({-17, 36}, {-10, 15}, 7)}, k, Tone::kWash);
+  // The thumb's root runs into the palm.
+  pen.circle({-12.6, 37.4}, 9.6, kNoLine, Tone::kWash);
+  paintCreases(pen, k, "M-12.4 10 q5 0 7 4");
 }
 
 // Forefinger and thumb pinch something thin that stands up between them.
@@ -107,16 +108,16 @@ void paintPinch(Pen& pen, double k, Grip grip) {
              k, Tone::kWash);
   pen.path(outlineOf("M-10.6 4 V-8 M2.9 6 V-10 M15.6 8 V-6"), {1.8 / k, Tone::kHand});
   paintCreases(pen, k, "M-9.4 -5 q6 -2.6 11.6 0 M4.2 -3 q6 -2.6 11 0");
-  paintUnion(pen, {capsuleShape({-18, 34}, {-35, 0}, 7.8)}, k, Tone::kWash);
   paintHeld(pen, grip, k);
-  paintUnion(
-      pen, {capsuleShape({-15, 10}, {-13, -13}, 7.4), capsuleShape({-13, -13}, {-20.5, -22}, 6.8)},
-      k, Tone::kWash);
-  paintUnion(pen, {capsuleShape({-32, 2}, {-30.5, -14}, 7)}, k, Tone::kWash);
-  // Where the joints run into the back of the hand.
-  pen.path(outlineOf("M-24 8 L-8 8 L-6 26 L-26 26 Z M-39 0 L-24.6 4 L-14 36 L-26 30 Z"), kNoLine,
-           Tone::kWash);
-  paintCreases(pen, k, "M-20 -9 q5 -3.4 11 -1 M-21 34 q8 -2 11 -9 M-35 -9 q4 -3 8.6 -0.6");
+  paintUnion(pen,
+             {outlineOf(kPalm), capsuleShape({-15, 8}, {-13.5, -14}, 7.4),
+              capsuleShape({-13.5, -14}, {-20, -21}, 6.8)},
+             k, Tone::kWash);
+  pen.path(outlineOf("M-21 10 H24 V20 H-21 Z"), kNoLine, Tone::kWash);
+  paintUnion(pen, {capsuleShape({-16, 35}, {-33, 6}, 7.6), capsuleShape({-33, 6}, {-30, -13}, 7)},
+             k, Tone::kWash);
+  pen.circle({-13, 37}, 8.4, kNoLine, Tone::kWash);
+  paintCreases(pen, k, "M-20.4 -8 q5 -3.4 11.4 -1 M-38.6 -4 q4.4 -3 9 -0.4");
 }
 
 }  // namespace
@@ -148,7 +149,12 @@ void paintHand(Pen& pen, QPointF knuckles, bool right, Grip grip, double k) {
   }
   paintCreases(pen, k, "M-18 62 q18 5 36 0");
   pen.pop();
-  pen.text(knuckles + QPointF(0, 44 * k), right ? QStringLiteral("R") : QStringLiteral("L"),
+  // Beside a thumb that lies on the palm the letter makes room.
+  const bool thumb_inside =
+      grip == Grip::kFinger || grip == Grip::kBell || grip == Grip::kDipstick || grip == Grip::kKey;
+  const double aside = (thumb_inside ? 4 : 0) * (right ? k : -k);
+  pen.text(knuckles + QPointF(aside, 45 * k + 0.36 * kText),
+           right ? QStringLiteral("R") : QStringLiteral("L"),
            {.anchor = Anchor::kMiddle,
             .bold = true,
             .tone = Tone::kHand,
@@ -156,7 +162,7 @@ void paintHand(Pen& pen, QPointF knuckles, bool right, Grip grip, double k) {
 }
 
 QRectF handBounds(QPointF knuckles, double k) {
-  return {knuckles.x() - 64 * k, knuckles.y() - 76 * k, 128 * k, 153 * k};
+  return {knuckles.x() - 64 * k, knuckles.y() - 78 * k, 128 * k, 155 * k};
 }
 
 }  // namespace cabwright::drawing

@@ -24,9 +24,9 @@ enum class Grip : std::uint8_t {
   kBell,
 };
 
-/// `knuckles` is the middle of the palm's upper edge, as the sheets place it: fingers reach 57 k u
-/// above it and the cuff 74 k u below. A left hand is a right one mirrored; the letter stands in
-/// the palm.
+/// `knuckles` is the middle of the palm's upper edge, as the sheets place it: the fingers of a free
+/// hand reach 57 k u above it, what is held up to 78 k u, and the cuff 74 k u below. A left hand is
+/// a right one mirrored; the letter stands in the palm.
 void paintHand(Pen& pen, QPointF knuckles, bool right, Grip grip, double k = 1);
 
 /// All that it may paint on, with what it holds.

@@ -13,7 +13,7 @@ void paintOutline(Pen& pen, double k, std::string_view notation, Tone fill = Ton
 }
 
 void paintKnob(Pen& pen, double k, bool pressed) {
-  const double y = pressed ? -23 : -28;
+  const double y = pressed ? -27 : -33;
   paintOutline(pen, k, "M-6 -30 L-4.4 -72 H4.4 L6 -30 Z");
   pen.circle({0, y}, 19, {kNorm / k}, Tone::kFace);
   pen.circle({0, y}, 14, {kHairline / k, Tone::kHair});
@@ -25,16 +25,16 @@ void paintKnob(Pen& pen, double k, bool pressed) {
 }
 
 void paintLampInHand(Pen& pen, double k) {
-  paintOutline(pen, k, "M-42 -25 H30 L44 -33 V1 L30 -7 H-42 a6 0 0 -6 -6 V-19 a6 0 1 6 -6 Z");
+  paintOutline(pen, k, "M-42 -25 H30 L44 -33 V1 L30 -7 H-42 a6 0 1 -6 -6 V-19 a6 0 1 6 -6 Z");
   pen.path(outlineOf("M30 -25 V-7 M-39 -25 V-7"), {kThin / k});
   pen.path(outlineOf("M49 -16 h11 M48 -26 l10 -5 M48 -6 l10 5"), {kNorm / k});
 }
 
 void paintDipstick(Pen& pen, double k) {
   pen.circle({-24, 2}, 8, {kNorm / k});
-  paintOutline(pen, k, "M-26 -4 V-74 H-22 V-4 Z");
-  pen.path(outlineOf("M-29 -66 h10 M-29 -50 h10"), {kNorm / k});
-  pen.path(outlineOf("M-24 -74 V-56"), {3 / k});
+  paintOutline(pen, k, "M-27 -4 V-75 H-21 V-4 Z");
+  pen.path(outlineOf("M-31 -66 h14 M-31 -46 h14"), {kNorm / k});
+  pen.path(outlineOf("M-24 -74 V-54"), {3 / k});
 }
 
 void paintWheel(Pen& pen, double k) {
@@ -44,8 +44,9 @@ void paintWheel(Pen& pen, double k) {
 }
 
 void paintKey(Pen& pen, double k) {
-  paintOutline(pen, k, "M-27 -24 V-70 h6 v4 h8 v5 h-5 v4 h5 v6 h-8 V-24 Z");
-  pen.circle({-24, -14}, 14, {kNorm / k}, Tone::kFace);
+  paintOutline(pen, k, "M-28 -36 V-76 h6 v4 h8 v5 h-5 v4 h5 v6 h-8 V-36 Z");
+  pen.circle({-25, -30}, 11.5, {kNorm / k}, Tone::kFace);
+  pen.circle({-25, -34}, 3, {kThin / k}, Tone::kPaper);
 }
 
 void paintCockInHand(Pen& pen, double k) {

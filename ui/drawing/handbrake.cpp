@@ -49,7 +49,7 @@ void paintHowFar(Pen& pen, QPointF c, double R, double on) {
   pen.arc(c, R + kHowFar, kArcFrom, kArcTo, {kThin, Tone::kRule});
   for (double a : {kArcFrom, kArcTo})
     pen.line(pointAt(c, R + kHowFar - 4, a), pointAt(c, R + kHowFar + 4, a), {kNorm});
-  if (end > kArcFrom) pen.arc(c, R + kHowFar, kArcFrom, end, {kHeavy});
+  if (end > kArcFrom) pen.arc(c, R + kHowFar, kArcFrom, end, {kFocus});
 }
 
 }  // namespace

@@ -159,7 +159,7 @@ QRectF leverBounds(QPointF pivot, double R, std::span<const Detent> detents) {
     const auto [baseline, anchor] = labelPlace(pivot, R, detent.angle);
     const double size = kText + 1.5, width = textWidth(detent.label, size, true);
     const double left = anchor == Anchor::kMiddle ? width / 2 : anchor == Anchor::kEnd ? width : 0;
-    box |= QRectF(baseline.x() - left - 1, baseline.y() - 0.78 * size, width + 2, size);
+    box |= QRectF(baseline.x() - left - 1, baseline.y() - 0.84 * size, width + 2, 1.08 * size);
   }
   return box;
 }

@@ -40,8 +40,8 @@ Icon iconOf(LooseThing thing) {
     case LooseThing::kPadlock:
       return {"M-14 -3 H14 V19 H-14 Z", "M-9 -3 V-10 a9 0 1 18 0 V-3 M0 5 V11 M-2.4 5 h4.8"};
     case LooseThing::kDipstick:
-      return {"M-10 -1.8 H24 V1.8 H-10 Z",
-              "M-10 0 a6.5 0 1 -13 0 a6.5 0 1 13 0 M10 -5 V5 M17 -5 V5"};
+      return {"M-10 -1.8 H24 V1.8 H-10 a6.5 1 1 0 -3.6 Z",
+              "M-19 0 a3 0 1 6 0 a3 0 1 -6 0 M10 -5 V5 M17 -5 V5"};
   }
   return {};
 }
@@ -60,6 +60,6 @@ void paintLooseThing(Pen& pen, QPointF centre, LooseThing thing, bool here) {
   pen.pop();
 }
 
-QRectF looseThingBounds(QPointF centre) { return {centre.x() - 28, centre.y() - 23, 56, 46}; }
+QRectF looseThingBounds(QPointF centre) { return {centre.x() - 28, centre.y() - 25, 56, 50}; }
 
 }  // namespace cabwright::drawing

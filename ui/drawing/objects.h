@@ -23,7 +23,7 @@ enum class LooseThing : std::uint8_t {
   kDipstick,
 };
 
-/// In a box of 56 by 46 u around `centre`. Not here: a dashed empty outline.
+/// In a box of 56 by 50 u around `centre`. Not here: a dashed empty outline.
 void paintLooseThing(Pen& pen, QPointF centre, LooseThing thing, bool here = true);
 
 /// All that it may paint on.

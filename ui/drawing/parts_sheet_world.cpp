@@ -32,8 +32,17 @@ void caption(Pen& pen, const Strip& strip, double y, const char* words) {
   paintCaption(pen, {strip.left, y}, strip.width, partsWords(words));
 }
 
+constexpr double kRingRoom = 9;
+
+// Of a dial with its marks, which stand on the right here.
+double dialWidth(const DialScale& scale, const DialLook& look, double r) {
+  const double ring = look.focus || look.being_read ? kRingRoom : 0;
+  const double right = scale.marks.empty() ? r + ring : dialBounds({}, r, scale).right();
+  return r + ring + right;
+}
+
 void paintDials(Pen& pen, const Strip& strip, double y) {
-  constexpr double kR = 66;
+  constexpr double kR = 70;
   const DialScale vacuum{
       .low = 0, .high = 30, .major = 5, .minor = 1, .marks = {{21, QStringLiteral("21")}}};
   const DialScale bare_vacuum{.low = 0, .high = 30, .major = 5, .minor = 1};
@@ -45,7 +54,6 @@ void paintDials(Pen& pen, const Strip& strip, double y) {
                       .marks = {{75, QStringLiteral("75")}, {95, QStringLiteral("95")}}};
   const DialScale band{
       .low = 0, .high = 120, .major = 20, .minor = 5, .middle = 10, .zones = {{0, 75}}};
-  const DialScale speed{.low = 0, .high = 80, .major = 10, .minor = 2};
   struct Shown {
     const DialScale& scale;
     std::vector<DialNeedle> needles;
@@ -55,17 +63,24 @@ void paintDials(Pen& pen, const Strip& strip, double y) {
   const std::array<Shown, 7> shown{{
       {air, {{88}}, {}, "one needle"},
       {vacuum, {{24, NeedleKind::kHollow}, {21}}, {}, "two needles"},
-      {band, {{41}}, {}, "band: not enough"},
+      {band, {{41}}, {}, "band"},
       {bare_vacuum, {{15}}, {.focus = true}, "focus"},
       {bare_vacuum, {{18}}, {.being_read = true}, "being read"},
-      {speed, {{0}}, {.out_of_reach = true}, "not seen from here"},
-      {speed, {{0}}, {.dark = true}, "no light on it"},
+      {bare_vacuum, {{0}}, {.out_of_reach = true}, "not seen"},
+      {bare_vacuum, {{0}}, {.dark = true}, "no light on it"},
   }};
   caption(pen, strip, y, "Dial");
-  for (int i = 0; i < strip.count; ++i) {
-    const Shown& s = shown[static_cast<std::size_t>(i)];
-    paintDial(pen, {strip.middle(i), y + 90}, kR, s.scale, s.needles, s.look);
-    label(pen, strip.middle(i), y + 190, s.words);
+  // Rim figures and rings take the room they need; what is left goes between the dials.
+  double room = strip.width;
+  for (const Shown& s : shown) room -= dialWidth(s.scale, s.look, kR);
+  const double gap = room / strip.count;
+  double x = strip.left + gap / 2;
+  for (const Shown& s : shown) {
+    const bool ring = s.look.focus || s.look.being_read;
+    const double middle = x + kR + (ring ? kRingRoom : 0);
+    paintDial(pen, {middle, y + 94}, kR, s.scale, s.needles, s.look);
+    label(pen, middle, y + 194, s.words);
+    x += dialWidth(s.scale, s.look, kR) + gap;
   }
 }
 
@@ -126,13 +141,13 @@ void paintLevers(Pen& pen, const Strip& strip, double y) {
   };
   const QString right = QStringLiteral("R"), left = QStringLiteral("L");
   const std::array<Shown, 7> shown{{
-      {steps, -46, 150, {}, "at rest", "all positions"},
-      {brake, -20, 160, {.held = left, .wedge = {{-8, 48}}}, "in your hand", "names the hand"},
-      {steps, 0, 150, {.held = right, .pressed = true}, "pressed down", "second ring"},
-      {steps, 23, 150, {.focus = true}, "focus", "arrows step it"},
-      {ways, 34, 196, {.blocked = {{-46, 22}}, .ghost = 0}, "blocked", "wheels turn"},
-      {ways, 0, 196, {.empty = true}, "empty socket", "lever is elsewhere"},
-      {steps, -46, 150, {.out_of_reach = true}, "out of reach", "from this place"},
+      {steps, -46, 146, {}, "at rest", "all positions"},
+      {brake, -20, 194, {.held = left, .wedge = {{-8, 48}}}, "in your hand", "names the hand"},
+      {steps, 0, 146, {.held = right, .pressed = true}, "pressed down", "second ring"},
+      {steps, 23, 146, {.focus = true}, "focus", "arrows step it"},
+      {ways, 34, 188, {.blocked = {{-46, 22}}, .ghost = 0}, "blocked", "wheels turn"},
+      {ways, 0, 188, {.empty = true}, "empty socket", "lever is elsewhere"},
+      {steps, -46, 146, {.out_of_reach = true}, "out of reach", "from this place"},
   }};
   double sum = 0;
   for (const Shown& s : shown) sum += s.share;

@@ -37,9 +37,9 @@ struct Carried {
 
 void paintThings(Pen& pen, const SheetFrame& frame, double y) {
   constexpr std::array<Carried, 10> kThings{{{LooseThing::kBrakeHandle, "brake handle"},
-                                             {LooseThing::kDoorKey, "door key"},
-                                             {LooseThing::kReversingLever, "reverser"},
                                              {LooseThing::kVest, "vest"},
+                                             {LooseThing::kReversingLever, "reverser"},
+                                             {LooseThing::kDoorKey, "door key"},
                                              {LooseThing::kControlKey, "control key"},
                                              {LooseThing::kRuleBook, "rule book"},
                                              {LooseThing::kHandLamp, "hand lamp"},
@@ -53,8 +53,8 @@ void paintThings(Pen& pen, const SheetFrame& frame, double y) {
     const QPointF at(i % 2 == 0 ? frame.you.left() : second,
                      y + 36 + static_cast<double>(i / 2) * kThingPitch);
     const bool here = i != 0 && i != 2;
-    paintLooseThing(pen, at + QPointF(28, 0), kThings[i].thing, here);
-    pen.text(at + QPointF(60, 0.36 * kText), partsWords(kThings[i].name),
+    paintLooseThing(pen, at + QPointF(26, 0), kThings[i].thing, here);
+    pen.text(at + QPointF(56, 0.36 * kText), partsWords(kThings[i].name),
              {.tone = here ? Tone::kInk : Tone::kInk2});
   }
 }

@@ -179,8 +179,9 @@ double Pen::text(QPointF at, const QString& text, const Words& words) {
     const QTransform& t = painter_.worldTransform();
     const QRectF box(left, at.y() - 0.74 * words.size, width, 0.94 * words.size);
     noted_->push_back({t.mapRect(box), text, words.size * std::sqrt(std::abs(t.determinant())),
-                       words.tone, words.on});
+                       words.tone, words.on, words.halo > 0});
   }
+  if (words_left_out_) return width;
   painter_.save();
   painter_.translate(left, at.y());
   painter_.scale(1 / kGrid, 1 / kGrid);

@@ -50,6 +50,7 @@ struct SetWords {
   QString text;
   double size_px = 0;  ///< of the type, device pixels
   Tone tone = Tone::kInk, on = Tone::kPaper;
+  bool halo = false;  ///< lines may pass behind it
 };
 
 /// Width of a word in u, the same on every device.
@@ -72,6 +73,9 @@ class Pen {
   [[nodiscard]] QPainter& painter() { return painter_; }
   /// Where words that are set are noted down; nullptr: nowhere.
   void noteWords(std::vector<SetWords>* into) { noted_ = into; }
+  /// Words are noted but not painted: what is then seen are the lines, for tests of what runs
+  /// through words.
+  void leaveWordsOut(bool out) { words_left_out_ = out; }
 
   void line(QPointF from, QPointF to, const Stroke& stroke = {});
   void path(const QPainterPath& path, const Stroke& stroke = {}, Tone fill = Tone::kNone);
@@ -109,6 +113,7 @@ class Pen {
   QPainter& painter_;
   Theme theme_;
   std::vector<SetWords>* noted_ = nullptr;
+  bool words_left_out_ = false;
 };
 
 /// Shapes, for hatching and filling.

@@ -12,7 +12,7 @@ constexpr double kHalfCar = 17, kRow = 36;  // half a car's width; rows of ballo
 constexpr double kMargin = 19, kEndRoom = 34;  // to the first balloon, to the first car
 constexpr double kHalfGap = 16;                // between the cars
 constexpr double kCabDepth = 36, kEngineHalf = 18;
-constexpr double kHereRing = 4.5;
+constexpr double kHereRing = 4, kPointedRing = 3;
 
 struct Cars {
   double left, right, middle, y;
@@ -90,7 +90,7 @@ void paintBalloon(Pen& pen, const PlanPlace& place, double r) {
             .bold = place.here,
             .tone = word,
             .on = place.here ? Tone::kHand : Tone::kPaper});
-  if (place.pointed) pen.circle(place.at, r + kHereRing, {kFocus, Tone::kHand});
+  if (place.pointed) pen.circle(place.at, r + kPointedRing, {kFocus, Tone::kHand});
 }
 
 }  // namespace
@@ -100,8 +100,8 @@ QPointF planPosition(const QRectF& box, int place_number) {
   const Cars cars = carsIn(box);
   const double end1 = box.right() - kMargin, end2 = box.left() + kMargin;
   const double engine = cars.engineX(), step = (end1 - engine) / 3;
-  const double cab1 = cars.right - kCabDepth / 2, cab2 = cars.left + kCabDepth / 2;
-  const double saloon = (cab2 + kCabDepth / 2 + cars.middle - kHalfGap) / 2;
+  const double cab1 = cars.right - 20, cab2 = cars.left + 20;
+  const double saloon = (cars.left + kCabDepth + cars.middle - kHalfGap) / 2;
   const double side1 = cars.y + kRow, side2 = cars.y - kRow;
   const std::array<QPointF, kPlanPlaces> places{{{end1, side1},
                                                  {engine + 2 * step, side1},
@@ -116,7 +116,7 @@ QPointF planPosition(const QRectF& box, int place_number) {
                                                  {cars.middle, cars.y},
                                                  {cab1, cars.y},
                                                  {cab2, cars.y},
-                                                 {cab1 - 33, cars.y},
+                                                 {cab1 - 34, cars.y},
                                                  {saloon, cars.y}}};
   return places[static_cast<std::size_t>(place_number)];
 }

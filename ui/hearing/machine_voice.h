@@ -35,7 +35,7 @@ class MachineVoice {
   double sample_rate_ = 48000.0;
   Noise noise_;
   Glide rpm_{0.05}, hum_{0.1}, knock_{0.02};
-  double hum_phase_ = 0.0, stroke_phase_ = 0.0, knock_gain_ = 0.0;
+  double hum_phase_ = 0.0, stroke_phase_ = 0.0;
   ModalBody casting_;
   double puff_ = 0.0, puff_rise_ = 0.0, puff_decay_ = 0.0, puff_rise_share_ = 0.0;
   BandPass air_;

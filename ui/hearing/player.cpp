@@ -9,7 +9,7 @@ namespace cabwright::hearing {
 namespace {
 
 constexpr int kRate = 48000;
-constexpr int kBufferMs = 60;  // short enough for sound and sight to be one
+constexpr int kBufferMs = 80;  // short enough for sound and sight to be one
 
 // The first format that the device and the synthesiser both know.
 std::optional<QAudioFormat> findFormat(const QAudioDevice& device) {

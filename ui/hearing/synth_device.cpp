@@ -52,7 +52,7 @@ qint64 SynthDevice::bytesAvailable() const { return isOpen() ? kPlenty : 0; }
 
 qint64 SynthDevice::readData(char* data, qint64 max_bytes) {
   const int pair_bytes = format_.bytesPerFrame();
-  if (max_bytes < pair_bytes) return 0;
+  if (pair_bytes <= 0 || max_bytes < pair_bytes) return 0;
   synth_.setVolume(volume_);
   synth_.setMuted(muted_ || held_);
   auto left = static_cast<std::size_t>(max_bytes / pair_bytes) * kChannels;

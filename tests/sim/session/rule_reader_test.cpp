@@ -76,6 +76,24 @@ must_occur = true
   EXPECT_TRUE(spec.must_occur);
 }
 
+TEST(RuleReader, ReadsWhatIsMeasuredAndHowFarOffItMayBeTold) {
+  auto rules = readRules(parse(kHead + R"(kind = "fall_told"
+b = "did note leak *"
+condition = "cab1.brake == lap"
+measure = "cab1.train_pipe"
+by = 0.5
+)"));
+  ASSERT_TRUE(std::holds_alternative<std::shared_ptr<const marking::RuleSet>>(rules))
+      << scenario::toText(std::get<scenario::FileFaults>(rules)[0]);
+  const auto& set = *std::get<std::shared_ptr<const marking::RuleSet>>(rules);
+  EXPECT_EQ(set.rules().at(0).spec.measure, "cab1.train_pipe");
+  EXPECT_EQ(set.rules().at(0).spec.by, 0.5);
+  EXPECT_THAT(
+      faultsIn(kHead + "kind = \"fall_told\"\nb = \"did note leak *\"\n"
+                       "condition = \"cab1.brake == lap\"\nmeasure = \"cab1.pipe\"\nby = 1\n"),
+      ElementsAre(HasSubstr("r.toml:8:12: unknown signal 'cab1.pipe'")));
+}
+
 TEST(RuleReader, PointsAtAWordThatIsNoKind) {
   const auto faults = faultsIn(kHead + "kind = \"abscence\"\na = \"did set cab1.gear *\"\n");
   EXPECT_THAT(faults, ElementsAre(testing::AllOf(HasSubstr("r.toml:5:9: "),

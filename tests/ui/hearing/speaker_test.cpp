@@ -19,21 +19,6 @@
 namespace cabwright::hearing::testing {
 namespace {
 
-// Qt wants one application object in a program, and it must outlive what uses it.
-class Application : public ::testing::Environment {
- public:
-  void SetUp() override { app_ = std::make_unique<QCoreApplication>(count_, arguments_); }
-  void TearDown() override { app_.reset(); }
-
- private:
-  int count_ = 1;
-  char name_[5] = "test";
-  char* arguments_[2] = {name_, nullptr};
-  std::unique_ptr<QCoreApplication> app_;
-};
-const ::testing::Environment* const kApplication =
-    ::testing::AddGlobalTestEnvironment(new Application);
-
 std::atomic<int> warnings{0};
 
 class CountWarnings {

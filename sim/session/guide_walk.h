@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Walks a guide along with a run: which step is next, and what has been done.
+//
+// A step is done when its condition holds while it is the next one; at once if it holds already;
+// or, with `anytime`, when it held at any time before. A step with `when` is passed over unless
+// that holds when its turn comes. What is done stays done.
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "scenario/guide.h"
+#include "session/record.h"
+
+namespace cabwright::session {
+
+enum class StepState : std::uint8_t { kAhead, kCurrent, kDone, kPassedOver };
+
+class GuideWalk final : public Witness {
+ public:
+  explicit GuideWalk(scenario::Guide guide);
+
+  void seeFrame(const unit::Frame& frame) override;
+  void seeAction(const TimedAction&) override {}
+  void seeHash(const StateHash&) override {}
+
+  [[nodiscard]] const std::vector<scenario::GuideStep>& steps() const { return guide_.steps; }
+  /// One for each step.
+  [[nodiscard]] const std::vector<StepState>& states() const { return states_; }
+  /// Tick at which each was done or passed over; -1 before.
+  [[nodiscard]] const std::vector<std::int64_t>& ticks() const { return ticks_; }
+  /// The step to do next; null before the first frame, after the last step, and without any.
+  [[nodiscard]] const scenario::GuideStep* current() const;
+  /// How many are behind: done or passed over; progress is this of steps().size().
+  [[nodiscard]] std::size_t behind() const { return next_; }
+  [[nodiscard]] bool isDone() const { return next_ == guide_.steps.size(); }
+
+ private:
+  scenario::Guide guide_;
+  std::vector<StepState> states_;
+  std::vector<std::int64_t> ticks_;
+  std::vector<bool> met_;  ///< of steps with anytime: it has held
+  std::size_t next_ = 0;
+};
+
+}  // namespace cabwright::session

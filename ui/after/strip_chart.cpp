@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "after/strip_chart.h"
+
+#include <QAccessible>
+#include <QPainter>
+#include <algorithm>
+
+#include "after/words.h"
+
+namespace cabwright::after {
+namespace {
+
+// The layer above the curves: Qt Charts would cover what the strip itself paints there.
+class Over : public QWidget {
+ public:
+  Over(const StripChart& strip, const SheetLook& look, QWidget* parent)
+      : QWidget(parent), strip_(strip), look_(look) {
+    setAttribute(Qt::WA_TransparentForMouseEvents);
+  }
+
+ protected:
+  void paintEvent(QPaintEvent*) override {
+    QPainter painter(this);
+    painter.scale(look_.scale, look_.scale);
+    drawing::Pen pen(painter, look_.theme);
+    strip_.paintOver(pen);
+  }
+
+ private:
+  const StripChart& strip_;
+  const SheetLook& look_;
+};
+
+}  // namespace
+
+StripChart::StripChart(const SheetLook& look, QWidget* parent)
+    : QWidget(parent),
+      look_(look),
+      plots_view_(new StripPlots(look, this)),
+      over_(new Over(*this, look, this)) {
+  setMouseTracking(true);
+  setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(tr("Strip chart of the run"));
+}
+
+StripChart::~StripChart() = default;
+
+void StripChart::setRun(const FinishedRun& run) {
+  history_ = run.history;
+  actions_ = run.actions;
+  const int cab = findLeadingCab(*history_);
+  lanes_ = makeLanes(*history_, cab);
+  plots_ = makePlots(*history_, cab);
+  flags_ = makeFlags(run);
+  last_tick_ = std::max<std::int64_t>(1, run.sheet.head.last_tick);
+  plots_view_->setPlots(*history_, plots_);
+  cursor_ = flags_.empty() ? last_tick_ : flags_.front().tick;
+  span_ = {0, last_tick_};
+  arrange();
+  announce();
+}
+
+void StripChart::restyle() {
+  plots_view_->restyle();
+  arrange();
+}
+
+void StripChart::resizeEvent(QResizeEvent*) { arrange(); }
+
+// How many rows the flags need depends on the stretch that is shown; the plots get the rest.
+void StripChart::arrange() {
+  const QSizeF size(width() / look_.scale, height() / look_.scale);
+  layout_ = layOutStrip(size, lanes_.size(), plots_.size(), kMostFlagRows);
+  placed_ = placeFlags(flags_, layout_, span_);
+  int rows = 1;
+  for (const PlacedFlag& flag : placeFlags(flags_, layout_, {0, last_tick_}))
+    rows = std::max(rows, flag.row + 1);
+  layout_ = layOutStrip(size, lanes_.size(), plots_.size(), rows);
+  over_->setGeometry(rect());
+  std::vector<QRectF> boxes;
+  if (!layout_.plots.empty()) {
+    const double k = look_.scale;
+    const QRectF all(layout_.plots.front().topLeft() * k, layout_.plots.back().bottomRight() * k);
+    plots_view_->setGeometry(all.toAlignedRect());
+    for (const QRectF& box : layout_.plots)
+      boxes.emplace_back(box.topLeft() * k - QPointF(plots_view_->pos()), box.size() * k);
+  }
+  plots_view_->placePlots(boxes);
+  plots_view_->showTicks(span_.from, span_.to);
+  over_->raise();
+  update();
+}
+
+QPointF StripChart::toSheet(QPointF position) const { return position / look_.scale; }
+
+double StripChart::xOf(std::int64_t tick) const { return layout_.xOf(tick, span_) * look_.scale; }
+
+void StripChart::showSpan(Span span) {
+  const Span clamped = clampSpan(span, last_tick_);
+  if (clamped == span_) return;
+  span_ = clamped;
+  arrange();
+}
+
+void StripChart::moveCursor(std::int64_t tick) {
+  const std::int64_t wanted = std::clamp<std::int64_t>(tick, 0, last_tick_);
+  if (wanted == cursor_) return;
+  cursor_ = wanted;
+  update();
+  over_->update();
+  announce();
+  Q_EMIT cursorMoved(cursor_);
+}
+
+void StripChart::setCursor(std::int64_t tick) {
+  moveCursor(tick);
+  if (cursor_ >= span_.from && cursor_ <= span_.to) return;
+  showSpan({cursor_ - span_.length() / 2, cursor_ - span_.length() / 2 + span_.length()});
+}
+
+void StripChart::setSelectedLine(int line) {
+  selected_line_ = line;
+  over_->update();
+}
+
+std::optional<double> StripChart::valueAtCursor(unit::Signal signal) const {
+  const auto value = history_ == nullptr ? std::nullopt : history_->findValue(signal, cursor_);
+  if (!value) return std::nullopt;
+  return static_cast<double>(*value);
+}
+
+void StripChart::announce() {
+  setAccessibleDescription(summary());
+  if (!QAccessible::isActive()) return;
+  QAccessibleEvent event(this, QAccessible::DescriptionChanged);
+  QAccessible::updateAccessibility(&event);
+}
+
+QString StripChart::momentText() const {
+  QStringList parts{tr("At %1").arg(timeText(cursor_, true))};
+  for (const Lane& lane : lanes_) {
+    const QString words = wordsAt(lane, cursor_);
+    parts << tr("%1: %2").arg(lane.name, words.isEmpty() ? tr("free") : words);
+  }
+  for (const Plot& plot : plots_) {
+    for (const Curve& curve : plot.curves) {
+      const auto value = valueAtCursor(curve.signal);
+      if (value)
+        parts << tr("%1: %2").arg(curve.name.isEmpty() ? plot.name : curve.name,
+                                  valueText(curve.signal, *value));
+    }
+  }
+  return parts.join(QLatin1String(", "));
+}
+
+QString StripChart::summary() const {
+  QStringList parts{tr("From the start to %1.").arg(timeText(last_tick_))};
+  for (const Flag& flag : flags_)
+    if (!flag.again)
+      parts << tr("Line %1, %2, at %3: %4.")
+                   .arg(QString::number(flag.line), className(flag.rule_class), timeText(flag.tick),
+                        flag.title);
+  if (flags_.empty()) parts << tr("No line was broken.");
+  parts << momentText() + QLatin1Char('.');
+  return parts.join(QLatin1Char(' '));
+}
+
+}  // namespace cabwright::after

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Words of the sheet in the reader's language. What the marking says is English by design; its
+// fixed texts (titles, reasons, advice) can be translated in the context "Sheet".
+#pragma once
+
+#include <QString>
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+#include "drawing/ink.h"
+#include "marking/rule.h"
+#include "unit/frame.h"
+
+namespace cabwright::after {
+
+/// In the reader's language, if a catalogue has it.
+[[nodiscard]] QString sheetWords(std::string_view english);
+
+/// "0:22:11" of a tick; with tenths "0:22:11.4".
+[[nodiscard]] QString timeText(std::int64_t tick, bool tenths = false);
+
+/// Of the number in trainee.place: "Cab 1"; 0: "on the way".
+[[nodiscard]] QString placeName(int number);
+/// Of the number in hand.left: "Brake"; 0: empty.
+[[nodiscard]] QString controlName(int number);
+/// "end1.hoses" is "End 1, hoses".
+[[nodiscard]] QString itemName(std::string_view item);
+/// What a signal is called in a list: "Handbrake", "Control air gauge".
+[[nodiscard]] QString signalName(unit::Signal signal);
+/// Its value with the unit, or the word of it: "14.7 inHg", "lap", "49 %", "yes".
+[[nodiscard]] QString valueText(unit::Signal signal, double value);
+
+/// "critical", "serious", "technique".
+[[nodiscard]] QString className(marking::RuleClass c);
+/// Tone of its flag and its words.
+[[nodiscard]] drawing::Tone toneOf(marking::RuleClass c);
+
+/// "one line", "12 lines".
+[[nodiscard]] QString linesText(int count);
+/// Points without more decimals than they need: "98", "4.5".
+[[nodiscard]] QString pointsText(double points);
+/// First letter small, no full stop at the end: to stand inside a sentence.
+[[nodiscard]] QString insideSentence(QString words);
+
+}  // namespace cabwright::after

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cab/accessible.h"
+
+#include <QAccessibleWidget>
+#include <cmath>
+
+#include "cab/part.h"
+
+namespace cabwright::cab {
+namespace {
+
+QAccessible::Role roleOf(PartRole::Kind kind) {
+  switch (kind) {
+    case PartRole::Kind::kGauge:
+      return QAccessible::Indicator;
+    case PartRole::Kind::kLamp:
+      return QAccessible::Indicator;
+    case PartRole::Kind::kLever:
+      return QAccessible::Slider;
+    case PartRole::Kind::kButton:
+      return QAccessible::PushButton;
+    case PartRole::Kind::kSwitch:
+      return QAccessible::CheckBox;
+    case PartRole::Kind::kThing:
+      return QAccessible::ListItem;
+    case PartRole::Kind::kText:
+      return QAccessible::StaticText;
+    case PartRole::Kind::kPicture:
+      break;
+  }
+  return QAccessible::Graphic;
+}
+
+class AccessiblePart : public QAccessibleWidget, public QAccessibleValueInterface {
+ public:
+  explicit AccessiblePart(Part* part) : QAccessibleWidget(part, roleOf(part->role().kind)) {}
+
+  QString text(QAccessible::Text which) const override {
+    const PartRole r = part()->role();
+    switch (which) {
+      case QAccessible::Name:
+        return r.name;
+      case QAccessible::Value:
+        return r.value;
+      case QAccessible::Description:
+        return r.description;
+      default:
+        return QAccessibleWidget::text(which);
+    }
+  }
+
+  QAccessible::State state() const override {
+    QAccessible::State s = QAccessibleWidget::state();
+    const PartRole r = part()->role();
+    if (r.kind == PartRole::Kind::kSwitch) {
+      s.checkable = true;
+      s.checked = r.number > 0.5;
+    }
+    s.readOnly = r.kind == PartRole::Kind::kGauge || r.kind == PartRole::Kind::kLamp;
+    return s;
+  }
+
+  void* interface_cast(QAccessible::InterfaceType type) override {
+    const PartRole r = part()->role();
+    if (type == QAccessible::ValueInterface && r.high > r.low)
+      return static_cast<QAccessibleValueInterface*>(this);
+    return QAccessibleWidget::interface_cast(type);
+  }
+
+  QStringList actionNames() const override {
+    const PartRole r = part()->role();
+    if (r.kind == PartRole::Kind::kLever)
+      return {pressAction(), increaseAction(), decreaseAction()};
+    if (r.kind == PartRole::Kind::kGauge || r.kind == PartRole::Kind::kText ||
+        r.kind == PartRole::Kind::kPicture)
+      return {};
+    return {pressAction()};
+  }
+
+  void doAction(const QString& name) override {
+    if (name == pressAction()) part()->activate();
+    if (name == increaseAction()) part()->step(1);
+    if (name == decreaseAction()) part()->step(-1);
+  }
+
+  QVariant currentValue() const override { return part()->role().number; }
+  QVariant maximumValue() const override { return part()->role().high; }
+  QVariant minimumValue() const override { return part()->role().low; }
+  QVariant minimumStepSize() const override { return 0; }
+  // A reader sets a lever by steps towards what it wants.
+  void setCurrentValue(const QVariant& value) override {
+    const double wanted = value.toDouble();
+    for (int k = 0; k < 64; ++k) {
+      const double before = part()->role().number;
+      if (std::abs(before - wanted) < 1e-6 || !part()->step(wanted > before ? 1 : -1)) return;
+      const double after = part()->role().number;
+      if (after == before || (before < wanted) != (after < wanted)) return;
+    }
+  }
+
+ private:
+  [[nodiscard]] Part* part() const { return static_cast<Part*>(widget()); }
+};
+
+QAccessibleInterface* makeInterface(const QString& /*class_name*/, QObject* object) {
+  auto* part = qobject_cast<Part*>(object);
+  return part != nullptr ? new AccessiblePart(part) : nullptr;
+}
+
+}  // namespace
+
+void installAccessibility() {
+  static const bool once = [] {
+    QAccessible::installFactory(makeInterface);
+    return true;
+  }();
+  static_cast<void>(once);
+}
+
+}  // namespace cabwright::cab

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The notebook: what is being looked at and how it is judged, what was judged and noted before,
+// and, in guided runs, what comes next and why.
+#pragma once
+
+#include "cab/part.h"
+
+namespace cabwright::cab {
+
+class NotebookPart : public Part {
+  Q_OBJECT
+ public:
+  NotebookPart(Seat& seat, const SheetStyle& style, QWidget* parent);
+  /// Practice: shown although it was not asked for before; guided: always.
+  void showHint(bool shown);
+  [[nodiscard]] bool showsHint() const;
+  /// What looking has shown, in words.
+  void setSeen(unit::Item item, const QString& words);
+  void refresh() override;
+  [[nodiscard]] PartRole role() const override;
+
+  /// Where the three judgements stand, and the things to write, u.
+  [[nodiscard]] static QRectF judgeArea(const QRectF& page, int which);
+  [[nodiscard]] static QRectF footArea(const QRectF& page, int which);
+
+ protected:
+  void paint(drawing::Pen& pen) const override;
+
+ private:
+  struct Entry {
+    std::int64_t tick = 0;
+    QString what, how;
+    int sign = 0;
+    bool operator==(const Entry&) const = default;
+  };
+  [[nodiscard]] std::vector<Entry> entries() const;
+  double paintLooking(drawing::Pen& pen) const;
+  double paintNext(drawing::Pen& pen, double y) const;
+  void paintEntries(drawing::Pen& pen, double y) const;
+
+  std::optional<unit::Item> looked_;
+  QString seen_;
+  bool hint_ = false;
+  struct Shown {
+    std::optional<unit::Item> looking;
+    int share = 0;
+    std::size_t judgements = 0, notes = 0, book = 0;
+    int decision = 0;
+    std::size_t step = 0;
+    bool light = true;
+    bool operator==(const Shown&) const = default;
+  } shown_;
+};
+
+}  // namespace cabwright::cab

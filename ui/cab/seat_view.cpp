@@ -1,0 +1,457 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cab/seat_view.h"
+
+#include <QEvent>
+#include <algorithm>
+#include <cmath>
+
+#include "cab/accessible.h"
+#include "cab/names.h"
+#include "drawing/furniture.h"
+
+namespace cabwright::cab {
+
+using drawing::Anchor;
+using drawing::Tone;
+using unit::Place;
+
+namespace {
+
+constexpr double kPlateEnd = 836, kHandsCaption = 862, kHandsTop = 868, kHandsEnd = 976;
+constexpr double kDeedWidth = 178, kDeedHeight = 42;
+constexpr int kMessageMs = 7000;
+
+}  // namespace
+
+SeatView::SeatView(Seat& seat, const Shortcuts& shortcuts, QWidget* parent)
+    : QWidget(parent), seat_(seat), shortcuts_(shortcuts) {
+  installAccessibility();
+  setFocusPolicy(Qt::ClickFocus);
+  setAttribute(Qt::WA_OpaquePaintEvent);
+  setAccessibleName(tr("The trainee's sheet"));
+  message_timer_.setSingleShot(true);
+  connect(&message_timer_, &QTimer::timeout, this, [this] { showMessage({}, false); });
+  build();
+  connect(&seat_, &Seat::frameChanged, this, &SeatView::refresh);
+  connect(&seat_, &Seat::placeChanged, this, [this] {
+    turned_ = false;
+    makePlateAnew();
+  });
+  connect(&seat_, &Seat::acted, this, &SeatView::noteAnswer);
+  connect(&seat_, &Seat::said, this, [this](const QString& who, const QString& words) {
+    showMessage(tr("%1: “%2”").arg(who, translateSeen(words)), false);
+  });
+  connect(&seat_, &Seat::passed, this, [this](const QString& why) {
+    if (!why.isEmpty()) showMessage(translateSeen(why), false);
+  });
+  connect(&seat_, &Seat::guideChanged, this, &SeatView::pointGuide);
+}
+
+SeatView::~SeatView() = default;
+
+void SeatView::build() {
+  const auto keep = [this](auto* part) {
+    parts_.push_back(part);
+    return part;
+  };
+  plan_ = keep(new PlanPart(seat_, style_, shortcuts_, this));
+  for (int k = 0; k < drawing::kPlanPlaces; ++k) {
+    balloons_.push_back(
+        keep(new BalloonPart(seat_, style_, shortcuts_, static_cast<Place>(k), this)));
+  }
+  notebook_ = keep(new NotebookPart(seat_, style_, this));
+  const std::array<std::pair<unit::Verdict, QString>, 3> verdicts{
+      {{unit::Verdict::kGood, tr("Good")},
+       {unit::Verdict::kDefect, tr("Defect")},
+       {unit::Verdict::kUnsure, tr("Not sure")}}};
+  const std::array<drawing::VerdictSign, 3> signs{
+      drawing::VerdictSign::kGood, drawing::VerdictSign::kDefect, drawing::VerdictSign::kUnsure};
+  for (std::size_t k = 0; k < 3; ++k) {
+    judges_[k] = keep(new WordButton(seat_, style_, verdicts[k].second, this));
+    judges_[k]->setSign(signs[k]);
+    judges_[k]->setDescription(tr("Judges what is being looked at"));
+    connect(judges_[k], &WordButton::pressed, this,
+            [this, verdict = verdicts[k].first] { judge(verdict); });
+  }
+  const std::array<std::pair<const char*, QString>, 3> foot{
+      {{"note", tr("Reading")}, {"book", tr("Book")}, {"decide", tr("Decide")}}};
+  for (std::size_t k = 0; k < 3; ++k) {
+    foot_[k] = keep(new WordButton(seat_, style_, foot[k].second, this));
+    foot_[k]->setObjectName(QString::fromLatin1(foot[k].first));
+    connect(foot_[k], &WordButton::pressed, this,
+            [this, command = QString::fromLatin1(foot[k].first)] { useCommand(command); });
+  }
+  for (const unit::ObjectInfo& info : unit::objectTable()) {
+    auto* thing = keep(new CarriedPart(seat_, style_, info.id, this));
+    connect(thing, &CarriedPart::asked, this,
+            [this](unit::Object o) { openPanel(new ThingPanel(seat_, style_, o, this)); });
+    things_.push_back(thing);
+  }
+  title_ = keep(new TitlePart(seat_, style_, this));
+  std::vector<std::pair<const char*, QString>> deeds{{"say", tr("Say or do")},
+                                                     {"things", tr("Things")}};
+  if (!seat_.inAssessment()) {
+    deeds.emplace_back("pass", tr("Let time pass"));
+    if (seat_.guide() != nullptr) deeds.emplace_back("hint", tr("What next?"));
+  }
+  for (const auto& [command, word] : deeds) {
+    auto* deed = keep(new WordButton(seat_, style_, word, this));
+    deed->setObjectName(QString::fromLatin1(command));
+    connect(deed, &WordButton::pressed, this,
+            [this, id = QString::fromLatin1(command)] { useCommand(id); });
+    deeds_.push_back(deed);
+  }
+  for (int side = 0; side < 2; ++side)
+    hands_[static_cast<std::size_t>(side)] =
+        keep(new HandPart(seat_, style_, shortcuts_, side, this));
+  const auto keys = [this] {
+    for (WordButton* b : deeds_) b->setKey(shortcuts_.text(b->objectName()));
+    for (WordButton* b : foot_) b->setKey(shortcuts_.text(b->objectName()));
+  };
+  keys();
+  connect(&shortcuts_, &Shortcuts::changed, this, keys);
+}
+
+void SeatView::arrange() {
+  const drawing::SheetFrame& f = style_.frame;
+  const QRectF& you = f.you;
+  const double s = f.spare;
+  plan_->setPlan(QRectF(you.left(), you.top() + 72, you.width(), 124));
+  plan_->setArea(QRectF(you.left() - 4, you.top() - 6, you.width() + 8, 214));
+  for (BalloonPart* b : balloons_) {
+    const QPointF at = drawing::planPosition(plan_->plan(), static_cast<int>(b->place()));
+    b->setArea(QRectF(at.x() - 17, at.y() - 17, 34, 34));
+  }
+  const QRectF page(you.left(), you.top() + 212, you.width(), 468 + s);
+  notebook_->setArea(page);
+  for (int k = 0; k < 3; ++k) {
+    judges_[static_cast<std::size_t>(k)]->setArea(NotebookPart::judgeArea(page, k));
+    foot_[static_cast<std::size_t>(k)]->setArea(NotebookPart::footArea(page, k));
+  }
+  const double things_top = page.bottom() + 36;
+  const double column = you.width() / 5;
+  for (std::size_t k = 0; k < things_.size(); ++k) {
+    const auto col = static_cast<double>(k % 5), row = static_cast<double>(k / 5);
+    things_[k]->setArea(QRectF(you.left() + column * col, things_top + 48 * row, column, 48));
+  }
+  title_->setArea(QRectF(you.left(), f.height - 40 - 100, you.width(), 100));
+  const double x = f.world.left();
+  for (std::size_t k = 0; k < deeds_.size(); ++k) {
+    const auto col = static_cast<double>(k % 2), row = static_cast<double>(k / 2);
+    deeds_[k]->setArea(QRectF(x - 5 + kDeedWidth * col, kHandsTop + s + 6 + kDeedHeight * row,
+                              kDeedWidth, kDeedHeight));
+  }
+  const double hands_left = x + 2 * kDeedWidth + 20;
+  const double width = (f.world.right() - hands_left) / 2;
+  for (std::size_t k = 0; k < 2; ++k)
+    hands_[k]->setArea(QRectF(hands_left + width * static_cast<double>(k), kHandsTop + s,
+                              width - 10, kHandsEnd - kHandsTop));
+}
+
+void SeatView::makePlateAnew() {
+  const Place place = seat_.place();
+  const QRectF& world = style_.frame.world;
+  const double band = Plate::bandHeight(place);
+  const double top = world.top() + band;
+  const QRectF above(world.left(), world.top() + 24, world.width(), band - 28);
+  const QString focused =
+      plate_ && plate_->isAncestorOf(focusWidget()) ? focusWidget()->objectName() : QString();
+  delete outside_;
+  outside_ = nullptr;
+  delete heard_;
+  heard_ = nullptr;
+  plate_.reset();
+  const PlateContext context{
+      seat_, style_, shortcuts_,
+      QRectF(world.left(), top, world.width(), kPlateEnd + style_.frame.spare - top), above};
+  plate_ = turned_ ? makeSecondPlate(place, context, this) : makePlate(place, context, this);
+  if (plate_) {
+    plate_->setGeometry(rect());
+    plate_->show();
+    plate_->lower();
+    connect(plate_.get(), &Plate::whyAsked, this, &SeatView::askWhy);
+    connect(plate_.get(), &Plate::turnAsked, this, &SeatView::turnRound, Qt::QueuedConnection);
+    if (Part* part = plate_->findPart(focused)) part->setFocus();
+  }
+  const bool cab = unit::cabOf(place) >= 0;
+  if (cab) {
+    outside_ = new OutsidePart(seat_, style_, above, this);
+    outside_->setArea(above.adjusted(-2, -2, 2, 2));
+    outside_->show();
+  }
+  heard_ = new HeardPart(seat_, style_, !cab, this);
+  heard_->setArea(cab ? OutsidePart::hearingArea(above) : above);
+  heard_->show();
+  ground_ = {};
+  pointGuide();
+  refresh();
+  update();
+}
+
+void SeatView::refresh() {
+  if (!plate_) return;
+  for (Part* part : parts_) part->refresh();
+  if (outside_ != nullptr) outside_->refresh();
+  if (heard_ != nullptr) heard_->refresh();
+  plate_->refresh();
+  const bool looking = itemLookedAt().has_value();
+  for (WordButton* b : judges_) b->setUsable(looking);
+  for (WordButton* b : deeds_) {
+    if (b->objectName() == QLatin1String("pass"))
+      b->setWord(seat_.isPassing() ? tr("Stop") : tr("Let time pass"));
+  }
+  if (auto* why = qobject_cast<WhyPanel*>(panel_)) why->refresh();
+}
+
+void SeatView::restyleAll() {
+  ground_ = {};
+  for (Part* part : parts_) part->restyle();
+  if (outside_ != nullptr) outside_->restyle();
+  if (heard_ != nullptr) heard_->restyle();
+  if (plate_) plate_->restyle();
+  if (panel_ != nullptr) panel_->restyle();
+  update();
+}
+
+void SeatView::setTheme(drawing::Theme theme) {
+  if (theme == style_.theme) return;
+  style_.theme = theme;
+  restyleAll();
+}
+
+void SeatView::setReducedMotion(bool reduced) { style_.reduced_motion = reduced; }
+
+void SeatView::setShowKeys(bool shown) {
+  style_.show_keys = shown;
+  restyleAll();
+}
+
+void SeatView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  const drawing::SheetFrame frame = drawing::calcSheetFrame(size());
+  style_.frame = frame;
+  closePanel();
+  arrange();
+  makePlateAnew();
+}
+
+void SeatView::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::LanguageChange && plate_) makePlateAnew();
+}
+
+void SeatView::paintGround(QPainter& painter) {
+  drawing::Pen pen(painter, style_.theme);
+  const drawing::SheetFrame& f = style_.frame;
+  drawing::paintFrame(pen, f);
+  drawing::paintCaption(pen, {f.world.left(), f.world.top() + 18}, f.world.width(),
+                        tr("What comes in"));
+  drawing::paintCaption(pen, {f.you.left(), f.you.top() + 212 + 468 + f.spare + 26}, f.you.width(),
+                        tr("With you"));
+}
+
+void SeatView::paintEvent(QPaintEvent* /*event*/) {
+  const double ratio = devicePixelRatioF();
+  if (ground_.size() != size() * ratio) {
+    ground_ = QPixmap(size() * ratio);
+    ground_.setDevicePixelRatio(ratio);
+    ground_.fill(drawing::colorOf(style_.theme, Tone::kPaper));
+    QPainter painter(&ground_);
+    painter.scale(style_.frame.scale, style_.frame.scale);
+    paintGround(painter);
+  }
+  QPainter painter(this);
+  painter.drawPixmap(0, 0, ground_);
+  painter.scale(style_.frame.scale, style_.frame.scale);
+  drawing::Pen pen(painter, style_.theme);
+  const QRectF& world = style_.frame.world;
+  const double y = kHandsCaption + style_.frame.spare;
+  const QString words = drawing::elideText(message_, world.width() - 180, drawing::kText, true);
+  drawing::paintCaption(pen, {world.left(), y}, world.width(), tr("Your hands"));
+  if (words.isEmpty()) return;
+  const double w = drawing::textWidth(words, drawing::kText, true);
+  pen.rect(QRectF(world.right() - w - 14, y - 20, w + 14, 28), drawing::kNoLine, Tone::kPaper);
+  pen.text({world.right(), y}, words,
+           {.anchor = Anchor::kEnd, .bold = true, .tone = message_bad_ ? Tone::kBad : Tone::kInk});
+}
+
+void SeatView::showMessage(const QString& words, bool bad) {
+  message_ = words;
+  message_bad_ = bad;
+  if (!words.isEmpty()) message_timer_.start(kMessageMs);
+  const QRectF& world = style_.frame.world;
+  const double y = kHandsCaption + style_.frame.spare;
+  update(style_.frame.toWindow()
+             .mapRect(QRectF(world.left(), y - 24, world.width(), 36))
+             .toAlignedRect());
+}
+
+void SeatView::noteAnswer(const QString& what, const Answer& answer) {
+  const QString seen = translateSeen(answer.perceived);
+  if (!answer.accepted) {
+    const QString why = translateSeen(answer.cause);
+    showMessage(why.isEmpty() || why == seen ? seen : tr("%1: %2").arg(seen, why), true);
+    return;
+  }
+  if (what.startsWith(QLatin1String("look "))) {
+    const auto item = itemLookedAt();
+    if (item) {
+      QString words = seen;
+      if (!answer.cause.isEmpty())
+        words += QLatin1String(" (") + translateSeen(answer.cause) + QLatin1Char(')');
+      notebook_->setSeen(*item, words);
+    }
+    return;
+  }
+  if (!seen.isEmpty()) showMessage(seen, false);
+}
+
+std::optional<unit::Item> SeatView::itemLookedAt() const {
+  if (seat_.isWalking()) return std::nullopt;
+  return seat_.unit().world().trainee.looking;
+}
+
+void SeatView::judge(unit::Verdict verdict) {
+  const auto item = itemLookedAt();
+  if (item) seat_.judge(*item, verdict, unit::DefectClass::kNone);
+}
+
+void SeatView::turnRound() {
+  if (unit::cabOf(seat_.place()) < 0) return;
+  turned_ = !turned_;
+  makePlateAnew();
+}
+
+void SeatView::pointGuide() {
+  const bool shown = notebook_->showsHint();
+  const scenario::GuideStep* step = shown ? seat_.guide()->current() : nullptr;
+  plan_->setPointed(step != nullptr && step->place && step->place != seat_.place() ? step->place
+                                                                                   : std::nullopt);
+  if (!plate_) return;
+  std::vector<QString> names;
+  if (step != nullptr) {
+    for (const scenario::GuidePoint& point : step->points) {
+      const auto name = std::visit(
+          [](auto id) {
+            using T = decltype(id);
+            if constexpr (std::is_same_v<T, unit::Control>) return unit::controlInfo(id).name;
+            if constexpr (std::is_same_v<T, unit::Item>) return unit::itemInfo(id).name;
+            if constexpr (std::is_same_v<T, unit::Place>) return unit::placeInfo(id).name;
+            if constexpr (std::is_same_v<T, unit::Object>) return unit::objectInfo(id).name;
+            if constexpr (std::is_same_v<T, unit::Signal>) return unit::signalInfo(id).name;
+          },
+          point);
+      names.push_back(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+    }
+  }
+  for (Part* part : plate_->parts())
+    part->setPointed(std::ranges::find(names, part->objectName()) != names.end());
+  for (CarriedPart* thing : things_)
+    thing->setPointed(std::ranges::find(names, thing->objectName().mid(6)) != names.end());
+}
+
+void SeatView::openPanel(Panel* panel) {
+  closePanel();
+  panel_ = panel;
+  const double scale = style_.frame.scale;
+  const QRectF& world = style_.frame.world;
+  panel_->setMaximumWidth(static_cast<int>(560 * scale));
+  panel_->setMinimumWidth(static_cast<int>(420 * scale));
+  panel_->setMaximumHeight(static_cast<int>(620 * scale));
+  panel_->adjustSize();
+  const int bottom = static_cast<int>((kPlateEnd + style_.frame.spare + 16) * scale);
+  panel_->move(static_cast<int>(world.left() * scale), std::max(8, bottom - panel_->height()));
+  connect(panel_, &Panel::closed, this, &SeatView::closePanel);
+  panel_->show();
+  panel_->raise();
+  panel_->takeFocus();
+}
+
+void SeatView::closePanel() {
+  if (panel_ == nullptr) return;
+  panel_->hide();
+  panel_->deleteLater();
+  panel_ = nullptr;
+  setFocus();
+}
+
+void SeatView::askWhy(unit::Signal lamp, QPointF at) {
+  if (seat_.inAssessment()) return;
+  auto* why = new WhyPanel(seat_, style_, lamp, this);
+  openPanel(why);
+  const double scale = style_.frame.scale;
+  const QPointF corner = at * scale + QPointF(30, 30) * scale;
+  why->move(std::min(static_cast<int>(corner.x()), width() - why->width() - 8),
+            std::min(static_cast<int>(corner.y()), height() - why->height() - 8));
+}
+
+void SeatView::useCommand(const QString& command, bool down) {
+  if (plate_) {
+    if (ControlPart* part = plate_->findControl(command)) {
+      part->useKey(down);
+      return;
+    }
+  }
+  if (!down) return;
+  if (command.startsWith(QLatin1String("go."))) {
+    const auto place = unit::findPlace(command.mid(3).toStdString());
+    if (place) seat_.walk(*place);
+  } else if (command == QLatin1String("turn")) {
+    turnRound();
+  } else if (command.startsWith(QLatin1String("hand."))) {
+    hands_[command == QLatin1String("hand.left") ? 0 : 1]->activate();
+  } else if (command == QLatin1String("say")) {
+    openPanel(new SayPanel(seat_, style_, this));
+  } else if (command == QLatin1String("note")) {
+    openPanel(new ReadingPanel(seat_, style_, this));
+  } else if (command == QLatin1String("book")) {
+    openPanel(new BookPanel(seat_, style_, this));
+  } else if (command == QLatin1String("decide")) {
+    openPanel(new DecisionPanel(seat_, style_, this));
+  } else if (command == QLatin1String("things")) {
+    openPanel(new ThingPanel(seat_, style_, std::nullopt, this));
+  } else if (command == QLatin1String("pass")) {
+    seat_.isPassing() ? seat_.stopPassing() : seat_.passUntilChange();
+  } else if (command == QLatin1String("hint")) {
+    if (seat_.guide() != nullptr && !seat_.inAssessment()) {
+      notebook_->showHint(true);
+      pointGuide();
+    }
+  } else if (command == QLatin1String("lamp")) {
+    const double lit = seat_.value(unit::Control::kHandLamp);
+    seat_.setControl(unit::Control::kHandLamp, lit > 0.5 ? 0 : 1);
+  }
+}
+
+void SeatView::keyPressEvent(QKeyEvent* event) {
+  if (seat_.isPassing()) {
+    seat_.stopPassing();  // any key
+    return;
+  }
+  if (event->key() == Qt::Key_Escape && panel_ != nullptr) {
+    closePanel();
+    return;
+  }
+  const QStringList commands = shortcuts_.findCommands(event->key(), event->modifiers());
+  if (commands.isEmpty()) {
+    event->ignore();
+    return;
+  }
+  if (event->isAutoRepeat()) return;
+  const bool engine = plate_ && plate_->findControl(QStringLiteral("engine.start")) != nullptr;
+  for (const QString& command : commands) {
+    const bool of_engine = command.startsWith(QLatin1String("engine."));
+    const bool of_cab = command.startsWith(QLatin1String("cab."));
+    if ((of_engine && !engine) || (of_cab && unit::cabOf(seat_.place()) < 0)) continue;
+    useCommand(command, true);
+  }
+}
+
+void SeatView::keyReleaseEvent(QKeyEvent* event) {
+  if (event->isAutoRepeat()) return;
+  for (const QString& command : shortcuts_.findCommands(event->key(), event->modifiers())) {
+    if (plate_ && plate_->findControl(command) != nullptr) useCommand(command, false);
+  }
+}
+
+}  // namespace cabwright::cab

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The whole sheet of the trainee's seat: what comes in, the plate of the place, two hands, and the
+// right block. Everything the keys do that is not a part's own is done here.
+#pragma once
+
+#include <QTimer>
+#include <memory>
+
+#include "cab/hands_part.h"
+#include "cab/heard_part.h"
+#include "cab/notebook_part.h"
+#include "cab/outside_part.h"
+#include "cab/panels.h"
+#include "cab/plate.h"
+#include "cab/word_button.h"
+#include "cab/you_parts.h"
+
+namespace cabwright::cab {
+
+class SeatView : public QWidget {
+  Q_OBJECT
+ public:
+  SeatView(Seat& seat, const Shortcuts& shortcuts, QWidget* parent = nullptr);
+  ~SeatView() override;
+
+  void setTheme(drawing::Theme theme);
+  void setReducedMotion(bool reduced);
+  void setShowKeys(bool shown);
+  [[nodiscard]] const SheetStyle& style() const { return style_; }
+  [[nodiscard]] Plate* plate() const { return plate_.get(); }
+  [[nodiscard]] Panel* panel() const { return panel_; }
+  /// The line above the hands that says what came of the last deed.
+  [[nodiscard]] const QString& message() const { return message_; }
+  /// In a cab: shows the desk, or what is behind when one turns round.
+  void turnRound();
+  [[nodiscard]] bool isTurned() const { return turned_; }
+
+  /// Everything that can be done by its name: what menus, keys and tests use.
+  void useCommand(const QString& command, bool down = true);
+
+ Q_SIGNALS:
+  void restarted();
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void keyReleaseEvent(QKeyEvent* event) override;
+
+ private:
+  void build();
+  void arrange();
+  void makePlateAnew();
+  void refresh();
+  void restyleAll();
+  void openPanel(Panel* panel);
+  void closePanel();
+  void askWhy(unit::Signal lamp, QPointF at);
+  void showMessage(const QString& words, bool bad);
+  void noteAnswer(const QString& what, const Answer& answer);
+  void pointGuide();
+  void paintGround(QPainter& painter);
+  [[nodiscard]] std::optional<unit::Item> itemLookedAt() const;
+  void judge(unit::Verdict verdict);
+
+  Seat& seat_;
+  const Shortcuts& shortcuts_;
+  SheetStyle style_;
+  std::unique_ptr<Plate> plate_;
+  OutsidePart* outside_ = nullptr;
+  HeardPart* heard_ = nullptr;
+  PlanPart* plan_ = nullptr;
+  NotebookPart* notebook_ = nullptr;
+  TitlePart* title_ = nullptr;
+  std::array<HandPart*, 2> hands_{};
+  std::array<WordButton*, 3> judges_{}, foot_{};
+  std::vector<WordButton*> deeds_;
+  std::vector<BalloonPart*> balloons_;
+  std::vector<CarriedPart*> things_;
+  std::vector<Part*> parts_;
+  Panel* panel_ = nullptr;
+  QTimer message_timer_;
+  QString message_;
+  bool message_bad_ = false, turned_ = false;
+  QPixmap ground_;
+};
+
+}  // namespace cabwright::cab

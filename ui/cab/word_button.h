@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A word in a thin box with its key: what can be done that is no lever.
+#pragma once
+
+#include <functional>
+
+#include "cab/part.h"
+#include "drawing/verdict.h"
+
+namespace cabwright::cab {
+
+class WordButton : public Part {
+  Q_OBJECT
+ public:
+  WordButton(Seat& seat, const SheetStyle& style, QString word, QWidget* parent);
+  void setWord(const QString& word);
+  void setKey(const QString& key);
+  void setSign(drawing::VerdictSign sign);
+  void setDescription(const QString& text) { description_ = text; }
+  /// Drawn pale and not to be pressed.
+  void setUsable(bool usable);
+  /// Strong: the thing to do now.
+  void setMarked(bool marked);
+
+  [[nodiscard]] PartRole role() const override;
+  bool activate() override;
+
+ Q_SIGNALS:
+  void pressed();
+
+ protected:
+  void paint(drawing::Pen& pen) const override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+
+ private:
+  QString word_, key_, description_;
+  drawing::VerdictSign sign_ = drawing::VerdictSign::kNone;
+  bool usable_ = true, down_ = false, marked_ = false;
+};
+
+}  // namespace cabwright::cab

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The program's window: the caution, choosing, the seat, and what is seen afterwards, one after the
+// other in the same frame. Nothing modal: while a run goes on, no question stops it.
+#pragma once
+
+#include <QAction>
+#include <QElapsedTimer>
+#include <QMainWindow>
+#include <QStackedWidget>
+#include <QTimer>
+#include <filesystem>
+#include <memory>
+
+#include "after/after_view.h"
+#include "cab/seat.h"
+#include "cab/seat_view.h"
+#include "cab/shortcuts.h"
+#include "desktop/choose_view.h"
+#include "desktop/preferences.h"
+#include "hearing/speaker.h"
+
+namespace cabwright::desktop {
+
+class SettingsView;
+class CautionView;
+
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+ public:
+  /// `scenarios`: the folder with the exercises; `settings`: kept as long as the window is.
+  MainWindow(std::filesystem::path scenarios, QSettings& settings, const QString& version);
+  ~MainWindow() override;
+
+  /// Begins an exercise; false: it cannot be taken (said in the status line).
+  bool begin(const std::string& exercise, scenario::Mode mode, const QString& trainee);
+  /// Ends the run that goes on, and shows its sheet.
+  void endRun();
+
+  [[nodiscard]] cab::Seat* seat() const { return seat_.get(); }
+  [[nodiscard]] cab::SeatView* seatView() const { return seat_view_; }
+  [[nodiscard]] after::AfterView* afterView() const { return after_view_; }
+  [[nodiscard]] ChooseView* chooseView() const { return choose_; }
+  [[nodiscard]] QWidget* page() const { return pages_->currentWidget(); }
+  [[nodiscard]] Preferences& preferences() { return preferences_; }
+  void applyPreferences();
+  /// Off: time passes only by passTime(), for tests.
+  void setClockRunning(bool running);
+  void passTime(double seconds);
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void makeMenus();
+  void nameMenus();
+  void showChoose();
+  void showSettings();
+  void showSeat();
+  void leaveRun();
+  void takeAgainFrom(qint64 tick);
+  void useRun(std::unique_ptr<session::LiveRun> run);
+  void say(const QString& words);
+  void tick();
+  [[nodiscard]] session::LiveOptions makeOptions(const std::string& exercise, scenario::Mode mode,
+                                                 const QString& trainee) const;
+
+  std::filesystem::path scenarios_;
+  QSettings& settings_;
+  QString version_;
+  Preferences preferences_;
+  QPalette system_palette_;
+  cab::Shortcuts shortcuts_;
+  hearing::Speaker speaker_;
+  QTimer timer_;
+  QElapsedTimer clock_;
+  QStackedWidget* pages_;
+  CautionView* caution_;
+  ChooseView* choose_;
+  SettingsView* settings_view_;
+  std::unique_ptr<cab::Seat> seat_;
+  cab::SeatView* seat_view_ = nullptr;
+  after::AfterView* after_view_ = nullptr;
+  std::string exercise_;
+  QString trainee_;
+
+  QMenu *run_menu_ = nullptr, *view_menu_ = nullptr, *sound_menu_ = nullptr, *help_menu_ = nullptr;
+  QAction *choose_action_ = nullptr, *end_action_ = nullptr, *again_action_ = nullptr,
+          *freeze_action_ = nullptr, *pass_action_ = nullptr, *quit_action_ = nullptr,
+          *day_action_ = nullptr, *night_action_ = nullptr, *system_action_ = nullptr,
+          *keys_action_ = nullptr, *full_action_ = nullptr, *settings_action_ = nullptr,
+          *mute_action_ = nullptr, *louder_action_ = nullptr, *softer_action_ = nullptr,
+          *caution_action_ = nullptr, *guide_action_ = nullptr;
+};
+
+}  // namespace cabwright::desktop

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mechanism/mechanism_view.h"
+
+#include <QPaintEvent>
+#include <QPainter>
+#include <algorithm>
+#include <array>
+
+namespace cabwright::mechanism {
+namespace {
+
+constexpr std::array<double, 5> kSlowness{1, 5, 20, 100, 0};
+constexpr std::int64_t kTicksPerPicture = 4;
+constexpr int kControlsHeight = 44;
+
+}  // namespace
+
+MechanismView::MechanismView(cab::Seat& seat, const cab::SheetStyle& style, QWidget* parent)
+    : QWidget(parent),
+      seat_(seat),
+      style_(style),
+      which_(new QComboBox(this)),
+      slow_(new QSlider(Qt::Horizontal, this)) {
+  setAccessibleName(tr("Mechanism"));
+  which_->addItems({tr("Drive line 1"), tr("Drive line 2")});
+  which_->setAccessibleName(tr("Drive line"));
+  slow_->setRange(0, static_cast<int>(kSlowness.size()) - 1);
+  slow_->setPageStep(1);
+  slow_->setTickPosition(QSlider::TicksBelow);
+  slow_->setTickInterval(1);
+  slow_->setValue(2);
+  slow_->setAccessibleName(tr("Slowness: as it is, 1 to 5, 1 to 20, 1 to 100, still"));
+  connect(which_, &QComboBox::currentIndexChanged, this, &MechanismView::setLine);
+  connect(slow_, &QSlider::valueChanged, this, &MechanismView::setSlownessStep);
+  connect(&seat_, &cab::Seat::frameChanged, this, &MechanismView::follow);
+  tick_ = seat_.run().tick();
+  if (isOpen()) state_ = readMechanism(seat_.unit());
+  which_->setEnabled(isOpen());
+  slow_->setEnabled(isOpen());
+}
+
+void MechanismView::setLine(int line) {
+  look_.line = std::clamp(line, 0, 1);
+  which_->setCurrentIndex(look_.line);
+  update();
+}
+
+void MechanismView::setSlownessStep(int step) {
+  const auto k = static_cast<std::size_t>(std::clamp(step, 0, slow_->maximum()));
+  look_.slowness = kSlowness[k];
+  slow_->setValue(static_cast<int>(k));
+  update();
+}
+
+void MechanismView::follow() {
+  if (!isOpen()) return;
+  const std::int64_t tick = seat_.run().tick();
+  if (tick >= tick_ && tick - tick_ < kTicksPerPicture) return;
+  // After a jump in time nothing whirls past to catch up.
+  const double seconds = std::clamp(static_cast<double>(tick - tick_) * 0.01, 0.0, 0.25);
+  tick_ = tick;
+  state_ = readMechanism(seat_.unit());
+  if (look_.slowness > 0 && !style_.reduced_motion)
+    turn_ = calcTurn(turn_, state_.line[static_cast<std::size_t>(look_.line)],
+                     seconds / look_.slowness);
+  update();
+}
+
+void MechanismView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  const int y = height() - kControlsHeight + 6;
+  which_->setGeometry(16, y, 160, 32);
+  slow_->setGeometry(200, y, std::min(360, std::max(80, width() - 216)), 32);
+}
+
+void MechanismView::paintEvent(QPaintEvent* event) {
+  QPainter painter(this);
+  painter.fillRect(event->rect(), drawing::colorOf(style_.theme, drawing::Tone::kPaper));
+  drawing::Pen pen(painter, style_.theme);
+  if (!isOpen()) {
+    pen.text({24, 40}, tr("The mechanism is not shown in assessment."));
+    return;
+  }
+  paintMechanism(pen, QRectF(0, 0, width(), height() - kControlsHeight), state_, turn_, look_);
+}
+
+}  // namespace cabwright::mechanism
