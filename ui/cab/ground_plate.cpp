@@ -83,6 +83,11 @@ ControlPart* GroundPlate::addToggle(unit::Control control, QPointF centre, doubl
   return addControl<TogglePart>(box, control, QString(), centre);
 }
 
+QRectF GroundPlate::darkWordsBox() const {
+  const double w = drawing::textWidth(tr("too dark to see closely"), drawing::kText, false, true);
+  return {dark_words_.x() - w / 2, dark_words_.y() - 16, w, 21};
+}
+
 void GroundPlate::drawDetails(drawing::Pen& pen) const {
   for (const DetailCircle& d : details_) {
     for (const QLineF& join : d.joins())

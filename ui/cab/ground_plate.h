@@ -32,6 +32,8 @@ class GroundPlate : public Plate {
 
   /// The leaders as they are drawn, from the name to the thing, for tests.
   [[nodiscard]] const std::vector<QPolygonF>& leaders() const { return leaders_; }
+  /// What the word about missing light takes up, u.
+  [[nodiscard]] QRectF darkWordsBox() const;
   [[nodiscard]] const std::vector<DetailCircle>& details() const { return details_; }
 
  protected:

@@ -40,7 +40,7 @@ EndPlate::EndPlate(int end, const PlateContext& context, QWidget* parent)
   addRight();
   const Control hose = end_ == 0 ? Control::kHose1 : Control::kHose2;
   addToggle(hose, {hose_.centre.x(), y + kDetailR + 46}, 140);
-  setDarkWords({f_.x, a.top() + 18});
+  setDarkWords({a.left() + 130, a.top() + 18});
 }
 
 Item EndPlate::item(Item of_end1) const {

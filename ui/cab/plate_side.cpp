@@ -49,7 +49,7 @@ void SidePlate::layOut() {
             {mirrored(a.left() + 1036 * w), top + 12 + kSmallCircle},
             kSmallCircle};
   setDetails({wheel_, cylinder_, drain_});
-  setDarkWords({mirrored(a.left() + 874 * w), top + 20});
+  setDarkWords({f_.at(12.73, 0).x(), a.top() + 18});
 }
 
 double SidePlate::mirrored(double x) const {
@@ -97,7 +97,7 @@ void SidePlate::addAbove() {
     above(ownItem(Item::kTrailer1Telltale), f_.box(0.16, 3.02, 0.48, 3.52), 1.0, f_.at(0.32, 3.36));
   above(item(Item::kSide1Windows), f_.box(2.32, 2.0, 3.62, 2.86), 3.3, f_.at(3.3, 2.72));
   above(item(Item::kSide1Doors), f_.box(8.55, 1.02, 9.40, 3.08), 8.2, f_.at(8.90, 2.95));
-  above(item(Item::kSide1People), f_.box(9.62, 0.98, 10.28, 1.75), 11.2, f_.at(10.05, 1.62));
+  above(item(Item::kSide1People), f_.box(9.62, 0.98, 10.28, 1.75), 10.2, f_.at(10.05, 1.62));
   const double bracket = f_.at(kBracket_m, 0).x();
   const double half =
       drawing::textWidth(nameOf(Item::kSide1Protection), drawing::kText, true) / 2 + 13;

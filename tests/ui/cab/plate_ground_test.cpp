@@ -113,6 +113,8 @@ TEST_P(GroundPlateTest, NamesStandApartAndInside) {
     for (std::size_t b = a + 1; b < items.size(); ++b)
       EXPECT_FALSE(box.adjusted(-3, -3, 3, 3).intersects(nameBox(*items[b])))
           << qPrintable(items[a]->objectName()) << " on " << qPrintable(items[b]->objectName());
+    EXPECT_FALSE(box.intersects(bench.as<GroundPlate>().darkWordsBox()))
+        << qPrintable(items[a]->objectName());
     for (const Part* part : bench.plate->parts()) {
       if (qobject_cast<const ItemPart*>(part) == nullptr) {
         EXPECT_FALSE(box.intersects(part->area()))
