@@ -134,24 +134,6 @@ void drawOpenDoor(Pen& pen, const CarFrame& f) {
            Tone::kFace, 1);
 }
 
-void drawSmoke(Pen& pen, const CarFrame& f, double share) {
-  for (int k = 0; k < 5; ++k) {
-    const double r = (4 + 1.6 * k) * (0.5 + 0.5 * share);
-    pen.circle(f.at(7.62 - 0.20 * k, 4.02 + 0.02 * k), r, {kThin, Tone::kInk2}, Tone::kPaper);
-  }
-}
-
-void drawFlames(Pen& pen, const CarFrame& f) {
-  for (int k = 0; k < 4; ++k) {
-    const double x = 8.3 + 0.48 * k, high = k % 2 == 0 ? 1.25 : 1.0;
-    QPainterPath flame(f.at(x, 0.45));
-    flame.cubicTo(f.at(x - 0.12, 0.75), f.at(x + 0.14, 0.8), f.at(x + 0.10, high));
-    flame.cubicTo(f.at(x + 0.26, 0.9), f.at(x + 0.44, 0.7), f.at(x + 0.36, 0.45));
-    flame.closeSubpath();
-    pen.path(flame, {kNorm, Tone::kInk}, Tone::kRed);
-  }
-}
-
 void drawFeet(Pen& pen, const CarFrame& f) {
   for (double x : {kPerson_m - 0.16, kPerson_m + 0.10}) {
     pen.rect(f.box(x - 0.06, 0.05, x + 0.06, 0.24), {kThin, Tone::kInk}, Tone::kFace);
@@ -198,8 +180,6 @@ void drawPerson(Pen& pen, QPointF feet, double h) {
 }
 
 void drawCarLive(Pen& pen, const CarFrame& f, const CarLook& look) {
-  if (look.smoke > 0.05) drawSmoke(pen, f, look.smoke);
-  if (look.fire) drawFlames(pen, f);
   if (look.door_open) drawOpenDoor(pen, f);
   if (!look.motor) {  // tell-tale of the passenger alarm: a disc on the end of its shaft
     const QPointF pivot = f.at(0.32, 3.32);

@@ -13,8 +13,8 @@ namespace cabwright::cab {
 inline constexpr double kCarLength_m = 17.6, kCarTop_m = 3.74;
 /// Where things are along the car, m.
 inline constexpr double kInnerBogie_m = 2.9, kOuterBogie_m = 14.7, kHalfBase_m = 1.05,
-                        kDetailWheel_m = kInnerBogie_m + kHalfBase_m, kCylinder_m = 11.25,
-                        kDrain_m = 12.35, kPerson_m = 9.95, kBracket_m = 16.52, kBracketUp_m = 1.72;
+                        kDetailWheel_m = kInnerBogie_m + kHalfBase_m, kCylinder_m = 11.5,
+                        kDrain_m = 12.5, kPerson_m = 9.95, kBracket_m = 16.52, kBracketUp_m = 1.72;
 
 struct CarFrame {
   double left = 0, rail_y = 0, scale = 1;  ///< u, u, u for one metre
@@ -36,8 +36,6 @@ struct CarLook {
   int scotches = 0;      ///< under the wheels
   int person = 0;        ///< 1 walks along the car, 2 only feet show beneath it
   int protection = 0;    ///< 1 flag, 2 board, 3 lamp
-  double smoke = 0;      ///< white, from the exhaust, share
-  bool fire = false;     ///< flames at the engine
 };
 
 // What stands still.

@@ -58,7 +58,7 @@ void drawBrakeGear(Pen& pen, const CarFrame& f) {
            {kThin, Tone::kInk2});
   pen.line(f.at(kCylinder_m, 0.36), f.at(kCylinder_m, 0.17), {kBold, Tone::kInk});
   pen.line(f.at(kCylinder_m - 0.2, 0.16), f.at(kCylinder_m + 0.25, 0.20), {kNorm, Tone::kInk});
-  drawTank(pen, f, kDrain_m - 0.6, kDrain_m + 0.5, 0.34, 0.72);
+  drawTank(pen, f, kDrain_m - 0.5, kDrain_m + 0.45, 0.34, 0.72);
   pen.line(f.at(kDrain_m, 0.34), f.at(kDrain_m, 0.16), {kNorm, Tone::kInk});
   pen.circle(f.at(kDrain_m, 0.25), 3, {kThin, Tone::kInk}, Tone::kFace);
   // Pull rods to both bogies.

@@ -27,6 +27,20 @@ unit::Signal showsOf(unit::Item item) {
                                    unit::indexOf(item));
 }
 
+// Tangents from outside touch where the radius stands across them.
+std::vector<QLineF> DetailCircle::joins() const {
+  const QPointF way = centre - spot;
+  const double distance = std::hypot(way.x(), way.y());
+  std::vector<QLineF> lines;
+  if (distance <= std::abs(r - spot_r)) return lines;
+  const double along = std::atan2(way.y(), way.x()), aside = std::acos((spot_r - r) / distance);
+  for (double a : {along - aside, along + aside}) {
+    const QPointF across(std::cos(a), std::sin(a));
+    lines.emplace_back(spot + spot_r * across, centre + r * across);
+  }
+  return lines;
+}
+
 GroundPlate::GroundPlate(const PlateContext& context, QWidget* parent) : Plate(context, parent) {}
 
 int GroundPlate::shown(unit::Item item) const {
@@ -69,25 +83,21 @@ ControlPart* GroundPlate::addToggle(unit::Control control, QPointF centre, doubl
   return addControl<TogglePart>(box, control, QString(), centre);
 }
 
-void GroundPlate::drawDetailCircle(drawing::Pen& pen, const DetailCircle& d) {
-  // Tangents from outside: both touch the circles where the radius stands across them.
-  const QPointF way = d.centre - d.spot;
-  const double distance = std::hypot(way.x(), way.y());
-  const double along = std::atan2(way.y(), way.x());
-  if (distance > d.r + d.spot_r) {
-    for (double side : {-1.0, 1.0}) {
-      const double a = along + side * std::acos((d.spot_r - d.r) / distance);
-      const QPointF across(std::cos(a), std::sin(a));
-      pen.line(d.spot + d.spot_r * across, d.centre + d.r * across, {drawing::kThin, Tone::kRule});
-    }
-  }
-  pen.circle(d.spot, d.spot_r, {drawing::kNorm, Tone::kInk2});
-  pen.circle(d.centre, d.r, {drawing::kNorm, Tone::kInk2}, Tone::kPaper);
+QRectF GroundPlate::darkWordsBox() const {
+  const double w = drawing::textWidth(tr("too dark to see closely"), drawing::kText, false, true);
+  return {dark_words_.x() - w / 2, dark_words_.y() - 16, w, 21};
 }
 
-void GroundPlate::paintGround(drawing::Pen& pen) const {
-  drawGround(pen);
+void GroundPlate::drawDetails(drawing::Pen& pen) const {
+  for (const DetailCircle& d : details_) {
+    for (const QLineF& join : d.joins())
+      pen.line(join.p1(), join.p2(), {drawing::kThin, Tone::kRule});
+    pen.circle(d.spot, d.spot_r, {drawing::kNorm, Tone::kInk2});
+    pen.circle(d.centre, d.r, {drawing::kNorm, Tone::kInk2}, Tone::kPaper);
+  }
 }
+
+void GroundPlate::paintGround(drawing::Pen& pen) const { drawGround(pen); }
 
 void GroundPlate::paintLive(drawing::Pen& pen) const {
   drawLive(pen);

@@ -4,6 +4,7 @@
 // about the light.
 #pragma once
 
+#include <QLineF>
 #include <vector>
 
 #include "cab/plate.h"
@@ -19,6 +20,9 @@ struct DetailCircle {
   double spot_r = 10;  ///< u
   QPointF centre = {};
   double r = 100;  ///< u
+
+  /// The two lines that touch both circles; none where one circle lies in the other.
+  [[nodiscard]] std::vector<QLineF> joins() const;
 };
 
 class GroundPlate : public Plate {
@@ -28,6 +32,9 @@ class GroundPlate : public Plate {
 
   /// The leaders as they are drawn, from the name to the thing, for tests.
   [[nodiscard]] const std::vector<QPolygonF>& leaders() const { return leaders_; }
+  /// What the word about missing light takes up, u.
+  [[nodiscard]] QRectF darkWordsBox() const;
+  [[nodiscard]] const std::vector<DetailCircle>& details() const { return details_; }
 
  protected:
   /// Where a name stands, seen from its thing.
@@ -45,8 +52,9 @@ class GroundPlate : public Plate {
   ControlPart* addToggle(unit::Control control, QPointF centre, double half_width);
   /// Where the word about missing light stands (baseline, middle).
   void setDarkWords(QPointF at) { dark_words_ = at; }
-  /// Circle round the spot, the large circle, and the two lines that touch both.
-  static void drawDetailCircle(drawing::Pen& pen, const DetailCircle& detail);
+  void setDetails(std::vector<DetailCircle> details) { details_ = std::move(details); }
+  /// Of each the circle round the spot, the large circle, and the two lines that touch both.
+  void drawDetails(drawing::Pen& pen) const;
 
   [[nodiscard]] int shown(unit::Item item) const;
 
@@ -56,6 +64,7 @@ class GroundPlate : public Plate {
 
  private:
   std::vector<QPolygonF> leaders_;
+  std::vector<DetailCircle> details_;
   std::vector<double> live_;
   QPointF dark_words_;
 };

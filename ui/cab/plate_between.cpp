@@ -41,6 +41,7 @@ BetweenPlate::BetweenPlate(const PlateContext& context, QWidget* parent)
            {a.left() + 110, f_.at(0, 0.22).y()}, f_.at(-0.63, 0.41));
   addNamed(Item::kBetweenAirHose, f_.box(-0.31, 0.50, 0.31, 0.66), Stands::kRight,
            {a.right() - 160, f_.at(0, 0.52).y()}, f_.at(0.27, 0.585));
+  setDetails({coupler_, jumper_});
   setDarkWords({f_.x, a.top() + 18});
 }
 
@@ -57,7 +58,7 @@ void BetweenPlate::drawGround(Pen& pen) const {
   drawCarEnds(pen, f_, top_y_);
   drawGangway(pen, f_, top_y_);
   drawCoupler(pen, f_);
-  drawDetailCircle(pen, coupler_);
+  drawDetails(pen);
   drawCouplerDetail(pen, coupler_.centre);
 }
 
@@ -66,7 +67,7 @@ void BetweenPlate::drawLive(Pen& pen) const {
   drawVacuumHoses(pen, f_, l.hose_parted);
   drawAirHose(pen, f_);
   drawJumper(pen, f_, l.jumper_home);
-  drawDetailCircle(pen, jumper_);
+  pen.circle(jumper_.spot, jumper_.spot_r, {drawing::kNorm, drawing::Tone::kInk2});
   drawJumperDetail(pen, jumper_.centre, l.jumper_home);
 }
 

@@ -34,12 +34,13 @@ EndPlate::EndPlate(int end, const PlateContext& context, QWidget* parent)
   hose_ = {
       f_.at(-(kHoseOut_m + kDummyOut_m) / 2, 0.74), 0.26 * f_.scale, {a.left() + 148, y}, kDetailR};
   coupling_ = {f_.at(0, 0.80), 0.22 * f_.scale, {a.right() - 148, y}, kDetailR};
+  setDetails({hose_, coupling_});
   addLamps();
   addLeft();
   addRight();
   const Control hose = end_ == 0 ? Control::kHose1 : Control::kHose2;
   addToggle(hose, {hose_.centre.x(), y + kDetailR + 46}, 140);
-  setDarkWords({f_.x, a.top() + 18});
+  setDarkWords({a.left() + 130, a.top() + 18});
 }
 
 Item EndPlate::item(Item of_end1) const {
@@ -130,8 +131,7 @@ void EndPlate::drawGround(Pen& pen) const {
   drawFace(pen, f_);
   drawBufferBeam(pen, f_);
   drawLifeguards(pen, f_);
-  drawDetailCircle(pen, hose_);
-  drawDetailCircle(pen, coupling_);
+  drawDetails(pen);
 }
 
 void EndPlate::drawLive(Pen& pen) const {

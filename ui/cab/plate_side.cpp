@@ -38,17 +38,18 @@ void SidePlate::layOut() {
   const double w = a.width() / 1180;
   wheel_ = {f_.at(kDetailWheel_m, 0.46),
             0.66 * f_.scale,
-            {mirrored(a.left() + 288 * w), top + kWheelCircle},
+            {mirrored(a.left() + 279 * w), top + kWheelCircle},
             kWheelCircle};
   cylinder_ = {f_.at(kCylinder_m, 0.48),
                0.44 * f_.scale,
-               {mirrored(a.left() + 712 * w), top + 12 + kSmallCircle},
+               {mirrored(a.left() + 730 * w), top + 12 + kSmallCircle},
                kSmallCircle};
   drain_ = {f_.at(kDrain_m, 0.42),
             0.40 * f_.scale,
             {mirrored(a.left() + 1036 * w), top + 12 + kSmallCircle},
             kSmallCircle};
-  setDarkWords({mirrored(a.left() + 874 * w), top + 20});
+  setDetails({wheel_, cylinder_, drain_});
+  setDarkWords({f_.at(12.73, 0).x(), a.top() + 18});
 }
 
 double SidePlate::mirrored(double x) const {
@@ -96,7 +97,7 @@ void SidePlate::addAbove() {
     above(ownItem(Item::kTrailer1Telltale), f_.box(0.16, 3.02, 0.48, 3.52), 1.0, f_.at(0.32, 3.36));
   above(item(Item::kSide1Windows), f_.box(2.32, 2.0, 3.62, 2.86), 3.3, f_.at(3.3, 2.72));
   above(item(Item::kSide1Doors), f_.box(8.55, 1.02, 9.40, 3.08), 8.2, f_.at(8.90, 2.95));
-  above(item(Item::kSide1People), f_.box(9.62, 0.98, 10.28, 1.75), 11.2, f_.at(10.05, 1.62));
+  above(item(Item::kSide1People), f_.box(9.62, 0.98, 10.28, 1.75), 10.2, f_.at(10.05, 1.62));
   const double bracket = f_.at(kBracket_m, 0).x();
   const double half =
       drawing::textWidth(nameOf(Item::kSide1Protection), drawing::kText, true) / 2 + 13;
@@ -113,13 +114,32 @@ void SidePlate::addBelow() {
     const Item cardan = side_ == 0 ? Item::kSide1Cardan : Item::kSide2Cardan;
     below(cardan, f_.box(4.75, 0.26, 6.30, 0.60), 7.3, f_.at(5.9, 0.47));
   } else {
-    below(ownItem(Item::kTrailer1Batteries), f_.box(4.85, 0.22, 6.25, 0.60), 5.95,
-          f_.at(5.9, 0.34));
-    below(ownItem(Item::kTrailer1Underframe), f_.box(6.55, 0.24, 8.55, 0.62), 7.9,
-          f_.at(7.6, 0.42));
-    below(ownItem(Item::kTrailer1Heater), f_.box(8.9, 0.26, 10.45, 0.62), 9.7, f_.at(9.8, 0.34));
+    addRow({{ownItem(Item::kTrailer1Batteries), f_.box(4.85, 0.22, 6.25, 0.60), f_.at(5.8, 0.34)},
+            {ownItem(Item::kTrailer1Underframe), f_.box(6.55, 0.24, 8.55, 0.62), f_.at(7.6, 0.42)},
+            {ownItem(Item::kTrailer1Heater), f_.box(8.9, 0.26, 10.45, 0.62), f_.at(9.4, 0.45)}},
+           (joinAt(wheel_, y_below_ - 7, true) + joinAt(cylinder_, y_below_ - 7, false)) / 2);
   }
   below(item(Item::kSide1Skirts), f_.box(16.50, 0.52, 17.40, 0.92), 16.7, f_.at(16.9, 0.66));
+}
+
+double SidePlate::joinAt(const DetailCircle& detail, double y, bool towards_cab) const {
+  std::vector<double> at;
+  for (const QLineF& join : detail.joins())
+    at.push_back(join.pointAt((y - join.y1()) / join.dy()).x());
+  return towards_cab == f_.cab_right ? std::ranges::max(at) : std::ranges::min(at);
+}
+
+void SidePlate::addRow(std::vector<Named> names, double middle) {
+  std::ranges::sort(names, {}, [](const Named& n) { return n.dot.x(); });
+  const auto width = [](const Named& n) {
+    return drawing::textWidth(nameOf(n.item), drawing::kText, true) + 26;  // and a verdict
+  };
+  double x = middle + 13 - 4 * static_cast<double>(names.size() - 1);
+  for (const Named& n : names) x -= width(n) / 2;
+  for (const Named& n : names) {
+    addNamed(n.item, n.thing, Stands::kBelow, {x + width(n) / 2, y_below_}, n.dot);
+    x += width(n) + 8;
+  }
 }
 
 void SidePlate::addWheelNames() {
@@ -177,12 +197,6 @@ CarLook SidePlate::look() const {
   l.scotches = std::max(seen, valueOf(scotchControl()) > 0.5 ? 1 : 0);
   l.person = shown(item(Item::kSide1People));
   l.protection = shown(item(Item::kSide1Protection));
-  if (motor_) {
-    const Signal smoke = side_ == 0 ? Signal::kEngine1Smoke : Signal::kEngine2Smoke;
-    const Signal fire = side_ == 0 ? Signal::kEngine1FireSeen : Signal::kEngine2FireSeen;
-    l.smoke = seat().isPerceived(smoke) ? std::clamp(seat().value(smoke), 0.0, 1.0) : 0;
-    l.fire = seat().isPerceived(fire) && seat().value(fire) > 0.5;
-  }
   return l;
 }
 
@@ -190,8 +204,7 @@ std::vector<double> SidePlate::liveState() const {
   const CarLook l = look();
   return {l.door_open ? 1.0 : 0,   l.alarm ? 1.0 : 0, std::round(l.blocks_on * 40),
           double(l.scotches),      double(l.person),  double(l.protection),
-          valueOf(drainControl()), valueOf(cord()),   std::round(l.smoke * 10),
-          l.fire ? 1.0 : 0};
+          valueOf(drainControl()), valueOf(cord())};
 }
 
 void SidePlate::drawGround(Pen& pen) const {
@@ -205,7 +218,7 @@ void SidePlate::drawGround(Pen& pen) const {
   drawBogie(pen, f_, kInnerBogie_m);
   drawBogie(pen, f_, kOuterBogie_m);
   drawCarBody(pen, f_, motor_);
-  for (const DetailCircle* d : {&wheel_, &cylinder_, &drain_}) drawDetailCircle(pen, *d);
+  drawDetails(pen);
 }
 
 void SidePlate::drawLive(Pen& pen) const {

@@ -3,6 +3,9 @@
 // side 1 the cab of car 1 is on the right, from side 2 on the left; the trailer's the other way.
 #pragma once
 
+#include <optional>
+#include <vector>
+
 #include "cab/draw_car.h"
 #include "cab/ground_plate.h"
 
@@ -27,6 +30,15 @@ class SidePlate : public GroundPlate {
   void layOut();
   void addAbove();
   void addBelow();
+  struct Named {
+    unit::Item item{};
+    QRectF thing;
+    QPointF dot;
+  };
+  /// Where one of the lines of a detail crosses a height, u: the one nearer the cab or the other.
+  [[nodiscard]] double joinAt(const DetailCircle& detail, double y, bool towards_cab) const;
+  /// Names in a row below the car, side by side round `middle`.
+  void addRow(std::vector<Named> names, double middle);
   void addWheelNames();
   void addSmallCircles();
   void addControls();

@@ -113,6 +113,8 @@ TEST_P(GroundPlateTest, NamesStandApartAndInside) {
     for (std::size_t b = a + 1; b < items.size(); ++b)
       EXPECT_FALSE(box.adjusted(-3, -3, 3, 3).intersects(nameBox(*items[b])))
           << qPrintable(items[a]->objectName()) << " on " << qPrintable(items[b]->objectName());
+    EXPECT_FALSE(box.intersects(bench.as<GroundPlate>().darkWordsBox()))
+        << qPrintable(items[a]->objectName());
     for (const Part* part : bench.plate->parts()) {
       if (qobject_cast<const ItemPart*>(part) == nullptr) {
         EXPECT_FALSE(box.intersects(part->area()))
@@ -154,6 +156,35 @@ TEST_P(GroundPlateTest, LeadersEndOnTheirThings) {
           EXPECT_FALSE(box.contains(at)) << qPrintable(items[k]->objectName()) << " through "
                                          << qPrintable(other->objectName());
         }
+      }
+    }
+  }
+}
+
+// The lines between a spot and its circle touch both and cross no name; the circle is on the plate
+// and on no other.
+TEST_P(GroundPlateTest, DetailCirclesKeepClear) {
+  const auto [place, window] = GetParam();
+  GroundBench bench(place, window);
+  const auto& details = bench.as<GroundPlate>().details();
+  ASSERT_GE(details.size(), 2U);
+  for (const DetailCircle& d : details) {
+    const QPointF reach(d.r, d.r);
+    EXPECT_TRUE(bench.area.contains(QRectF(d.centre - reach, d.centre + reach)));
+    for (const DetailCircle& other : details) {
+      if (&d < &other) {
+        EXPECT_GT(QLineF(d.centre, other.centre).length(), d.r + other.r + 12);
+      }
+    }
+    const auto joins = d.joins();
+    ASSERT_EQ(joins.size(), 2U);
+    for (const QLineF& join : joins) {
+      EXPECT_NEAR(QLineF(join.p1(), d.spot).length(), d.spot_r, 1e-6);
+      EXPECT_NEAR(QLineF(join.p2(), d.centre).length(), d.r, 1e-6);
+      for (const ItemPart* item : bench.plate->items()) {
+        const QRectF box = nameBox(*item).adjusted(0, 0, -24, 0);  // a blank verdict takes no room
+        for (int step = 0; step <= 100; ++step)
+          EXPECT_FALSE(box.contains(join.pointAt(step / 100.0))) << qPrintable(item->objectName());
       }
     }
   }
