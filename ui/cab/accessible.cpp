@@ -33,7 +33,10 @@ QAccessible::Role roleOf(PartRole::Kind kind) {
 
 class AccessiblePart : public QAccessibleWidget, public QAccessibleValueInterface {
  public:
-  explicit AccessiblePart(Part* part) : QAccessibleWidget(part, roleOf(part->role().kind)) {}
+  // A part may be asked for while it is being made: its role is looked up when it is wanted.
+  explicit AccessiblePart(Part* part) : QAccessibleWidget(part, QAccessible::Graphic) {}
+
+  QAccessible::Role role() const override { return roleOf(part()->role().kind); }
 
   QString text(QAccessible::Text which) const override {
     const PartRole r = part()->role();

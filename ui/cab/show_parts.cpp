@@ -30,12 +30,12 @@ DialPart::DialPart(Seat& seat, const SheetStyle& style, QPointF centre, double r
       needles_(std::move(needles)),
       name_(std::move(name)) {
   setFocusPolicy(Qt::TabFocus);
-  setAccessibleName(name_);
   const std::string_view id = unit::signalInfo(needles_.front().signal).name;
   setObjectName(QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size())));
   for (const DialNeedleOf& n : needles_) shown_.push_back(seat.value(n.signal));
   shown_tick_ = seat.run().tick();
   readable_ = seat.isPerceived(needles_.front().signal);
+  setAccessibleName(name_);
 }
 
 void DialPart::refresh() {
