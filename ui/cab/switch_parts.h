@@ -21,12 +21,11 @@ class ButtonPart : public ControlPart {
   /// An arc fills while it is held so long, s.
   void setHeldScale(double seconds) { held_scale_s_ = seconds; }
 
-  void useKey(bool down) override;
   void refresh() override;
 
  protected:
   void paint(drawing::Pen& pen) const override;
-  void mousePressEvent(QMouseEvent* event) override;
+  void press() override;
 
  private:
   QPointF centre_;
