@@ -91,7 +91,7 @@ void SeatView::build() {
   std::vector<std::pair<const char*, QString>> deeds{{"say", tr("Say or do")},
                                                      {"things", tr("Things")}};
   if (!seat_.inAssessment()) {
-    deeds.emplace_back("pass", tr("Let time pass"));
+    deeds.emplace_back("pass", tr("Pass time"));
     if (seat_.guide() != nullptr) deeds.emplace_back("hint", tr("What next?"));
   }
   for (const auto& [command, word] : deeds) {
@@ -198,7 +198,7 @@ void SeatView::refresh() {
   for (WordButton* b : judges_) b->setUsable(looking);
   for (WordButton* b : deeds_) {
     if (b->objectName() == QLatin1String("pass"))
-      b->setWord(seat_.isPassing() ? tr("Stop") : tr("Let time pass"));
+      b->setWord(seat_.isPassing() ? tr("Stop") : tr("Pass time"));
   }
   if (auto* why = qobject_cast<WhyPanel*>(panel_)) why->refresh();
 }

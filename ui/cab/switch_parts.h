@@ -26,6 +26,7 @@ class ButtonPart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   void mousePressEvent(QMouseEvent* event) override;
 
  private:
@@ -67,6 +68,7 @@ class KeySwitchPart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   bool activate() override;
 
  private:
@@ -89,6 +91,7 @@ class HandbrakePart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   bool activate() override;
 
  private:
@@ -123,6 +126,7 @@ class DevicePart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   bool activate() override;
   void mousePressEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
