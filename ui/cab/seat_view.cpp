@@ -74,7 +74,7 @@ void SeatView::build() {
             [this, verdict = verdicts[k].first] { judge(verdict); });
   }
   const std::array<std::pair<const char*, QString>, 3> foot{
-      {{"note", tr("Reading")}, {"book", tr("Book")}, {"decide", tr("Decide")}}};
+      {{"note", tr("Note")}, {"book", tr("Book")}, {"decide", tr("Decide")}}};
   for (std::size_t k = 0; k < 3; ++k) {
     foot_[k] = keep(new WordButton(seat_, style_, foot[k].second, this));
     foot_[k]->setObjectName(QString::fromLatin1(foot[k].first));
