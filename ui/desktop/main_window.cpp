@@ -179,6 +179,13 @@ void MainWindow::nameMenus() {
 
 void MainWindow::applyPreferences() {
   const drawing::Theme theme = themeOf(preferences_.theme, system_palette_);
+  const auto tone = [theme](drawing::Tone t) { return drawing::colorOf(theme, t).name(); };
+  setStyleSheet(
+      QStringLiteral("QMainWindow, QMenuBar, QStatusBar, QMenu { background: %1; color: %2; }"
+                     "QMenuBar::item:selected, QMenu::item:selected { background: %3; }"
+                     "QMenu { border: 1px solid %2; } QMenu::item:disabled { color: %4; }")
+          .arg(tone(drawing::Tone::kPaper), tone(drawing::Tone::kInk), tone(drawing::Tone::kWash),
+               tone(drawing::Tone::kRule)));
   choose_->setTheme(theme);
   caution_->setTheme(theme);
   settings_view_->setTheme(theme);
