@@ -199,4 +199,9 @@ void LeverPart::paint(drawing::Pen& pen) const {
   }
 }
 
+void LeverPart::paintPointer(drawing::Pen& pen) const {
+  const double w = drawing::textWidth(nameOf(control()), drawing::kName, true);
+  paintPointerUnder(pen, shape_.pivot + QPointF(0, 38), w);
+}
+
 }  // namespace cabwright::cab

@@ -42,6 +42,7 @@ class LeverPart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   [[nodiscard]] double nextValue(int by) const override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;

@@ -76,7 +76,7 @@ void SeatView::build() {
             [this, verdict = verdicts[k].first] { judge(verdict); });
   }
   const std::array<std::pair<const char*, QString>, 3> foot{
-      {{"note", tr("Reading")}, {"book", tr("Book")}, {"decide", tr("Decide")}}};
+      {{"note", tr("Note")}, {"book", tr("Book")}, {"decide", tr("Decide")}}};
   for (std::size_t k = 0; k < 3; ++k) {
     foot_[k] = keep(new WordButton(seat_, style_, foot[k].second, this));
     foot_[k]->setObjectName(QString::fromLatin1(foot[k].first));
@@ -93,7 +93,7 @@ void SeatView::build() {
   std::vector<std::pair<const char*, QString>> deeds{{"say", tr("Say or do")},
                                                      {"things", tr("Things")}};
   if (!seat_.inAssessment()) {
-    deeds.emplace_back("pass", tr("Let time pass"));
+    deeds.emplace_back("pass", tr("Pass time"));
     if (seat_.guide() != nullptr) deeds.emplace_back("hint", tr("What next?"));
   }
   for (const auto& [command, word] : deeds) {
@@ -201,7 +201,7 @@ void SeatView::refresh() {
   for (WordButton* b : judges_) b->setUsable(looking);
   for (WordButton* b : deeds_) {
     if (b->objectName() == QLatin1String("pass"))
-      b->setWord(seat_.isPassing() ? tr("Stop") : tr("Let time pass"));
+      b->setWord(seat_.isPassing() ? tr("Stop") : tr("Pass time"));
   }
   if (auto* why = qobject_cast<WhyPanel*>(panel_)) why->refresh();
 }

@@ -263,4 +263,21 @@ void DevicePart::paint(drawing::Pen& pen) const {
   if (hasFocus()) drawing::paintFocusRing(pen, QRectF(c.x() - 25, c.y() - 25, 50, 38), 6);
 }
 
+void ButtonPart::paintPointer(drawing::Pen& pen) const {
+  pen.circle(centre_, 24, {drawing::kBold, Tone::kInfo, {}, false});
+}
+
+void HandbrakePart::paintPointer(drawing::Pen& pen) const {
+  paintPointerUnder(pen, {area().center().x(), centre_.y() + 88},
+                    drawing::textWidth(nameOf(control()), drawing::kName, true));
+}
+
+void KeySwitchPart::paintPointer(drawing::Pen& pen) const {
+  paintPointerUnder(pen, centre_ + QPointF(0, 66), drawing::textWidth(name_, drawing::kName, true));
+}
+
+void DevicePart::paintPointer(drawing::Pen& pen) const {
+  paintPointerUnder(pen, centre_ + QPointF(0, 3), 44);
+}
+
 }  // namespace cabwright::cab

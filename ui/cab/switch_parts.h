@@ -26,6 +26,7 @@ class ButtonPart : public ControlPart {
  protected:
   void paint(drawing::Pen& pen) const override;
   void press() override;
+  void paintPointer(drawing::Pen& pen) const override;
 
  private:
   QPointF centre_;
@@ -66,6 +67,7 @@ class KeySwitchPart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   bool activate() override;
 
  private:
@@ -88,6 +90,7 @@ class HandbrakePart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   bool activate() override;
 
  private:
@@ -122,6 +125,7 @@ class DevicePart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   bool activate() override;
   void mousePressEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;

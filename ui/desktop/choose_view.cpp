@@ -202,7 +202,10 @@ void ChooseView::setTheme(drawing::Theme theme) {
   update();
 }
 
-void ChooseView::changeEvent(QEvent* event) { QWidget::changeEvent(event); }
+void ChooseView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (QAbstractButton* card = cards_->checkedButton()) card->setFocus();
+}
 
 void ChooseView::paintEvent(QPaintEvent* /*event*/) {
   QPainter painter(this);

@@ -34,7 +34,7 @@ class Keys final : public Hand {
     desk().key(verdict == unit::Verdict::kGood     ? Qt::Key_G
                : verdict == unit::Verdict::kDefect ? Qt::Key_D
                                                    : Qt::Key_U);
-    return true;
+    return desk().seat().unit().world().item[unit::indexOf(item)].verdict == verdict;
   }
 
   bool walk(unit::Place place) override {
