@@ -4,7 +4,7 @@
 #include <QAccessibleWidget>
 #include <cmath>
 
-#include "cab/part.h"
+#include "cab/control_part.h"
 
 namespace cabwright::cab {
 namespace {
@@ -90,15 +90,12 @@ class AccessiblePart : public QAccessibleWidget, public QAccessibleValueInterfac
   QVariant maximumValue() const override { return part()->role().high; }
   QVariant minimumValue() const override { return part()->role().low; }
   QVariant minimumStepSize() const override { return 0; }
-  // A reader sets a lever by steps towards what it wants.
   void setCurrentValue(const QVariant& value) override {
     const double wanted = value.toDouble();
-    for (int k = 0; k < 64; ++k) {
-      const double before = part()->role().number;
-      if (std::abs(before - wanted) < 1e-6 || !part()->step(wanted > before ? 1 : -1)) return;
-      const double after = part()->role().number;
-      if (after == before || (before < wanted) != (after < wanted)) return;
-    }
+    auto* control = qobject_cast<ControlPart*>(part());
+    if (control != nullptr && control->put(wanted)) return;
+    const double now = part()->role().number;
+    if (std::abs(now - wanted) > 1e-6) part()->step(wanted > now ? 1 : -1);
   }
 
  private:

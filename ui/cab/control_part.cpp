@@ -34,6 +34,10 @@ ControlPart::ControlPart(Seat& seat, const SheetStyle& style, const Shortcuts& s
 }
 
 void ControlPart::refresh() {
+  if (lift_due_ && seat().run().tick() != pressed_at_) {
+    lift_due_ = false;
+    seat().release(control_);
+  }
   Shown now{value(), seat().isReachable(control_), handLetter(), refusal()};
   if (now == shown_) return;
   const bool moved = now.value != shown_.value;
@@ -89,6 +93,19 @@ double ControlPart::nextValue(int by) const {
   return values[static_cast<std::size_t>(index)];
 }
 
+bool ControlPart::put(double wanted) {
+  if (isMomentary()) return false;
+  double to = std::clamp(wanted, info().lowest, info().highest);
+  if (!info().continuous) {
+    const auto& all = info().positions;
+    to = std::ranges::min_element(all, {}, [wanted](const unit::ControlPosition& p) {
+           return std::abs(p.value - wanted);
+         })->value;
+  }
+  if (to != value()) seat().setControl(control_, to);
+  return true;
+}
+
 bool ControlPart::step(int by) {
   const double wanted = nextValue(by);
   if (wanted == value()) return false;
@@ -114,7 +131,23 @@ bool ControlPart::activate() {
 
 void ControlPart::press() { seat().hold(control_); }
 
+void ControlPart::pressDown() {
+  lift_due_ = false;
+  pressed_at_ = seat().run().tick();
+  press();
+}
+
+// Between two pictures a quick finger comes down and goes up again; it was down all the same.
+void ControlPart::lift() {
+  if (seat().run().tick() == pressed_at_) {
+    lift_due_ = true;
+  } else {
+    seat().release(control_);
+  }
+}
+
 void ControlPart::forgetKey() {
+  pressed_in_focus_ = false;
   if (pressed_by_key_) useKey(false);
 }
 
@@ -122,10 +155,10 @@ void ControlPart::useKey(bool down) {
   if (isMomentary()) {
     if (down) {
       pressed_by_key_ = true;
-      press();
+      pressDown();
     } else if (pressed_by_key_) {
       pressed_by_key_ = false;
-      seat().release(control_);
+      lift();
     }
     return;
   }
@@ -151,6 +184,7 @@ void ControlPart::keyPressEvent(QKeyEvent* event) {
   if (isPressKey(key)) {
     if (event->isAutoRepeat()) return;
     if (isMomentary()) {
+      pressed_in_focus_ = true;
       useKey(true);
     } else {
       activate();
@@ -174,7 +208,7 @@ void ControlPart::keyPressEvent(QKeyEvent* event) {
 
 void ControlPart::keyReleaseEvent(QKeyEvent* event) {
   if (isPressKey(event->key()) && isMomentary() && !event->isAutoRepeat()) {
-    useKey(false);
+    forgetKey();
   } else {
     event->ignore();
   }
@@ -194,7 +228,7 @@ void ControlPart::mousePressEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton) return;
   if (isMomentary()) {
     pressed_by_mouse_ = true;
-    press();
+    pressDown();
   } else {
     activate();
   }
@@ -203,7 +237,7 @@ void ControlPart::mousePressEvent(QMouseEvent* event) {
 void ControlPart::mouseReleaseEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton || !pressed_by_mouse_) return;
   pressed_by_mouse_ = false;
-  seat().release(control_);
+  lift();
 }
 
 void ControlPart::focusInEvent(QFocusEvent* event) {
@@ -211,9 +245,10 @@ void ControlPart::focusInEvent(QFocusEvent* event) {
   update();
 }
 
-// A key that goes down here and comes up elsewhere must not leave a finger on the button.
+// A key that goes down here and comes up elsewhere must not leave a finger on the button; its own
+// key is held wherever the focus is.
 void ControlPart::focusOutEvent(QFocusEvent* event) {
-  forgetKey();
+  if (pressed_in_focus_) forgetKey();
   Part::focusOutEvent(event);
   update();
 }

@@ -30,6 +30,9 @@ class ControlPart : public Part {
   [[nodiscard]] PartRole role() const override;
   bool step(int by) override;
   bool activate() override;
+  /// Puts what stays where it is put at the value, or at its position nearest to that. False: it
+  /// springs back.
+  bool put(double value);
 
  protected:
   [[nodiscard]] const unit::ControlInfo& info() const { return unit::controlInfo(control_); }
@@ -56,11 +59,15 @@ class ControlPart : public Part {
   void focusOutEvent(QFocusEvent* event) override;
 
  private:
+  void pressDown();
+  void lift();
   const Shortcuts& shortcuts_;
   unit::Control control_;
   QString command_;
   int wheel_rest_ = 0;
   bool pressed_by_key_ = false, pressed_by_mouse_ = false, named_ = true;
+  std::int64_t pressed_at_ = -1;  ///< tick
+  bool lift_due_ = false, pressed_in_focus_ = false;
   struct Shown {
     double value = -1e9;
     bool reachable = false;

@@ -105,7 +105,8 @@ PartRole NotebookPart::role() const {
   PartRole r;
   r.kind = PartRole::Kind::kText;
   r.name = tr("Notebook");
-  if (shown_.looking) r.value = nameOf(*shown_.looking) + QLatin1String(": ") + seen_;
+  r.value = shown_.looking ? nameOf(*shown_.looking) + QLatin1String(": ") + seen_
+                           : tr("nothing is being looked at");
   if (showsHint() && seat().guide()->current() != nullptr) {
     const scenario::GuideStep& step = *seat().guide()->current();
     r.description = tr("Next: %1 %2").arg(fromText(step.act), fromText(step.why));

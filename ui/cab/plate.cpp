@@ -3,6 +3,7 @@
 
 #include <QPaintEvent>
 #include <QPainter>
+#include <algorithm>
 
 #include "cab/show_parts.h"
 
@@ -10,6 +11,20 @@ namespace cabwright::cab {
 namespace {
 
 constexpr double kBandOfCab = 160, kBandElsewhere = 64;
+constexpr double kRow = 60;  // what lies within so much, u, is read as one row
+
+// Rows from the top down, each begun by the highest part that is left.
+void inReadingOrder(std::vector<Part*>& parts) {
+  const auto x = [](const Part* p) { return p->area().center().x(); };
+  const auto y = [](const Part* p) { return p->area().center().y(); };
+  std::ranges::stable_sort(parts, {}, y);
+  for (auto row = parts.begin(); row != parts.end();) {
+    const double end = y(*row) + kRow;
+    const auto next = std::find_if(row, parts.end(), [&](const Part* p) { return y(p) > end; });
+    std::ranges::stable_sort(row, next, {}, x);
+    row = next;
+  }
+}
 
 }  // namespace
 
@@ -50,6 +65,18 @@ Part* Plate::findPart(const QString& object_name) const {
     if (part->objectName() == object_name) return part;
   }
   return nullptr;
+}
+
+std::vector<Part*> Plate::focusOrder() const {
+  std::vector<Part*> controls, things;
+  for (Part* part : parts_) {
+    if ((part->focusPolicy() & Qt::TabFocus) == 0) continue;
+    (qobject_cast<ItemPart*>(part) != nullptr ? things : controls).push_back(part);
+  }
+  inReadingOrder(controls);
+  inReadingOrder(things);
+  controls.insert(controls.end(), things.begin(), things.end());
+  return controls;
 }
 
 void Plate::refresh() {

@@ -33,6 +33,10 @@ class Plate : public QWidget {
   [[nodiscard]] ControlPart* findControl(const QString& command) const;
   [[nodiscard]] Part* findPart(const QString& object_name) const;
 
+  /// What the keys come to, in the order in which they do: controls and gauges as they are read,
+  /// left to right and from the top down, then likewise the things to look at.
+  [[nodiscard]] std::vector<Part*> focusOrder() const;
+
   void refresh();
   /// The window has another size, or the theme changed.
   void restyle();

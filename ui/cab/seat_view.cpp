@@ -186,9 +186,25 @@ void SeatView::makePlateAnew() {
   heard_->setArea(cab ? OutsidePart::hearingArea(above) : above);
   heard_->show();
   ground_ = {};
+  orderFocus();
   pointGuide();
   refresh();
   update();
+}
+
+// The plate first, then the notebook, what can be done, the hands, what is carried, and the ways.
+void SeatView::orderFocus() {
+  std::vector<QWidget*> order{this};
+  const auto add = [&order](const auto& parts) { order.insert(order.end(), parts.begin(), parts.end()); };
+  if (outside_ != nullptr) order.push_back(outside_);
+  if (plate_) add(plate_->focusOrder());
+  add(judges_);
+  add(foot_);
+  add(deeds_);
+  add(hands_);
+  add(things_);
+  add(balloons_);
+  for (std::size_t k = 1; k < order.size(); ++k) setTabOrder(order[k - 1], order[k]);
 }
 
 void SeatView::refresh() {
@@ -425,6 +441,8 @@ void SeatView::useCommand(const QString& command, bool down) {
     openPanel(new ThingPanel(seat_, style_, std::nullopt, this));
   } else if (command == QLatin1String("pass")) {
     seat_.isPassing() ? seat_.stopPassing() : seat_.passUntilChange();
+    qApp->removeEventFilter(this);
+    if (seat_.isPassing()) qApp->installEventFilter(this);
   } else if (command == QLatin1String("hint")) {
     if (seat_.guide() != nullptr && !seat_.inAssessment()) {
       notebook_->showHint(true);
@@ -436,11 +454,19 @@ void SeatView::useCommand(const QString& command, bool down) {
   }
 }
 
-void SeatView::keyPressEvent(QKeyEvent* event) {
-  if (seat_.isPassing()) {
-    seat_.stopPassing();  // any key
-    return;
+// While time passes any key stops it, wherever it would have gone.
+bool SeatView::eventFilter(QObject* watched, QEvent* event) {
+  if (!seat_.isPassing()) {
+    qApp->removeEventFilter(this);
+  } else if (event->type() == QEvent::KeyPress) {
+    qApp->removeEventFilter(this);
+    seat_.stopPassing();
+    return true;
   }
+  return QWidget::eventFilter(watched, event);
+}
+
+void SeatView::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Escape) {
     if (panel_ != nullptr) {
       closePanel();

@@ -48,10 +48,12 @@ class SeatView : public QWidget {
   void changeEvent(QEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void keyReleaseEvent(QKeyEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void build();
   void arrange();
+  void orderFocus();
   void makePlateAnew();
   void refresh();
   void restyleAll();

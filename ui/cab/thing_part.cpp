@@ -176,7 +176,7 @@ PartRole ThingRow::role() const {
   r.name = tr("Lying here");
   QStringList names;
   for (unit::Object o : lying_) names << nameOf(o);
-  r.value = names.join(QLatin1String(", "));
+  r.value = names.isEmpty() ? tr("nothing") : names.join(QLatin1String(", "));
   if (lying_.size() > 1) r.value += tr("; chosen: %1").arg(nameOf(lying_[chosen_]));
   r.description = tr("Arrows choose, Enter takes it");
   return r;

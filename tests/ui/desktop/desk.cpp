@@ -22,9 +22,10 @@ QSettings& prepared(QSettings& settings, const QString& sessions) {
 
 }  // namespace
 
-Desk::Desk(QSize size)
+Desk::Desk(QSize size, const std::filesystem::path& scenarios)
     : settings_(home_.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat),
-      window_(kSource + "/scenarios", prepared(settings_, home_.filePath(QStringLiteral("s"))),
+      window_(scenarios.empty() ? std::filesystem::path(kSource) / "scenarios" : scenarios,
+              prepared(settings_, home_.filePath(QStringLiteral("s"))),
               QStringLiteral("test")) {
   window_.setClockRunning(false);
   window_.resize(size);

@@ -15,7 +15,8 @@ namespace cabwright::tests {
 
 class Desk {
  public:
-  explicit Desk(QSize size = {1280, 800});
+  /// `scenarios`: empty: those that ship.
+  explicit Desk(QSize size = {1280, 800}, const std::filesystem::path& scenarios = {});
 
   [[nodiscard]] desktop::MainWindow& window() { return window_; }
   [[nodiscard]] cab::Seat& seat() { return *window_.seat(); }
