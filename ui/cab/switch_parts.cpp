@@ -24,21 +24,12 @@ ButtonPart::ButtonPart(Seat& seat, const SheetStyle& style, const Shortcuts& sho
       centre_(centre),
       sign_(sign) {}
 
-void ButtonPart::useKey(bool down) {
-  if (down && pressed_) {
+void ButtonPart::press() {
+  if (pressed_) {
     seat().hold(control(), *pressed_);
-    return;
+  } else {
+    ControlPart::press();
   }
-  if (!down && pressed_) {
-    seat().release(control());
-    return;
-  }
-  ControlPart::useKey(down);
-}
-
-void ButtonPart::mousePressEvent(QMouseEvent* event) {
-  ControlPart::mousePressEvent(event);
-  if (event->button() == Qt::LeftButton && pressed_) seat().hold(control(), *pressed_);
 }
 
 void ButtonPart::refresh() {

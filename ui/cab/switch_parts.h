@@ -21,13 +21,12 @@ class ButtonPart : public ControlPart {
   /// An arc fills while it is held so long, s.
   void setHeldScale(double seconds) { held_scale_s_ = seconds; }
 
-  void useKey(bool down) override;
   void refresh() override;
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void press() override;
   void paintPointer(drawing::Pen& pen) const override;
-  void mousePressEvent(QMouseEvent* event) override;
 
  private:
   QPointF centre_;
