@@ -132,12 +132,15 @@ class Album {
     screens::play(*window_, "hill-start", "@good:135");
     take("driving");
     if (!wishes_.wants("mechanism")) return;
-    cab::SheetStyle style;
-    mechanism::MechanismView view(*window_->seat(), style);
-    for (const Theme theme : {Theme::kDay, Theme::kNight}) {
-      style.theme = theme;
-      for (const QSize size : wishes_.sizes) save(view, "mechanism", theme, size);
-    }
+    openByKeys(Qt::CTRL | Qt::Key_I);
+    if (window_->findChild<mechanism::MechanismView*>() != window_->page())
+      throw std::runtime_error("the mechanism did not open");
+    take("mechanism");
+  }
+
+  void openByKeys(const QKeySequence& keys) {
+    for (QAction* action : window_->findChildren<QAction*>())
+      if (action->shortcut() == keys) action->trigger();
   }
 
   void takeAfter(const std::string& page, const std::string& exercise, const std::string& script) {
@@ -160,16 +163,16 @@ class Album {
           theme == Theme::kNight ? desktop::ThemeChoice::kNight : desktop::ThemeChoice::kDay;
       window_->applyPreferences();
       if (settings_page_ != nullptr) showSettings();
-      for (const QSize size : wishes_.sizes) save(*window_, page, theme, size);
+      for (const QSize size : wishes_.sizes) save(page, theme, size);
     }
   }
 
-  void save(QWidget& widget, const std::string& page, Theme theme, QSize size) {
-    widget.resize(size);
-    widget.show();
+  void save(const std::string& page, Theme theme, QSize size) {
+    window_->resize(size);
     for (int k = 0; k < 5; ++k) QApplication::processEvents();
-    if (widget.size() != size) throw std::runtime_error(page + " does not fit the size asked for");
-    const QPixmap picture = widget.grab();
+    if (window_->size() != size)
+      throw std::runtime_error(page + " does not fit the size asked for");
+    const QPixmap picture = window_->grab();
     const QString folder = QStringLiteral("%1x%2-%3")
                                .arg(picture.width())
                                .arg(picture.height())
