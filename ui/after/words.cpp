@@ -10,6 +10,7 @@
 #include "unit/controls.h"
 #include "unit/items.h"
 #include "unit/places.h"
+#include "wording/sentences.h"
 
 namespace cabwright::after {
 namespace {
@@ -77,7 +78,19 @@ QString numberText(double value, int decimals) {
 
 }  // namespace
 
-QString sheetWords(std::string_view english) { return translated("Sheet", toQt(english)); }
+QString sheetWords(std::string_view english) {
+  return wording::translateSentence("Sheet", toQt(english));
+}
+
+QString exerciseWords(std::string_view english) { return translated("Scenario", toQt(english)); }
+
+QString truthText(std::string_view item, std::string_view truth) {
+  const auto known = unit::findItem(item);
+  if (!known) return sheetWords(truth);
+  for (const unit::ItemCondition& condition : unit::itemInfo(*known).conditions)
+    if (condition.name == truth) return wording::translateSentence("Seen", toQt(condition.seen));
+  return sheetWords(truth);
+}
 
 QString timeText(std::int64_t tick, bool tenths) {
   const std::string clock = marking::clockText(tick);
