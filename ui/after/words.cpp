@@ -9,6 +9,7 @@
 #include "unit/condition.h"
 #include "unit/controls.h"
 #include "unit/items.h"
+#include "unit/objects.h"
 #include "unit/places.h"
 #include "wording/sentences.h"
 
@@ -74,6 +75,18 @@ QString numberText(double value, int decimals) {
     if (text.endsWith(QLatin1Char('.'))) text.chop(1);
   }
   return value < 0 && text != QLatin1String("0") ? QChar(0x2212) + text : text;
+}
+
+// A place, a loose thing, a phrase, or what is decided.
+QString objectText(std::string_view name) {
+  const QString words = spaced(name);
+  const char* context = unit::findPlace(name)    ? "Place"
+                        : unit::findObject(name) ? "Thing"
+                        : unit::findPhrase(name, unit::PhraseVerb::kSay) ||
+                                unit::findPhrase(name, unit::PhraseVerb::kDo)
+                            ? "Phrase"
+                            : "Position";
+  return translated(context, words);
 }
 
 }  // namespace
@@ -164,10 +177,11 @@ QString actText(std::string_view act) {
   const auto control = unit::findControl(action->object);
   const QString object = control ? signalName(unit::controlInfo(*control).signal)
                          : unit::findItem(action->object) ? itemName(action->object)
-                                                          : spaced(action->object);
+                                                          : objectText(action->object);
   const QString done = translated("Verb", toQt(action->verb)) + QLatin1Char(' ') + object;
   if (action->argument.empty()) return done;
-  return QCoreApplication::translate("Verb", "%1: %2").arg(done, spaced(action->argument));
+  return QCoreApplication::translate("Verb", "%1: %2")
+      .arg(done, translated("Position", spaced(action->argument)));
 }
 
 QString className(marking::RuleClass c) { return sheetWords(marking::wordOf(c)); }

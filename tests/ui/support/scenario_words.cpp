@@ -18,7 +18,9 @@ class Collector {
     for (const std::string& text : {s.title, s.summary, s.purpose}) add("Scenario", text);
     for (const std::string& text : s.teaches) add("Scenario", text);
     add("Scenario", situation.loaded.route.route.title);
-    add("Sheet", std::string(scenario::wordOf(s.mode)));
+    using scenario::Mode;
+    for (const Mode mode : {Mode::kGuided, Mode::kPractice, Mode::kAssessment})
+      add("Sheet", std::string(scenario::wordOf(mode)));
     if (s.aim) add("Sheet", s.aim->says);
     for (const scenario::GuideStep& step : s.guide.steps)
       for (const std::string& text : {step.act, step.why, step.phase, step.alternative})

@@ -90,10 +90,12 @@ void addPlacesAndThings(Collector& words) {
   }
   for (const unit::ObjectInfo& info : unit::objectTable()) {
     words.add("Thing", capital(spaced(info.name)));
+    words.add("Thing", spaced(info.name));
     words.add("Thing", info.text);
   }
   for (const unit::PhraseInfo& info : unit::phraseTable()) {
     words.add("Phrase", capital(spaced(info.name)));
+    words.add("Phrase", spaced(info.name));
     words.add("Phrase", info.text);
   }
 }
@@ -154,6 +156,8 @@ void addSheet(Collector& words) {
   for (const char* verb : {"set", "hold", "release", "press", "ring", "go", "take", "insert", "put",
                            "look", "judge", "book", "note", "decide", "say", "do"})
     words.add("Verb", verb);
+  for (const char* how : {"skip", "under", "go on", "restricted", "fail", "general"})
+    words.add("Position", how);
 }
 
 // The texts of one "refuse(...)", up to the end of the statement.

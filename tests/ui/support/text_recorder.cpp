@@ -6,6 +6,7 @@
 #include <QFontMetricsF>
 #include <QPaintEngine>
 #include <QPainter>
+#include <algorithm>
 
 namespace cabwright::testing_ui {
 namespace {
@@ -89,16 +90,18 @@ std::vector<std::string> findCutWords(const std::vector<PaintedWords>& words, QS
   std::vector<std::string> faults;
   for (std::size_t i = 0; i < words.size(); ++i) {
     const PaintedWords& w = words[i];
-    if (w.text.trimmed().isEmpty()) continue;
+    if (w.text.trimmed().isEmpty() || (w.box & w.visible).isEmpty()) continue;
     if (w.text.endsWith(QChar(0x2026)) && !w.text.endsWith(QStringLiteral(" …")))
       faults.push_back(say("elided", w));
     if (!all.adjusted(-1, -1, 1, 1).contains(w.box)) faults.push_back(say("outside", w));
     const QRectF& v = w.visible;
     if (w.box.left() < v.left() - 1.5 || w.box.right() > v.right() + 1.5)
-      faults.push_back(say("cut", w));
+      faults.push_back(
+          say("cut", w) +
+          fmt::format(" by {:.0f}", std::max(v.left() - w.box.left(), w.box.right() - v.right())));
     for (std::size_t j = i + 1; j < words.size(); ++j)
-      if (!words[j].text.trimmed().isEmpty() && overlap(w.box, words[j].box) &&
-          w.text != words[j].text)
+      if (!words[j].text.trimmed().isEmpty() &&
+          overlap(w.box & w.visible, words[j].box & words[j].visible) && w.text != words[j].text)
         faults.push_back(say("over another", w) + " / " + words[j].text.toStdString());
   }
   return faults;
