@@ -47,7 +47,7 @@ PartRole ControlPart::role() const {
   r.kind = info().kind == unit::ControlKind::kButton   ? PartRole::Kind::kButton
            : info().kind == unit::ControlKind::kSwitch ? PartRole::Kind::kSwitch
                                                        : PartRole::Kind::kLever;
-  r.name = nameOf(control_);
+  r.name = accessibleName();
   r.value = positionText(control_, value());
   const QString hand = handLetter();
   if (hand == QLatin1String("L")) r.value += tr(", left hand on it");
@@ -55,6 +55,7 @@ PartRole ControlPart::role() const {
   if (!refusal().isEmpty()) r.value += QLatin1String(": ") + translateSeen(refusal());
   r.description = textOf(control_);
   if (!keyText().isEmpty()) r.description += tr(". Key: %1").arg(keyText());
+  if (isMomentary()) r.description += tr(". Right click: a hand stays on it");
   r.number = value();
   r.low = info().lowest;
   r.high = info().highest;
@@ -111,11 +112,17 @@ bool ControlPart::activate() {
   return true;
 }
 
+void ControlPart::press() { seat().hold(control_); }
+
+void ControlPart::forgetKey() {
+  if (pressed_by_key_) useKey(false);
+}
+
 void ControlPart::useKey(bool down) {
   if (isMomentary()) {
     if (down) {
       pressed_by_key_ = true;
-      seat().hold(control_);
+      press();
     } else if (pressed_by_key_) {
       pressed_by_key_ = false;
       seat().release(control_);
@@ -173,11 +180,21 @@ void ControlPart::keyReleaseEvent(QKeyEvent* event) {
   }
 }
 
+// With one mouse a button can only be held while nothing else is done; the other mouse button lays
+// a hand on it that stays, as a second hand would, until it is taken away.
 void ControlPart::mousePressEvent(QMouseEvent* event) {
+  if (event->button() == Qt::RightButton && isMomentary()) {
+    if (seat().handOn(control_)) {
+      seat().release(control_);
+    } else {
+      press();
+    }
+    return;
+  }
   if (event->button() != Qt::LeftButton) return;
   if (isMomentary()) {
     pressed_by_mouse_ = true;
-    seat().hold(control_);
+    press();
   } else {
     activate();
   }
@@ -196,7 +213,7 @@ void ControlPart::focusInEvent(QFocusEvent* event) {
 
 // A key that goes down here and comes up elsewhere must not leave a finger on the button.
 void ControlPart::focusOutEvent(QFocusEvent* event) {
-  if (pressed_by_key_) useKey(false);
+  forgetKey();
   Part::focusOutEvent(event);
   update();
 }

@@ -23,6 +23,8 @@ class ControlPart : public Part {
   void setNamed(bool named) { named_ = named; }
   /// Its key went down or came up again.
   virtual void useKey(bool down);
+  /// No key is down any more: the window has lost the keyboard.
+  void forgetKey();
 
   void refresh() override;
   [[nodiscard]] PartRole role() const override;
@@ -42,6 +44,8 @@ class ControlPart : public Part {
   [[nodiscard]] QString refusal() const { return seat().refusalOf(control_); }
   /// The next position that way; of continuous ones a step on the scale.
   [[nodiscard]] virtual double nextValue(int by) const;
+  /// A finger goes on what springs back.
+  virtual void press();
 
   void wheelEvent(QWheelEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;

@@ -15,7 +15,7 @@ namespace {
 constexpr double kTraceSpeed = 40;        // u a second
 constexpr std::int64_t kRedrawTicks = 4;  // 25 pictures a second are enough for a trace
 constexpr double kPitch = 29;
-constexpr std::size_t kMostRows = 5;
+constexpr double kGuardMore = 0.35;
 
 }  // namespace
 
@@ -108,27 +108,36 @@ void HeardPart::paint(drawing::Pen& pen) const {
   if (in_a_row_) {
     const std::size_t n = std::min<std::size_t>(4, lines_.size());
     if (n == 0) return;
-    const double column = a.width() / static_cast<double>(n);
+    // The guard's words are the longest.
+    const double share = a.width() / (static_cast<double>(n) + kGuardMore);
+    double x = a.left();
     for (std::size_t k = 0; k < n; ++k) {
-      const double x = a.left() + column * static_cast<double>(k);
+      const double column = k == 0 ? share * (1 + kGuardMore) : share;
       const double y = a.top() + 20;
       const double w = pen.text({x, y}, lines_[k].name, {.tone = Tone::kInk2});
       const double trace = std::clamp(column - w - 190, 0.0, 90.0);
       if (trace > 30) paintTrace(pen, {x + w + 12, y - 6.5}, trace, lines_[k]);
       const double at = x + w + 12 + (trace > 30 ? trace + 12 : 0);
       pen.text({at, y}, drawing::elideText(lines_[k].words, x + column - at - 10), {});
+      x += column;
     }
     return;
   }
-  const double name = 104, words = std::min(250.0, a.width() * 0.5);
-  const double trace = a.width() - name - words - 20;
+  // What is silent makes room for what sounds.
+  const auto room = static_cast<std::size_t>(std::max(1.0, std::floor((a.height() - 6) / kPitch)));
+  std::vector<const hearing::HeardLine*> rows;
+  for (const hearing::HeardLine& line : lines_) rows.push_back(&line);
+  for (std::size_t k = rows.size(); k-- > 1 && rows.size() > room;) {
+    if (rows[k]->trace == HeardTrace::kNone) rows.erase(rows.begin() + static_cast<int>(k));
+  }
+  const double name = 88, trace = 60, words = a.width() - name - trace - 16;
   double y = a.top() + 24;
-  for (std::size_t k = 0; k < std::min(kMostRows, lines_.size()); ++k, y += kPitch) {
-    const bool strong = lines_[k].trace == HeardTrace::kBell;
-    pen.text({a.left(), y}, drawing::elideText(lines_[k].name, name - 8), {.tone = Tone::kInk2});
-    paintTrace(pen, {a.left() + name, y - 6.5}, trace, lines_[k]);
-    pen.text({a.left() + name + trace + 20, y}, drawing::elideText(lines_[k].words, words),
-             {.bold = strong});
+  for (std::size_t k = 0; k < std::min(room, rows.size()); ++k, y += kPitch) {
+    const hearing::HeardLine& line = *rows[k];
+    pen.text({a.left(), y}, drawing::elideText(line.name, name - 6), {.tone = Tone::kInk2});
+    paintTrace(pen, {a.left() + name, y - 6.5}, trace, line);
+    pen.text({a.left() + name + trace + 16, y}, drawing::elideText(line.words, words),
+             {.bold = line.trace == HeardTrace::kBell});
   }
 }
 

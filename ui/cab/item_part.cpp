@@ -107,36 +107,40 @@ void ItemPart::mousePressEvent(QMouseEvent* event) {
   if (event->button() == Qt::LeftButton) activate();
 }
 
-// While a thing has the focus, G, D and U judge it, whatever those keys do elsewhere.
+// G, D and U judge what is being looked at; else they are what they are everywhere.
+std::optional<unit::Verdict> ItemPart::findVerdict(int key) const {
+  if (!shown_.looking) return std::nullopt;
+  switch (key) {
+    case Qt::Key_G:
+      return unit::Verdict::kGood;
+    case Qt::Key_D:
+      return unit::Verdict::kDefect;
+    case Qt::Key_U:
+      return unit::Verdict::kUnsure;
+    default:
+      return std::nullopt;
+  }
+}
+
 bool ItemPart::event(QEvent* event) {
-  if (event->type() == QEvent::ShortcutOverride) {
-    const int key = static_cast<QKeyEvent*>(event)->key();
-    if (key == Qt::Key_G || key == Qt::Key_D || key == Qt::Key_U) {
-      event->accept();
-      return true;
-    }
+  if (event->type() == QEvent::ShortcutOverride &&
+      findVerdict(static_cast<QKeyEvent*>(event)->key())) {
+    event->accept();
+    return true;
   }
   return Part::event(event);
 }
 
 void ItemPart::keyPressEvent(QKeyEvent* event) {
-  const auto judge = [&](unit::Verdict verdict) {
-    seat().judge(item_, verdict, unit::DefectClass::kNone);
-  };
+  if (const auto verdict = findVerdict(event->key())) {
+    seat().judge(item_, *verdict, unit::DefectClass::kNone);
+    return;
+  }
   switch (event->key()) {
     case Qt::Key_Space:
     case Qt::Key_Return:
     case Qt::Key_Enter:
       activate();
-      break;
-    case Qt::Key_G:
-      judge(unit::Verdict::kGood);
-      break;
-    case Qt::Key_D:
-      judge(unit::Verdict::kDefect);
-      break;
-    case Qt::Key_U:
-      judge(unit::Verdict::kUnsure);
       break;
     case Qt::Key_Right:
     case Qt::Key_Down:

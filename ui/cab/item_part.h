@@ -42,6 +42,7 @@ class ItemPart : public Part {
  private:
   [[nodiscard]] QRectF labelBox() const;
   [[nodiscard]] QString label() const;
+  [[nodiscard]] std::optional<unit::Verdict> findVerdict(int key) const;
 
   unit::Item item_;
   ItemShape shape_;

@@ -56,6 +56,10 @@ double LeverPart::angleOf(double value) const {
   return value <= a.front().first ? a.front().second : a.back().second;
 }
 
+QPointF LeverPart::knobAt(double value) const {
+  return drawing::leverKnob(shape_.pivot, shape_.radius, angleOf(value));
+}
+
 double LeverPart::valueAt(QPointF point) const {
   const QPointF d = point - shape_.pivot;
   const double angle = qRadiansToDegrees(std::atan2(d.x(), -d.y()));
@@ -117,7 +121,7 @@ void LeverPart::mousePressEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton) return;
   setFocus(Qt::MouseFocusReason);
   const QPointF at = toSheet(event->position());
-  const QPointF knob = drawing::leverKnob(shape_.pivot, shape_.radius, angleOf(value()));
+  const QPointF knob = knobAt(value());
   const bool on_knob = std::hypot(at.x() - knob.x(), at.y() - knob.y()) < 26;
   if (!seat().handOn(control()) && !isPressedDown()) seat().hold(control());
   wanted_ = value();
@@ -193,6 +197,11 @@ void LeverPart::paint(drawing::Pen& pen) const {
     pen.text(name + QPointF(0, 25), drawing::elideText(under, area().width()),
              {.anchor = drawing::Anchor::kMiddle, .tone = tone});
   }
+}
+
+void LeverPart::paintPointer(drawing::Pen& pen) const {
+  const double w = drawing::textWidth(nameOf(control()), drawing::kName, true);
+  paintPointerUnder(pen, shape_.pivot + QPointF(0, 38), w);
 }
 
 }  // namespace cabwright::cab

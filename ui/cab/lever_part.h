@@ -33,12 +33,16 @@ class LeverPart : public ControlPart {
   /// A handle that is pressed down: the throttle's, which is the safety device.
   void setDevice(unit::Control device) { device_ = device; }
 
+  /// Where its knob is when it stands there, u of the sheet.
+  [[nodiscard]] QPointF knobAt(double value) const;
+
   /// Hands take or let go, steps step; with a device the handle is pressed down as well.
   void useKey(bool down) override;
   void refresh() override;
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   [[nodiscard]] double nextValue(int by) const override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;

@@ -2,7 +2,6 @@
 #include "cab/panels.h"
 
 #include <QHBoxLayout>
-#include <QPushButton>
 #include <algorithm>
 #include <cmath>
 
@@ -72,14 +71,14 @@ void Panel::addText(const QString& words) {
 void Panel::addButtons(const QString& act, const std::function<void()>& done) {
   auto* row = new QHBoxLayout;
   auto* leave = new QPushButton(tr("Close"), this);
-  auto* go = new QPushButton(act, this);
-  go->setDefault(true);
+  go_ = new QPushButton(act, this);
+  go_->setDefault(true);
   row->addStretch();
   row->addWidget(leave);
-  row->addWidget(go);
+  row->addWidget(go_);
   column_->addLayout(row);
   connect(leave, &QPushButton::clicked, this, &Panel::closed);
-  connect(go, &QPushButton::clicked, this, done);
+  connect(go_, &QPushButton::clicked, this, done);
 }
 
 void Panel::keyPressEvent(QKeyEvent* event) {
@@ -87,6 +86,9 @@ void Panel::keyPressEvent(QKeyEvent* event) {
     Q_EMIT closed();
     return;
   }
+  // Enter does what the panel is for; in a list its own row says so.
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (enter && isVisible() && go_ != nullptr && findChild<QListWidget*>() == nullptr) go_->click();
   event->accept();  // letters typed here move no lever
 }
 
@@ -141,6 +143,7 @@ ReadingPanel::ReadingPanel(Seat& seat, const SheetStyle& style, QWidget* parent)
   value_->setAccessibleName(tr("Reading"));
   value_->setRange(0, 200);
   value_->setDecimals(1);
+  value_->setSingleStep(0.1);  // whatever can be written can be reached by its arrows and the wheel
   column()->addWidget(what_);
   column()->addWidget(value_);
   addButtons(tr("Enter"), [this] {
@@ -218,6 +221,7 @@ DecisionPanel::DecisionPanel(Seat& seat, const SheetStyle& style, QWidget* paren
     Q_EMIT closed();
     this->seat().act("decide", word, why);
   };
+  connect(choice_, &QListWidget::itemActivated, reason_, [this] { reason_->setFocus(); });
   connect(reason_, &QLineEdit::returnPressed, this, decide);
   addButtons(tr("Decide"), decide);
 }
@@ -258,6 +262,10 @@ void ThingPanel::addDeeds(unit::Object object) {
   if (!seat().run().unit().findActionFault({unit::Actor::kTrainee, "insert", name, here}))
     add(tr("Put in: %1").arg(thing), "insert", here);
   add(tr("Lay down here: %1").arg(thing), "put", {});
+  if (object != unit::Object::kLamp) return;
+  const bool lit = seat().value(unit::Control::kHandLamp) > 0.5;
+  list_->addItem(lit ? tr("Switch off: %1").arg(thing) : tr("Switch on: %1").arg(thing));
+  deeds_.push_back({"set", "lamp", lit ? "off" : "on"});
 }
 
 WhyPanel::WhyPanel(Seat& seat, const SheetStyle& style, unit::Signal lamp, QWidget* parent)

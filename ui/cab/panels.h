@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "cab/part.h"
@@ -41,6 +42,7 @@ class Panel : public QFrame {
   Seat& seat_;
   const SheetStyle& style_;
   QVBoxLayout* column_;
+  QPushButton* go_ = nullptr;  ///< does what the panel is for
 };
 
 /// Everything that can be said and done with nothing but voice and eyes; all alike, in a fixed

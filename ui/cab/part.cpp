@@ -47,6 +47,12 @@ void Part::setPointed(bool pointed) {
   update();
 }
 
+void Part::paintPointerUnder(drawing::Pen& pen, QPointF name_middle, double width) const {
+  const QPointF at = name_middle + QPointF(0, 8);
+  pen.line(at - QPointF(width / 2, 0), at + QPointF(width / 2, 0),
+           {drawing::kHeavy, drawing::Tone::kInfo, {}, false});
+}
+
 // Corners round the part, in the tone of advice.
 void Part::paintPointer(drawing::Pen& pen) const {
   const QRectF box = area_.adjusted(3, 3, -3, -3);

@@ -75,8 +75,10 @@ class Part : public QWidget {
   virtual void paint(drawing::Pen& pen) const = 0;
 
   void paintEvent(QPaintEvent* event) override;
-  /// How the guide points here.
+  /// How the guide points here: corners round the part, unless it has a better way.
   virtual void paintPointer(drawing::Pen& pen) const;
+  /// A bar under a name, `width` u wide: the way of parts that bear one.
+  void paintPointerUnder(drawing::Pen& pen, QPointF name_middle, double width) const;
   [[nodiscard]] Seat& seat() const { return seat_; }
   [[nodiscard]] const SheetStyle& style() const { return style_; }
   /// Where a mouse event is, u of the sheet.

@@ -3,6 +3,7 @@
 
 #include "cab/lever_part.h"
 #include "cab/names.h"
+#include "cab/plate_cab_round.h"
 #include "cab/show_parts.h"
 #include "cab/switch_parts.h"
 #include "drawing/furniture.h"
@@ -225,6 +226,9 @@ void CabPlate::addWall() {
   item(Item::kCab1Neutral);
   item(Item::kCab1HandbrakeItem);
   item(Item::kCab1Windows);
+  auto* turn = addControl<TurnPart>({}, tr("Turn round"), QPointF(area().right(), y));
+  turn->setArea({area().right() - turn->width() - 4, y - 26, turn->width() + 8, 36});
+  connect(turn, &TurnPart::turned, this, &Plate::turnAsked);
 }
 
 void CabPlate::paintGround(drawing::Pen& pen) const {

@@ -31,6 +31,8 @@ QString nameOf(unit::Actor who) {
       return Seat::tr("Second person");
     case unit::Actor::kInstructor:
       return Seat::tr("Instructor");
+    case unit::Actor::kTrainee:
+      return Seat::tr("You see");
     default:
       return Seat::tr("Somebody");
   }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cab/seat_view.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "cab/accessible.h"
 #include "cab/names.h"
@@ -74,7 +76,7 @@ void SeatView::build() {
             [this, verdict = verdicts[k].first] { judge(verdict); });
   }
   const std::array<std::pair<const char*, QString>, 3> foot{
-      {{"note", tr("Reading")}, {"book", tr("Book")}, {"decide", tr("Decide")}}};
+      {{"note", tr("Note")}, {"book", tr("Book")}, {"decide", tr("Decide")}}};
   for (std::size_t k = 0; k < 3; ++k) {
     foot_[k] = keep(new WordButton(seat_, style_, foot[k].second, this));
     foot_[k]->setObjectName(QString::fromLatin1(foot[k].first));
@@ -91,7 +93,7 @@ void SeatView::build() {
   std::vector<std::pair<const char*, QString>> deeds{{"say", tr("Say or do")},
                                                      {"things", tr("Things")}};
   if (!seat_.inAssessment()) {
-    deeds.emplace_back("pass", tr("Let time pass"));
+    deeds.emplace_back("pass", tr("Pass time"));
     if (seat_.guide() != nullptr) deeds.emplace_back("hint", tr("What next?"));
   }
   for (const auto& [command, word] : deeds) {
@@ -154,8 +156,9 @@ void SeatView::makePlateAnew() {
   const double band = Plate::bandHeight(place);
   const double top = world.top() + band;
   const QRectF above(world.left(), world.top() + 24, world.width(), band - 28);
-  const QString focused =
-      plate_ && plate_->isAncestorOf(focusWidget()) ? focusWidget()->objectName() : QString();
+  const bool had_keys = plate_ && plate_->isAncestorOf(QApplication::focusWidget());
+  const QString focused = had_keys ? QApplication::focusWidget()->objectName() : QString();
+  if (had_keys) setFocus();  // it stays with the sheet when the part it was on goes
   delete outside_;
   outside_ = nullptr;
   delete heard_;
@@ -198,7 +201,7 @@ void SeatView::refresh() {
   for (WordButton* b : judges_) b->setUsable(looking);
   for (WordButton* b : deeds_) {
     if (b->objectName() == QLatin1String("pass"))
-      b->setWord(seat_.isPassing() ? tr("Stop") : tr("Let time pass"));
+      b->setWord(seat_.isPassing() ? tr("Stop") : tr("Pass time"));
   }
   if (auto* why = qobject_cast<WhyPanel*>(panel_)) why->refresh();
 }
@@ -238,6 +241,12 @@ void SeatView::resizeEvent(QResizeEvent* event) {
 void SeatView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::LanguageChange && plate_) makePlateAnew();
+  // A key that comes up in another window is never heard of here.
+  if (event->type() == QEvent::ActivationChange && !isActiveWindow() && plate_) {
+    for (Part* part : plate_->parts()) {
+      if (auto* control = qobject_cast<ControlPart*>(part)) control->forgetKey();
+    }
+  }
 }
 
 void SeatView::paintGround(QPainter& painter) {
@@ -352,6 +361,7 @@ void SeatView::pointGuide() {
 
 void SeatView::openPanel(Panel* panel) {
   closePanel();
+  focused_before_ = isAncestorOf(QApplication::focusWidget()) ? QApplication::focusWidget() : this;
   panel_ = panel;
   const double scale = style_.frame.scale;
   const QRectF& world = style_.frame.world;
@@ -369,10 +379,13 @@ void SeatView::openPanel(Panel* panel) {
 
 void SeatView::closePanel() {
   if (panel_ == nullptr) return;
-  panel_->hide();
-  panel_->deleteLater();
-  panel_ = nullptr;
-  setFocus();
+  Panel* panel = std::exchange(panel_, nullptr);
+  const bool had_keys = panel->isAncestorOf(QApplication::focusWidget()) || panel->hasFocus();
+  panel->hide();
+  panel->deleteLater();
+  if (!had_keys) return;
+  QWidget* back = focused_before_ && focused_before_->isVisibleTo(this) ? focused_before_ : this;
+  back->setFocus();
 }
 
 void SeatView::askWhy(unit::Signal lamp, QPointF at) {
@@ -428,8 +441,12 @@ void SeatView::keyPressEvent(QKeyEvent* event) {
     seat_.stopPassing();  // any key
     return;
   }
-  if (event->key() == Qt::Key_Escape && panel_ != nullptr) {
-    closePanel();
+  if (event->key() == Qt::Key_Escape) {
+    if (panel_ != nullptr) {
+      closePanel();
+    } else {
+      setFocus();  // off the thing that was looked at: G, D and U are levers' keys again
+    }
     return;
   }
   const QStringList commands = shortcuts_.findCommands(event->key(), event->modifiers());

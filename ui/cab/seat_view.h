@@ -3,6 +3,7 @@
 // right block. Everything the keys do that is not a part's own is done here.
 #pragma once
 
+#include <QPointer>
 #include <QTimer>
 #include <memory>
 
@@ -80,6 +81,7 @@ class SeatView : public QWidget {
   std::vector<CarriedPart*> things_;
   std::vector<Part*> parts_;
   Panel* panel_ = nullptr;
+  QPointer<QWidget> focused_before_;  ///< the panel was opened
   QTimer message_timer_;
   QString message_;
   bool message_bad_ = false, turned_ = false;

@@ -188,4 +188,13 @@ void LampPart::paint(drawing::Pen& pen) const {
   drawing::paintLamp(pen, centre_, look, word_);
 }
 
+void DialPart::paintPointer(drawing::Pen& pen) const {
+  paintPointerUnder(pen, {centre_.x(), centre_.y() + radius_ + 30},
+                    drawing::textWidth(name_, drawing::kName, true));
+}
+
+void LampPart::paintPointer(drawing::Pen& pen) const {
+  paintPointerUnder(pen, centre_ + QPointF(0, 44), drawing::textWidth(word_, drawing::kText, true));
+}
+
 }  // namespace cabwright::cab

@@ -35,6 +35,7 @@ class DialPart : public Part {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
 
@@ -68,6 +69,7 @@ class LampPart : public Part {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   void mousePressEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;

@@ -24,21 +24,12 @@ ButtonPart::ButtonPart(Seat& seat, const SheetStyle& style, const Shortcuts& sho
       centre_(centre),
       sign_(sign) {}
 
-void ButtonPart::useKey(bool down) {
-  if (down && pressed_) {
+void ButtonPart::press() {
+  if (pressed_) {
     seat().hold(control(), *pressed_);
-    return;
+  } else {
+    ControlPart::press();
   }
-  if (!down && pressed_) {
-    seat().release(control());
-    return;
-  }
-  ControlPart::useKey(down);
-}
-
-void ButtonPart::mousePressEvent(QMouseEvent* event) {
-  ControlPart::mousePressEvent(event);
-  if (event->button() == Qt::LeftButton && pressed_) seat().hold(control(), *pressed_);
 }
 
 void ButtonPart::refresh() {
@@ -270,6 +261,23 @@ void DevicePart::paint(drawing::Pen& pen) const {
   Q_UNUSED(w)
   if (!keyText().isEmpty()) drawing::paintKeyCap(pen, c + QPointF(0, 28), keyText());
   if (hasFocus()) drawing::paintFocusRing(pen, QRectF(c.x() - 25, c.y() - 25, 50, 38), 6);
+}
+
+void ButtonPart::paintPointer(drawing::Pen& pen) const {
+  pen.circle(centre_, 24, {drawing::kBold, Tone::kInfo, {}, false});
+}
+
+void HandbrakePart::paintPointer(drawing::Pen& pen) const {
+  paintPointerUnder(pen, {area().center().x(), centre_.y() + 88},
+                    drawing::textWidth(nameOf(control()), drawing::kName, true));
+}
+
+void KeySwitchPart::paintPointer(drawing::Pen& pen) const {
+  paintPointerUnder(pen, centre_ + QPointF(0, 66), drawing::textWidth(name_, drawing::kName, true));
+}
+
+void DevicePart::paintPointer(drawing::Pen& pen) const {
+  paintPointerUnder(pen, centre_ + QPointF(0, 3), 44);
 }
 
 }  // namespace cabwright::cab

@@ -21,12 +21,12 @@ class ButtonPart : public ControlPart {
   /// An arc fills while it is held so long, s.
   void setHeldScale(double seconds) { held_scale_s_ = seconds; }
 
-  void useKey(bool down) override;
   void refresh() override;
 
  protected:
   void paint(drawing::Pen& pen) const override;
-  void mousePressEvent(QMouseEvent* event) override;
+  void press() override;
+  void paintPointer(drawing::Pen& pen) const override;
 
  private:
   QPointF centre_;
@@ -67,6 +67,7 @@ class KeySwitchPart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   bool activate() override;
 
  private:
@@ -89,6 +90,7 @@ class HandbrakePart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   bool activate() override;
 
  private:
@@ -123,6 +125,7 @@ class DevicePart : public ControlPart {
 
  protected:
   void paint(drawing::Pen& pen) const override;
+  void paintPointer(drawing::Pen& pen) const override;
   bool activate() override;
   void mousePressEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;

@@ -117,7 +117,8 @@ void PlanPart::paint(drawing::Pen& pen) const {
   const QString title = seat().isWalking() ? tr("On the way") : nameOf(seat().place());
   pen.text({x, area().top() + 26}, drawing::elideText(title, area().width(), drawing::kTitle),
            {.size = drawing::kTitle});
-  const QString under = seat().isWalking() ? whatItDoes() : textOf(seat().place());
+  const bool in_cab = unit::cabOf(seat().place()) >= 0;
+  const QString under = seat().isWalking() || in_cab ? whatItDoes() : textOf(seat().place());
   pen.text({x, area().top() + 56}, drawing::elideText(under, area().width()),
            {.tone = Tone::kInk2});
   std::vector<drawing::PlanPlace> places;

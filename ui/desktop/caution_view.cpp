@@ -56,6 +56,11 @@ void CautionView::resizeEvent(QResizeEvent* event) {
   read_->move(static_cast<int>(left * frame.scale), static_cast<int>(800 * frame.scale));
 }
 
+void CautionView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  read_->setFocus();
+}
+
 void CautionView::paintEvent(QPaintEvent* /*event*/) {
   QPainter painter(this);
   painter.fillRect(rect(), drawing::colorOf(theme_, Tone::kPaper));

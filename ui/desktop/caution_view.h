@@ -23,6 +23,7 @@ class CautionView : public QWidget {
  protected:
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
  private:
   drawing::Theme theme_ = drawing::Theme::kDay;

@@ -121,6 +121,9 @@ void MainWindow::makeMenus() {
     applyPreferences();
   });
   keys_action_->setCheckable(true);
+  mechanism_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::Key_I),
+                          [this] { showMechanism(mechanism_action_->isChecked()); });
+  mechanism_action_->setCheckable(true);
   full_action_ = add(view_menu_, QKeySequence(Qt::Key_F11),
                      [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
   full_action_->setCheckable(true);
@@ -163,6 +166,7 @@ void MainWindow::nameMenus() {
   day_action_->setText(tr("&Day"));
   night_action_->setText(tr("&Night"));
   keys_action_->setText(tr("&Keys beside what they move"));
+  mechanism_action_->setText(tr("&Mechanism: how it looks inside"));
   full_action_->setText(tr("&Full screen"));
   sound_menu_->setTitle(tr("&Sound"));
   mute_action_->setText(tr("&Silent"));
@@ -175,6 +179,13 @@ void MainWindow::nameMenus() {
 
 void MainWindow::applyPreferences() {
   const drawing::Theme theme = themeOf(preferences_.theme, system_palette_);
+  const auto tone = [theme](drawing::Tone t) { return drawing::colorOf(theme, t).name(); };
+  setStyleSheet(
+      QStringLiteral("QMainWindow, QMenuBar, QStatusBar, QMenu { background: %1; color: %2; }"
+                     "QMenuBar::item:selected, QMenu::item:selected { background: %3; }"
+                     "QMenu { border: 1px solid %2; } QMenu::item:disabled { color: %4; }")
+          .arg(tone(drawing::Tone::kPaper), tone(drawing::Tone::kInk), tone(drawing::Tone::kWash),
+               tone(drawing::Tone::kRule)));
   choose_->setTheme(theme);
   caution_->setTheme(theme);
   settings_view_->setTheme(theme);
@@ -183,6 +194,7 @@ void MainWindow::applyPreferences() {
     seat_view_->setReducedMotion(preferences_.reduced_motion);
     seat_view_->setShowKeys(preferences_.show_keys);
   }
+  if (mechanism_ != nullptr) mechanism_->update();
   if (after_view_ != nullptr) after_view_->setTheme(theme);
   speaker_.setVolume(preferences_.volume);
   speaker_.setMuted(preferences_.muted);
@@ -256,7 +268,23 @@ void MainWindow::showSeat() {
   freeze_action_->setEnabled(free);
   freeze_action_->setChecked(seat_->isFrozen());
   pass_action_->setEnabled(free);
+  mechanism_action_->setEnabled(free);
+  mechanism_action_->setChecked(false);
   clock_.restart();
+}
+
+void MainWindow::showMechanism(bool shown) {
+  if (!seat_ || seat_->isFinished() || seat_->inAssessment()) return;
+  if (!shown) {
+    showSeat();
+    return;
+  }
+  if (mechanism_ == nullptr) {
+    mechanism_ = new mechanism::MechanismView(*seat_, seat_view_->style(), this);
+    pages_->addWidget(mechanism_);
+  }
+  pages_->setCurrentWidget(mechanism_);
+  mechanism_->setFocus();
 }
 
 // Whatever goes on ends; what was recorded is closed.
@@ -267,6 +295,11 @@ void MainWindow::leaveRun() {
     after_view_ = nullptr;
   }
   if (seat_) seat_->finish();
+  if (mechanism_ != nullptr) {
+    pages_->removeWidget(mechanism_);
+    delete mechanism_;
+    mechanism_ = nullptr;
+  }
   if (seat_view_ != nullptr) {
     pages_->removeWidget(seat_view_);
     delete seat_view_;
@@ -296,6 +329,7 @@ void MainWindow::endRun() {
   pages_->setCurrentWidget(after_view_);
   after_view_->setFocus();
   end_action_->setEnabled(false);
+  mechanism_action_->setEnabled(false);
   freeze_action_->setEnabled(false);
   pass_action_->setEnabled(false);
   again_action_->setEnabled(true);
@@ -321,7 +355,8 @@ void MainWindow::showChoose() {
   choose_->setExercises(std::move(exercises));
   choose_->setTrainee(preferences_.trainee);
   pages_->setCurrentWidget(choose_);
-  for (QAction* action : {end_action_, again_action_, freeze_action_, pass_action_})
+  for (QAction* action :
+       {end_action_, again_action_, freeze_action_, pass_action_, mechanism_action_})
     action->setEnabled(false);
 }
 

@@ -18,6 +18,7 @@
 #include "desktop/choose_view.h"
 #include "desktop/preferences.h"
 #include "hearing/speaker.h"
+#include "mechanism/mechanism_view.h"
 
 namespace cabwright::desktop {
 
@@ -57,6 +58,8 @@ class MainWindow : public QMainWindow {
   void showChoose();
   void showSettings();
   void showSeat();
+  /// The sectioned machine instead of the seat, or the seat again; not in assessment.
+  void showMechanism(bool shown);
   void leaveRun();
   void takeAgainFrom(qint64 tick);
   void useRun(std::unique_ptr<session::LiveRun> run);
@@ -80,6 +83,7 @@ class MainWindow : public QMainWindow {
   SettingsView* settings_view_;
   std::unique_ptr<cab::Seat> seat_;
   cab::SeatView* seat_view_ = nullptr;
+  mechanism::MechanismView* mechanism_ = nullptr;
   after::AfterView* after_view_ = nullptr;
   std::string exercise_;
   QString trainee_;
@@ -88,9 +92,9 @@ class MainWindow : public QMainWindow {
   QAction *choose_action_ = nullptr, *end_action_ = nullptr, *again_action_ = nullptr,
           *freeze_action_ = nullptr, *pass_action_ = nullptr, *quit_action_ = nullptr,
           *day_action_ = nullptr, *night_action_ = nullptr, *system_action_ = nullptr,
-          *keys_action_ = nullptr, *full_action_ = nullptr, *settings_action_ = nullptr,
-          *mute_action_ = nullptr, *louder_action_ = nullptr, *softer_action_ = nullptr,
-          *caution_action_ = nullptr, *guide_action_ = nullptr;
+          *keys_action_ = nullptr, *mechanism_action_ = nullptr, *full_action_ = nullptr,
+          *settings_action_ = nullptr, *mute_action_ = nullptr, *louder_action_ = nullptr,
+          *softer_action_ = nullptr, *caution_action_ = nullptr, *guide_action_ = nullptr;
 };
 
 }  // namespace cabwright::desktop
