@@ -20,12 +20,14 @@ namespace {
 
 constexpr std::size_t kMostDials = 3, kMostLamps = 4, kMostValues = 5;
 
-QString tr(const char* english) { return QCoreApplication::translate("Evidence", english); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Evidence)
+};
 
-DialScale airScale() { return {0, 120, 20, 5, 10, tr("psi"), 1, {{75, {}}, {95, {}}}, {}}; }
-DialScale vacuumScale() { return {0, 30, 5, 1, 0, tr("inHg"), 1, {{15, {}}, {21, {}}}, {}}; }
-DialScale engineScale() { return {0, 2000, 500, 100, 0, tr("rev/min"), 100, {}, {}}; }
-DialScale speedScale() { return {0, 80, 10, 2, 0, tr("mph"), 1, {}, {}}; }
+DialScale airScale() { return {0, 120, 20, 5, 10, Words::tr("psi"), 1, {{75, {}}, {95, {}}}, {}}; }
+DialScale vacuumScale() { return {0, 30, 5, 1, 0, Words::tr("inHg"), 1, {{15, {}}, {21, {}}}, {}}; }
+DialScale engineScale() { return {0, 2000, 500, 100, 0, Words::tr("rev/min"), 100, {}, {}}; }
+DialScale speedScale() { return {0, 80, 10, 2, 0, Words::tr("mph"), 1, {}, {}}; }
 
 // A gauge with what its needles are of; of_cab1 stands for both cabs.
 struct GaugeKind {
@@ -92,7 +94,7 @@ class Gatherer {
     for (const LampKind& kind : lampKinds()) {
       if (!cabWhere(signal, kind.of_cab1)) continue;
       if (found_.lamps.size() < kMostLamps && isNew(signal))
-        found_.lamps.push_back({tr(kind.word), kind.color, frame_[signal] > 0.5F});
+        found_.lamps.push_back({Words::tr(kind.word), kind.color, frame_[signal] > 0.5F});
       return true;
     }
     return false;
@@ -111,7 +113,7 @@ class Gatherer {
         std::abs(static_cast<double>(reading.value) - static_cast<double>(reading.true_value));
     if (off <= std::max(1.0, 0.05 * std::abs(static_cast<double>(reading.true_value)))) return;
     found_.values.push_back(
-        {tr("Truly: %1").arg(signalName(*reading.counterpart)),
+        {Words::tr("Truly: %1").arg(signalName(*reading.counterpart)),
          valueText(*reading.counterpart, static_cast<double>(reading.true_value))});
   }
 
@@ -129,7 +131,7 @@ class Gatherer {
     const Signal first = ofCab(kind.of_cab1.front(), cab);
     if (found_.dials.size() >= kMostDials || !isNew(first)) return true;
     found_.cab = cab;
-    EvidenceDial dial{tr(kind.name), {}, kind.scale(), {}};
+    EvidenceDial dial{Words::tr(kind.name), {}, kind.scale(), {}};
     QStringList values;
     for (std::size_t k = 0; k < kind.of_cab1.size(); ++k) {
       const auto value = static_cast<double>(frame_[ofCab(kind.of_cab1[k], cab)]);
@@ -171,7 +173,7 @@ QString toWords(const Evidence& evidence) {
   for (const EvidenceDial& dial : evidence.dials)
     parts << dial.name + QLatin1Char(' ') + dial.value;
   for (const EvidenceLamp& lamp : evidence.lamps)
-    parts << lamp.word + QLatin1Char(' ') + (lamp.lit ? tr("lit") : tr("dark"));
+    parts << lamp.word + QLatin1Char(' ') + (lamp.lit ? Words::tr("lit") : Words::tr("dark"));
   for (const EvidenceValue& value : evidence.values)
     parts << value.name + QLatin1Char(' ') + value.value;
   return parts.join(QLatin1String(", "));

@@ -11,7 +11,9 @@ namespace cabwright::after {
 namespace {
 
 // Sentences here are whole and not put together of halves, so that they can be translated.
-QString tr(const char* english) { return QCoreApplication::translate("Finding", english); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Finding)
+};
 
 QString quoted(const std::string& title) {
   return QChar(0x201C) + sheetWords(title) + QChar(0x201D);
@@ -21,10 +23,12 @@ QString criticalSentence(const marking::MarkSheet& sheet) {
   const auto first = static_cast<std::size_t>(sheet.decision.failed_by.front()) - 1;
   const QString title = quoted(sheet.lines[first].title);
   const auto others = static_cast<int>(sheet.decision.failed_by.size()) - 1;
-  if (others == 0) return tr("Not yet: %1 was not kept.").arg(title);
+  if (others == 0) return Words::tr("Not yet: %1 was not kept.").arg(title);
   if (others == 1)
-    return tr("Not yet: %1 was not kept, nor was one other critical rule.").arg(title);
-  return tr("Not yet: %1 was not kept, nor were %2 other critical rules.").arg(title).arg(others);
+    return Words::tr("Not yet: %1 was not kept, nor was one other critical rule.").arg(title);
+  return Words::tr("Not yet: %1 was not kept, nor were %2 other critical rules.")
+      .arg(title)
+      .arg(others);
 }
 
 // A defect that matters, judged good.
@@ -54,38 +58,41 @@ const marking::SheetLine* findDearest(const marking::MarkSheet& sheet) {
 QString notPassed(const marking::MarkSheet& sheet, const marking::JudgementRow* missed) {
   if (!sheet.decision.failed_by.empty()) return criticalSentence(sheet);
   if (missed != nullptr)
-    return tr("Not yet: a critical defect was judged good: %1, %2.")
-        .arg(itemName(missed->item), sheetWords(missed->truth));
-  if (!sheet.decision.complete) return tr("Not decided: the run has not ended.");
-  if (sheet.totals.possible <= 0) return tr("Not yet: nothing was exercised.");
+    return Words::tr("Not yet: a critical defect was judged good: %1, %2.")
+        .arg(itemName(missed->item), truthText(missed->item, missed->truth));
+  if (!sheet.decision.complete) return Words::tr("Not decided: the run has not ended.");
+  if (sheet.totals.possible <= 0) return Words::tr("Not yet: nothing was exercised.");
   if (sheet.aim && !sheet.aim->reached_at)
-    return tr("Not yet: it did not come to what was asked: %1.")
+    return Words::tr("Not yet: it did not come to what was asked: %1.")
         .arg(insideSentence(sheetWords(sheet.aim->words)));
   if (!isEnough(sheet)) {
     const marking::SheetLine* dearest = findDearest(sheet);
-    if (dearest == nullptr) return tr("Not yet: too few points.");
-    return tr("Not yet: too few points; %1 among others was not kept.").arg(quoted(dearest->title));
+    if (dearest == nullptr) return Words::tr("Not yet: too few points.");
+    return Words::tr("Not yet: too few points; %1 among others was not kept.")
+        .arg(quoted(dearest->title));
   }
-  return tr("Not yet: it took longer than the time allowed.");
+  return Words::tr("Not yet: it took longer than the time allowed.");
 }
 
 QString passedSentence(const marking::MarkSheet& sheet) {
   if (sheet.aim)
-    return tr("Passed: no critical rule was broken, and it came to what was asked: %1.")
+    return Words::tr("Passed: no critical rule was broken, and it came to what was asked: %1.")
         .arg(insideSentence(sheetWords(sheet.aim->words)));
-  return tr("Passed: no critical rule was broken, and there were points enough.");
+  return Words::tr("Passed: no critical rule was broken, and there were points enough.");
 }
 
 QStringList makeFacts(const marking::MarkSheet& sheet) {
   const marking::SheetHead& head = sheet.head;
   QStringList facts;
-  if (!head.title.empty()) facts << sheetWords(head.title);
-  if (!head.attempt.empty()) facts << tr("attempt %1").arg(QString::fromStdString(head.attempt));
-  if (!head.trainee.empty()) facts << tr("trainee %1").arg(QString::fromStdString(head.trainee));
+  if (!head.title.empty()) facts << exerciseWords(head.title);
+  if (!head.attempt.empty())
+    facts << Words::tr("attempt %1").arg(QString::fromStdString(head.attempt));
+  if (!head.trainee.empty())
+    facts << Words::tr("trainee %1").arg(QString::fromStdString(head.trainee));
   if (!head.mode.empty()) facts << sheetWords(head.mode);
   if (head.time_allowed_s) {
     const auto allowed = static_cast<std::int64_t>(*head.time_allowed_s * 100);
-    facts << tr("%1 of %2").arg(timeText(head.last_tick), timeText(allowed));
+    facts << Words::tr("%1 of %2").arg(timeText(head.last_tick), timeText(allowed));
   } else {
     facts << timeText(head.last_tick);
   }
@@ -96,7 +103,7 @@ QStringList makeFacts(const marking::MarkSheet& sheet) {
 }  // namespace
 
 QString pointsSentence(const marking::MarkSheet& sheet) {
-  return tr("%1 of %2 points, %3 % needed")
+  return Words::tr("%1 of %2 points, %3 % needed")
       .arg(pointsText(sheet.totals.earned), pointsText(sheet.totals.possible),
            pointsText(sheet.pass.pass_percent));
 }
@@ -112,7 +119,7 @@ Finding makeFinding(const marking::MarkSheet& sheet) {
     finding.seen = sheetWords(sheet.lines[first].verdict.reason);
   }
   finding.facts = makeFacts(sheet);
-  finding.told = sheetWords(sheet.head.conditions_told);
+  finding.told = exerciseWords(sheet.head.conditions_told);
   return finding;
 }
 

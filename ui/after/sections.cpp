@@ -14,33 +14,35 @@ using marking::Outcome;
 
 namespace {
 
-QString tr(const char* english) { return QCoreApplication::translate("Sections", english); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Sections)
+};
 
 SectionRow timeRow(const marking::MarkSheet& sheet) {
   const marking::SheetHead& head = sheet.head;
   if (!head.time_allowed_s)
-    return {VerdictSign::kNone, tr("Time taken"), {}, timeText(head.last_tick)};
+    return {VerdictSign::kNone, Words::tr("Time taken"), {}, timeText(head.last_tick)};
   const auto allowed = static_cast<std::int64_t>(*head.time_allowed_s * 100);
   const bool in_time = sheet.decision.in_time;
   return {in_time ? VerdictSign::kGood : VerdictSign::kUnsure,
-          in_time ? tr("In the time allowed") : tr("Over the time allowed"),
-          tr("%1 were allowed").arg(timeText(allowed)), timeText(head.last_tick)};
+          in_time ? Words::tr("In the time allowed") : Words::tr("Over the time allowed"),
+          Words::tr("%1 were allowed").arg(timeText(allowed)), timeText(head.last_tick)};
 }
 
 SectionText wholeRun(const marking::MarkSheet& sheet) {
-  SectionText section{tr("The run as a whole"), {}, {}, false};
+  SectionText section{Words::tr("The run as a whole"), {}, {}, false};
   if (sheet.aim) {
     const auto& at = sheet.aim->reached_at;
-    section.rows.push_back(
-        {at ? VerdictSign::kGood : VerdictSign::kDefect,
-         at ? tr("It came to what was asked") : tr("It did not come to what was asked"),
-         sheetWords(sheet.aim->words), at ? timeText(*at) : QString()});
+    section.rows.push_back({at ? VerdictSign::kGood : VerdictSign::kDefect,
+                            at ? Words::tr("It came to what was asked")
+                               : Words::tr("It did not come to what was asked"),
+                            sheetWords(sheet.aim->words), at ? timeText(*at) : QString()});
   }
   section.rows.push_back(timeRow(sheet));
   const bool enough =
       sheet.totals.possible > 0 && sheet.totals.percent + 1e-9 >= sheet.pass.pass_percent;
   section.rows.push_back({enough ? VerdictSign::kGood : VerdictSign::kUnsure,
-                          enough ? tr("Points enough") : tr("Too few points"),
+                          enough ? Words::tr("Points enough") : Words::tr("Too few points"),
                           pointsSentence(sheet),
                           {}});
   for (const auto& notes :
@@ -52,18 +54,19 @@ SectionText wholeRun(const marking::MarkSheet& sheet) {
 
 SectionRow keptRow(const marking::MarkSheet& sheet, const marking::SheetLine& line) {
   QStringList detail;
-  if (line.prompted_at) detail << tr("after a prompt: earns nothing");
+  if (line.prompted_at) detail << Words::tr("after a prompt: earns nothing");
   if (line.verdict.inside_tolerance)
-    detail << tr("just within the tolerance: %1").arg(sheetWords(line.tolerance));
-  if (!line.verdict.way.empty()) detail << tr("way taken: %1").arg(sheetWords(line.verdict.way));
+    detail << Words::tr("just within the tolerance: %1").arg(sheetWords(line.tolerance));
+  if (!line.verdict.way.empty())
+    detail << Words::tr("way taken: %1").arg(sheetWords(line.verdict.way));
   return {line.prompted_at ? VerdictSign::kSeen : VerdictSign::kGood, sheetWords(line.title),
           detail.join(QLatin1String("; ")), timeText(momentOf(sheet, line))};
 }
 
 void addLines(const marking::MarkSheet& sheet, std::vector<SectionText>& sections) {
-  SectionText kept{tr("Well done"), {}, {}, false};
-  SectionText void_lines{tr("Does not count"), {}, {}, false};
-  SectionText untried{tr("Not exercised"), {}, {}, true};
+  SectionText kept{Words::tr("Well done"), {}, {}, false};
+  SectionText void_lines{Words::tr("Does not count"), {}, {}, false};
+  SectionText untried{Words::tr("Not exercised"), {}, {}, true};
   for (const marking::SheetLine& line : sheet.lines) {
     if (!line.void_reason.empty()) {
       void_lines.rows.push_back(
@@ -98,21 +101,21 @@ VerdictSign signOf(JudgementResult result) {
 }
 
 SectionRow judgementRow(const marking::JudgementRow& row) {
-  const QString judged = row.judged.empty() ? tr("not judged") : sheetWords(row.judged);
+  const QString judged = row.judged.empty() ? Words::tr("not judged") : sheetWords(row.judged);
   QString detail = row.judged.empty()
-                       ? tr("was %1; not judged").arg(sheetWords(row.truth))
-                       : tr("was %1, judged %2, looked %3 s")
-                             .arg(sheetWords(row.truth), judged, pointsText(row.looked_s));
-  if (row.empty_entry) detail += tr("; not looked at for long enough");
-  if (row.revised > 0) detail += tr("; changed");
+                       ? Words::tr("was %1; not judged").arg(truthText(row.item, row.truth))
+                       : Words::tr("was %1, judged %2, looked %3 s")
+                             .arg(truthText(row.item, row.truth), judged, pointsText(row.looked_s));
+  if (row.empty_entry) detail += Words::tr("; not looked at for long enough");
+  if (row.revised > 0) detail += Words::tr("; changed");
   return {row.empty_entry ? VerdictSign::kUnsure : signOf(row.result), itemName(row.item), detail,
           sheetWords(marking::wordOf(row.result))};
 }
 
 void addJudgements(const marking::MarkSheet& sheet, std::vector<SectionText>& sections) {
   if (!sheet.judgements) return;
-  SectionText wrong{tr("Judgements to look at again"), {}, {}, false};
-  SectionText right{tr("Judged as it was"), {}, {}, true};
+  SectionText wrong{Words::tr("Judgements to look at again"), {}, {}, false};
+  SectionText right{Words::tr("Judged as it was"), {}, {}, true};
   for (const marking::JudgementRow& row : sheet.judgements->rows) {
     const bool good = !row.empty_entry && (row.result == JudgementResult::kHit ||
                                            row.result == JudgementResult::kRight);

@@ -10,7 +10,9 @@
 namespace cabwright::after {
 namespace {
 
-QString tr(const char* english) { return QCoreApplication::translate("StripChart", english); }
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(StripChart)
+};
 
 // What a value of a lane counts as: the same number, the same stretch.
 int stateOf(LaneKind kind, float value) {
@@ -25,9 +27,9 @@ QString wordsOf(LaneKind kind, int state) {
     case LaneKind::kHand:
       return controlName(state);
     case LaneKind::kLamp:
-      return state > 0 ? tr("lit") : tr("dark");
+      return state > 0 ? Words::tr("lit") : Words::tr("dark");
     case LaneKind::kBrake:
-      return state < 0 ? tr("release") : state > 0 ? tr("apply") : tr("lap");
+      return state < 0 ? Words::tr("release") : state > 0 ? Words::tr("apply") : Words::tr("lap");
   }
   return {};
 }
@@ -65,11 +67,11 @@ const std::vector<double> kDashes{9, 5};
 
 std::vector<Lane> makeLanes(const session::SignalHistory& history, int cab) {
   using enum unit::Signal;
-  return {makeLane(history, LaneKind::kPlace, kPlace, tr("Place")),
-          makeLane(history, LaneKind::kHand, kHandLeft, tr("Left hand")),
-          makeLane(history, LaneKind::kHand, kHandRight, tr("Right hand")),
-          makeLane(history, LaneKind::kLamp, ofCab(kCab1LampAir, cab), tr("AIR lamp")),
-          makeLane(history, LaneKind::kBrake, ofCab(kCab1Brake, cab), tr("Brake"))};
+  return {makeLane(history, LaneKind::kPlace, kPlace, Words::tr("Place")),
+          makeLane(history, LaneKind::kHand, kHandLeft, Words::tr("Left hand")),
+          makeLane(history, LaneKind::kHand, kHandRight, Words::tr("Right hand")),
+          makeLane(history, LaneKind::kLamp, ofCab(kCab1LampAir, cab), Words::tr("AIR lamp")),
+          makeLane(history, LaneKind::kBrake, ofCab(kCab1Brake, cab), Words::tr("Brake"))};
 }
 
 std::vector<Plot> makePlots(const session::SignalHistory& history, int cab) {
@@ -77,43 +79,49 @@ std::vector<Plot> makePlots(const session::SignalHistory& history, int cab) {
   using enum unit::Signal;
   const auto of = [cab](unit::Signal s) { return ofCab(s, cab); };
   std::vector<Plot> plots;
-  plots.push_back({tr("Control air"),
-                   tr("psi"),
+  plots.push_back({Words::tr("Control air"),
+                   Words::tr("psi"),
                    0,
                    100,
                    50,
                    0,
                    {75, 95},
                    {{of(kCab1Air), {}, Tone::kCurve1, {}}}});
-  plots.push_back({tr("Vacuum"),
-                   tr("inHg"),
+  plots.push_back({Words::tr("Vacuum"),
+                   Words::tr("inHg"),
                    0,
                    30,
                    10,
                    1,
                    {21},
-                   {{of(kCab1TrainPipe), tr("train pipe"), Tone::kCurve2, {}},
-                    {of(kCab1ReleasePipe), tr("release pipe"), Tone::kCurve1, kDashes}}});
-  plots.push_back({tr("Engines"),
-                   tr("rev/min"),
+                   {{of(kCab1TrainPipe), Words::tr("train pipe"), Tone::kCurve2, {}},
+                    {of(kCab1ReleasePipe), Words::tr("release pipe"), Tone::kCurve1, kDashes}}});
+  plots.push_back({Words::tr("Engines"),
+                   Words::tr("rev/min"),
                    0,
                    2000,
                    2000,
                    0,
                    {},
-                   {{of(kCab1Rpm1), tr("engine 1"), Tone::kCurve3, {}},
-                    {of(kCab1Rpm2), tr("engine 2"), Tone::kCurve4, kDashes}}});
-  plots.push_back(
-      {tr("Speed"), tr("mph"), 0, 20, 20, 0, {}, {{of(kCab1Speed), {}, Tone::kCurve1, {}}}});
-  plots.push_back({tr("Levers"),
-                   tr("notch"),
+                   {{of(kCab1Rpm1), Words::tr("engine 1"), Tone::kCurve3, {}},
+                    {of(kCab1Rpm2), Words::tr("engine 2"), Tone::kCurve4, kDashes}}});
+  plots.push_back({Words::tr("Speed"),
+                   Words::tr("mph"),
+                   0,
+                   20,
+                   20,
+                   0,
+                   {},
+                   {{of(kCab1Speed), {}, Tone::kCurve1, {}}}});
+  plots.push_back({Words::tr("Levers"),
+                   Words::tr("notch"),
                    0,
                    4,
                    2,
                    0,
                    {},
-                   {{of(kCab1Throttle), tr("throttle"), Tone::kCurve2, {}},
-                    {of(kCab1Gear), tr("gear"), Tone::kCurve1, kDashes}}});
+                   {{of(kCab1Throttle), Words::tr("throttle"), Tone::kCurve2, {}},
+                    {of(kCab1Gear), Words::tr("gear"), Tone::kCurve1, kDashes}}});
   for (Plot& plot : plots) plot.high = calcHigh(history, plot.curves, plot.high, plot.step);
   if (plots[3].high > 40) plots[3].step = 40;
   return plots;

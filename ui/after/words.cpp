@@ -9,7 +9,9 @@
 #include "unit/condition.h"
 #include "unit/controls.h"
 #include "unit/items.h"
+#include "unit/objects.h"
 #include "unit/places.h"
+#include "wording/sentences.h"
 
 namespace cabwright::after {
 namespace {
@@ -75,9 +77,33 @@ QString numberText(double value, int decimals) {
   return value < 0 && text != QLatin1String("0") ? QChar(0x2212) + text : text;
 }
 
+// A place, a loose thing, a phrase, or what is decided.
+QString objectText(std::string_view name) {
+  const QString words = spaced(name);
+  const char* context = unit::findPlace(name)    ? "Place"
+                        : unit::findObject(name) ? "Thing"
+                        : unit::findPhrase(name, unit::PhraseVerb::kSay) ||
+                                unit::findPhrase(name, unit::PhraseVerb::kDo)
+                            ? "Phrase"
+                            : "Position";
+  return translated(context, words);
+}
+
 }  // namespace
 
-QString sheetWords(std::string_view english) { return translated("Sheet", toQt(english)); }
+QString sheetWords(std::string_view english) {
+  return wording::translateSentence("Sheet", toQt(english));
+}
+
+QString exerciseWords(std::string_view english) { return translated("Scenario", toQt(english)); }
+
+QString truthText(std::string_view item, std::string_view truth) {
+  const auto known = unit::findItem(item);
+  if (!known) return sheetWords(truth);
+  for (const unit::ItemCondition& condition : unit::itemInfo(*known).conditions)
+    if (condition.name == truth) return wording::translateSentence("Seen", toQt(condition.seen));
+  return sheetWords(truth);
+}
 
 QString timeText(std::int64_t tick, bool tenths) {
   const std::string clock = marking::clockText(tick);
@@ -151,10 +177,11 @@ QString actText(std::string_view act) {
   const auto control = unit::findControl(action->object);
   const QString object = control ? signalName(unit::controlInfo(*control).signal)
                          : unit::findItem(action->object) ? itemName(action->object)
-                                                          : spaced(action->object);
+                                                          : objectText(action->object);
   const QString done = translated("Verb", toQt(action->verb)) + QLatin1Char(' ') + object;
   if (action->argument.empty()) return done;
-  return QCoreApplication::translate("Verb", "%1: %2").arg(done, spaced(action->argument));
+  return QCoreApplication::translate("Verb", "%1: %2")
+      .arg(done, translated("Position", spaced(action->argument)));
 }
 
 QString className(marking::RuleClass c) { return sheetWords(marking::wordOf(c)); }

@@ -16,6 +16,10 @@ namespace cabwright::after {
 
 /// In the reader's language, if a catalogue has it.
 [[nodiscard]] QString sheetWords(std::string_view english);
+/// Title or summary of an exercise.
+[[nodiscard]] QString exerciseWords(std::string_view english);
+/// What was so of an item: "good", or what was to be seen of a condition.
+[[nodiscard]] QString truthText(std::string_view item, std::string_view truth);
 
 /// "0:22:11" of a tick; with tenths "0:22:11.4".
 [[nodiscard]] QString timeText(std::int64_t tick, bool tenths = false);

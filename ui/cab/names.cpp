@@ -5,6 +5,8 @@
 #include <cmath>
 #include <map>
 
+#include "wording/sentences.h"
+
 namespace cabwright::cab {
 namespace {
 
@@ -167,6 +169,14 @@ QString textOf(unit::Place p) {
 
 QString nameOf(unit::Object o) { return translated("Thing", readable(unit::objectInfo(o).name)); }
 
+QString textOf(unit::Object o) { return translated("Thing", text(unit::objectInfo(o).text)); }
+
+QString textOf(unit::Signal s) { return translated("Signal", text(unit::signalInfo(s).text)); }
+
+QString textOf(const unit::PhraseInfo& phrase) { return translated("Phrase", text(phrase.text)); }
+
+QString exerciseWords(std::string_view english) { return translated("Scenario", text(english)); }
+
 QString nameOf(unit::Phrase p) {
   for (const unit::PhraseInfo& info : unit::phraseTable()) {
     if (info.id == p) return translated("Phrase", readable(info.name));
@@ -177,7 +187,10 @@ QString nameOf(unit::Phrase p) {
 QString translateSeen(const QString& words) {
   // What is seen may be a condition and what else shows, joined by a semicolon.
   QStringList parts;
-  for (const QString& part : words.split(QLatin1String("; "))) parts << translated("Seen", part);
+  const QString whole = wording::translateSentence("Seen", words);
+  if (whole != words) return whole;
+  for (const QString& part : words.split(QLatin1String("; ")))
+    parts << wording::translateSentence("Seen", part);
   return parts.join(QLatin1String("; "));
 }
 

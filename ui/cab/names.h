@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the trainee reads for the names the machine uses: "end1.tail_lamp" is "Tail lamp". All of it
-// goes through translation, in the contexts Control, Position, Item, Place, Thing, Phrase, Seen.
+// goes through translation, in the contexts Control, Position, Item, Place, Thing, Phrase,
+// Signal, Scenario, Seen.
 #pragma once
 
 #include <QString>
+#include <string_view>
 
 #include "unit/controls.h"
 #include "unit/items.h"
@@ -26,6 +28,12 @@ namespace cabwright::cab {
 [[nodiscard]] QString textOf(unit::Place p);
 [[nodiscard]] QString nameOf(unit::Object o);
 [[nodiscard]] QString nameOf(unit::Phrase p);
+/// What they are, one line.
+[[nodiscard]] QString textOf(unit::Object o);
+[[nodiscard]] QString textOf(unit::Signal s);
+[[nodiscard]] QString textOf(const unit::PhraseInfo& phrase);
+/// Title of an exercise, step of a guide, name on the route.
+[[nodiscard]] QString exerciseWords(std::string_view english);
 /// What the trainee is told that is seen, heard or answered, in the reader's language.
 [[nodiscard]] QString translateSeen(const QString& words);
 

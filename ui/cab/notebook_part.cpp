@@ -109,7 +109,7 @@ PartRole NotebookPart::role() const {
                            : tr("nothing is being looked at");
   if (showsHint() && seat().guide()->current() != nullptr) {
     const scenario::GuideStep& step = *seat().guide()->current();
-    r.description = tr("Next: %1 %2").arg(fromText(step.act), fromText(step.why));
+    r.description = tr("Next: %1 %2").arg(exerciseWords(step.act), exerciseWords(step.why));
   }
   return r;
 }
@@ -184,15 +184,15 @@ double NotebookPart::paintNext(drawing::Pen& pen, double y) const {
              {.size = drawing::kName, .bold = true, .on = Tone::kFace});
     return y + 44;
   }
-  const QString phase = fromText(step->phase);
+  const QString phase = exerciseWords(step->phase);
   pen.text({x, y + 26}, phase.isEmpty() ? tr("Next") : tr("Next: %1").arg(phase),
            {.tone = Tone::kInfo, .on = Tone::kFace});
   pen.text({a.right() - kPadding, y + 26},
            tr("%1 of %2").arg(guide.behind() + 1).arg(guide.steps().size()),
            {.anchor = Anchor::kEnd, .tone = Tone::kInk2, .on = Tone::kFace});
-  y = pen.paragraph({x, y + 54}, fromText(step->act), room,
+  y = pen.paragraph({x, y + 54}, exerciseWords(step->act), room,
                     {.size = drawing::kName, .bold = true, .on = Tone::kFace}, 27);
-  y = pen.paragraph({x, y + 1}, fromText(step->why), room, {.on = Tone::kFace}, 25);
+  y = pen.paragraph({x, y + 1}, exerciseWords(step->why), room, {.on = Tone::kFace}, 25);
   return y - 6;
 }
 

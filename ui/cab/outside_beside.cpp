@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cab/names.h"
 #include "cab/outside_view.h"
 
 namespace cabwright::cab {
@@ -157,7 +158,7 @@ void paintBell(Pen& pen, QPointF c, bool ringing) {
 QString describeBeside(const OutsideScene& scene, int side) {
   const unit::Platform* platform = findPlatform(scene, side);
   QString words = platform != nullptr
-                      ? Outside::tr("platform, %1").arg(QString::fromStdString(platform->name))
+                      ? Outside::tr("platform, %1").arg(exerciseWords(platform->name))
                   : side == 1 ? Outside::tr("path")
                               : Outside::tr("other line");
   if (scene.person[side == 1 ? 0 : 1]) words += Outside::tr(", somebody stands there");

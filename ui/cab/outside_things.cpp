@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cab/names.h"
 #include "cab/outside_view.h"
 #include "drawing/furniture.h"
 
@@ -228,7 +229,7 @@ void paintNotice(Pen& pen, const Perspective& view, const OutsideScene& scene) {
     for (double y : {5.0, 10.0})
       pen.line(plate.topLeft() + QPointF(4, y), plate.topLeft() + QPointF(18, y),
                {drawing::kHairline, tones.line, {}, false});
-    const QString words = drawing::elideText(QString::fromStdString(board.says), w.width() * 0.42);
+    const QString words = drawing::elideText(exerciseWords(board.says), w.width() * 0.42);
     const double x = right > 0 ? w.right() - kWordsMargin : w.left() + kWordsMargin;
     pen.text({x, w.bottom() - 10}, words,
              {.anchor = right > 0 ? Anchor::kEnd : Anchor::kStart,

@@ -99,7 +99,7 @@ SayPanel::SayPanel(Seat& seat, const SheetStyle& style, QWidget* parent)
     const QString verb = info.verb == unit::PhraseVerb::kSay ? tr("Say") : tr("Do");
     auto* row = new QListWidgetItem(verb + QLatin1String(": ") + nameOf(info.id), list_);
     row->setData(Qt::UserRole, static_cast<int>(info.id));
-    row->setToolTip(fromText(info.text));
+    row->setToolTip(textOf(info));
   }
   for (const char* code : {"1", "2", "3", "4", "6", "3-3"}) {
     auto* row = new QListWidgetItem(tr("Ring to the guard: %1").arg(QLatin1String(code)), list_);

@@ -74,7 +74,7 @@ void BookingPlate::paintWorking(Pen& pen) const {
   pen.text({left, y}, tr("Train working"), {.bold = true, .on = Tone::kFace});
   pen.line({left, y + 10}, {left + width, y + 10}, {drawing::kThin, Tone::kRule, {}, false});
   y += 36;
-  const QString title = QString::fromStdString(loaded.route.route.title);
+  const QString title = exerciseWords(loaded.route.route.title);
   for (const QString& line : drawing::wrapText(title, width)) {
     pen.text({left, y}, line, {.on = Tone::kFace});
     y += 24;

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cab/names.h"
 #include "drawing/key_cap.h"
 
 namespace cabwright::cab {
@@ -145,8 +146,7 @@ PartRole LampPart::role() const {
   r.kind = PartRole::Kind::kLamp;
   r.name = word_;
   r.value = !readable_ ? tr("cannot be seen") : lit_ ? tr("lit") : tr("dark");
-  const std::string_view text = unit::signalInfo(lamp_).text;
-  r.description = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+  r.description = textOf(lamp_);
   return r;
 }
 

@@ -241,8 +241,7 @@ PartRole CarriedPart::role() const {
       r.value = tr("not here");
       break;
   }
-  const std::string_view text = unit::objectInfo(object_).text;
-  r.description = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+  r.description = textOf(object_);
   return r;
 }
 
@@ -306,13 +305,13 @@ void TitlePart::refresh() {
 
 PartRole TitlePart::role() const {
   return {PartRole::Kind::kText, tr("Run"), clock() + QLatin1String(", ") + pace(),
-          QString::fromStdString(seat().run().situation().loaded.scenario.title)};
+          exerciseWords(seat().run().situation().loaded.scenario.title)};
 }
 
 void TitlePart::paint(drawing::Pen& pen) const {
   const auto& scenario = seat().run().situation().loaded.scenario;
-  const QString title = drawing::elideText(QString::fromStdString(scenario.title),
-                                           area().width() - 30, drawing::kText, true);
+  const QString title =
+      drawing::elideText(exerciseWords(scenario.title), area().width() - 30, drawing::kText, true);
   drawing::paintTitleBlock(pen, area(),
                            {{{1, title, true}},
                             {{0.5, clock(), true}, {0.5, modeText(seat().mode()), false}},

@@ -3,6 +3,7 @@
 
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QPainter>
 #include <QVBoxLayout>
 #include <cmath>
@@ -205,6 +206,15 @@ void ChooseView::setTheme(drawing::Theme theme) {
 void ChooseView::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   if (QAbstractButton* card = cards_->checkedButton()) card->setFocus();
+}
+
+// Enter begins, wherever the focus is.
+void ChooseView::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    start();
+  } else {
+    QWidget::keyPressEvent(event);
+  }
 }
 
 void ChooseView::paintEvent(QPaintEvent* /*event*/) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "cab/names.h"
 #include "session/situation.h"
 
 namespace cabwright::desktop {
@@ -27,10 +28,10 @@ Exercise loadOne(const fs::path& folder, const fs::path& scenarios) {
   }
   const auto& situation = std::get<session::Situation>(loaded);
   const scenario::Scenario& s = situation.loaded.scenario;
-  e.title = QString::fromStdString(s.title);
-  e.summary = QString::fromStdString(s.summary);
-  e.purpose = QString::fromStdString(s.purpose);
-  for (const std::string& words : s.teaches) e.teaches << QString::fromStdString(words);
+  e.title = cab::exerciseWords(s.title);
+  e.summary = cab::exerciseWords(s.summary);
+  e.purpose = cab::exerciseWords(s.purpose);
+  for (const std::string& words : s.teaches) e.teaches << cab::exerciseWords(words);
   e.level = s.level.value_or(0);
   if (s.time_allowed_s) e.minutes_allowed = *s.time_allowed_s / 60;
   e.can_be_assessed = !s.rules.empty() && s.aim.has_value() && s.pass_percent > 0;

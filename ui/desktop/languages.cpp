@@ -12,7 +12,8 @@ Languages::Languages(QSettings& settings, const std::filesystem::path& data) {
   const QLocale locale = chosen.isEmpty() ? QLocale::system() : QLocale(chosen);
   code_ = locale.name().left(2);
   if (!chosen.isEmpty()) QLocale::setDefault(locale);
-  if (code_ == QLatin1String("en") || code_ == QLatin1String("C")) return;
+  // The sources are English but for plural forms, which stand in a catalogue of their own.
+  if (code_ == QLatin1String("C")) code_ = QStringLiteral("en");
   const QString folder = QString::fromStdString((data / "translations").lexically_normal());
   if (own_.load(QStringLiteral("cabwright_") + code_, folder))
     QCoreApplication::installTranslator(&own_);

@@ -28,6 +28,26 @@ QFont makeFont(double size, bool bold, bool italic) {
 
 double qtAngle(double clock_deg) { return 90.0 - clock_deg; }
 
+constexpr QChar kSoftHyphen(0x00AD);
+
+QString withoutSoftHyphens(const QString& text) {
+  return text.contains(kSoftHyphen) ? QString(text).remove(kSoftHyphen) : text;
+}
+
+// Of a word that is too long, as many of its parts as fit, with a hyphen; empty: it fits, or cannot
+// be parted.
+QString takeHead(QString& word, double width, double size, bool bold) {
+  if (textWidth(word, size, bold) <= width) return {};
+  for (qsizetype at = word.lastIndexOf(kSoftHyphen); at > 0;
+       at = word.lastIndexOf(kSoftHyphen, at - 1)) {
+    QString head = withoutSoftHyphens(word.left(at)) + QLatin1Char('-');
+    if (textWidth(head, size, bold) > width) continue;
+    word.remove(0, at + 1);
+    return head;
+  }
+  return {};
+}
+
 QRectF boxOf(QPointF centre, double r) { return {centre.x() - r, centre.y() - r, 2 * r, 2 * r}; }
 
 }  // namespace
@@ -38,14 +58,21 @@ QPointF pointAt(QPointF centre, double r, double degrees) {
 }
 
 double textWidth(const QString& text, double size, bool bold, bool italic) {
-  return QFontMetricsF(makeFont(size, bold, italic)).horizontalAdvance(text) / kGrid;
+  return QFontMetricsF(makeFont(size, bold, italic)).horizontalAdvance(withoutSoftHyphens(text)) /
+         kGrid;
 }
 
 QStringList wrapText(const QString& text, double width, double size, bool bold) {
   QStringList lines;
   for (const QString& part : text.split(QLatin1Char('\n'))) {
     QString line;
-    for (const QString& word : part.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    for (QString word : part.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+      for (QString head = takeHead(word, width, size, bold); !head.isEmpty();
+           head = takeHead(word, width, size, bold)) {
+        if (!line.isEmpty()) lines << line;
+        line.clear();
+        lines << head;
+      }
       const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
       if (!line.isEmpty() && textWidth(longer, size, bold) > width) {
         lines << line;
@@ -60,7 +87,8 @@ QStringList wrapText(const QString& text, double width, double size, bool bold) 
 }
 
 QString elideText(const QString& text, double width, double size, bool bold) {
-  return QFontMetricsF(makeFont(size, bold, false)).elidedText(text, Qt::ElideRight, width * kGrid);
+  return QFontMetricsF(makeFont(size, bold, false))
+      .elidedText(withoutSoftHyphens(text), Qt::ElideRight, width * kGrid);
 }
 
 Pen::Pen(QPainter& painter, Theme theme) : painter_(painter), theme_(theme) {
@@ -169,7 +197,8 @@ void Pen::dots(const QPainterPath& shape, Tone tone, double gap, double r) {
   painter_.restore();
 }
 
-double Pen::text(QPointF at, const QString& text, const Words& words) {
+double Pen::text(QPointF at, const QString& with_hyphens, const Words& words) {
+  const QString text = withoutSoftHyphens(with_hyphens);
   const QFont font = makeFont(words.size, words.bold, words.italic);
   const double width = QFontMetricsF(font).horizontalAdvance(text) / kGrid;
   const double left = words.anchor == Anchor::kStart    ? at.x()

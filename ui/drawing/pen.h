@@ -56,7 +56,8 @@ struct SetWords {
 /// Width of a word in u, the same on every device.
 [[nodiscard]] double textWidth(const QString& text, double size = kText, bool bold = false,
                                bool italic = false);
-/// Lines of at most `width` u; a word that is longer stands alone.
+/// Lines of at most `width` u; a word that is longer is parted at its soft hyphens (U+00AD), which
+/// are not seen otherwise, or stands alone.
 [[nodiscard]] QStringList wrapText(const QString& text, double width, double size = kText,
                                    bool bold = false);
 /// Cuts off what does not fit, with an ellipsis.

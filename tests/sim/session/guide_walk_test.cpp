@@ -202,9 +202,30 @@ INSTANTIATE_TEST_SUITE_P(
                     Exercise{"warm-tooth", withShared({{"hold cab1.device", "start-device"},
                                                        {"hold cab1.horn low", "dark-lamp"},
                                                        {"hold cab1.start2", "cab-start-2"},
-                                                       {"hold cab1.start1", "cab-start-1"}})}),
-    [](const auto& info) {
-      std::string name = info.param.name;
+                                                       {"hold cab1.start1", "cab-start-1"}})},
+                    Exercise{"taking-over",
+                             {{"say ask_permission", "leave"},
+                              {"look side1.protection", "round"},
+                              {"look engine2.isolating_switch", "engine-2"},
+                              {"look cab2.controls_neutral", "rear-cab"},
+                              {"hold cab1.start2", "start-2"},
+                              {"set cab1.brake full", "brake-full"},
+                              {"say ask_bell_test", "bell"},
+                              {"set cab2.handbrake off", "rear-off"},
+                              {"set cab1.handbrake off", "hold-15"},
+                              {"ring cab1.bell 2", "answer"}}},
+                    Exercise{"hill-start",
+                             {{"set cab2.handbrake off", "rear-handbrake"},
+                              {"set cab1.handbrake off", "leading-handbrake"},
+                              {"ring cab1.bell 2", "answer"},
+                              {"set cab1.throttle 2", "hill-power"}}},
+                    Exercise{"defect-found",
+                             {{"look side1.rigging", "round"},
+                              {"say tell_shed", "tell"},
+                              {"decide fail", "decide"},
+                              {"say refuse_unit", "say"}}}),
+    [](const auto& exercise) {
+      std::string name = exercise.param.name;
       std::ranges::replace(name, '-', '_');
       return name;
     });

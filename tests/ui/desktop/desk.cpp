@@ -51,8 +51,8 @@ void Desk::watch() {
                    });
 }
 
-bool Desk::playUpTo(const std::string& exercise, const std::string& script,
-                    const std::string& line, int times) {
+bool Desk::playUpTo(const std::string& exercise, const std::string& script, const std::string& line,
+                    int times) {
   const std::string path = kSource + "/scenarios/" + exercise + "/" + script + ".txt";
   const auto file = scenario::loadText(path);
   if (std::holds_alternative<scenario::FileFault>(file)) return false;
@@ -97,8 +97,8 @@ QPoint Desk::pointOn(QWidget* widget) {
   if (widget == nullptr || !widget->isVisible()) return {};
   std::vector<QPoint> tries{widget->rect().center()};
   if (auto* item = qobject_cast<cab::ItemPart*>(widget))
-    tries.insert(tries.begin(), onSheet(item->shape().thing.center()) -
-                                    widget->mapTo(&window_, QPoint(0, 0)));
+    tries.insert(tries.begin(),
+                 onSheet(item->shape().thing.center()) - widget->mapTo(&window_, QPoint(0, 0)));
   for (int y = 2; y < widget->height(); y += 5)
     for (int x = 2; x < widget->width(); x += 5) tries.emplace_back(x, y);
   for (const QPoint& p : tries)

@@ -31,8 +31,8 @@ class Mouse final : public Hand {
   }
 
   bool walk(unit::Place place) override {
-    const QString name = QStringLiteral("go.") + QString::fromStdString(
-                                                     std::string(unit::placeInfo(place).name));
+    const QString name =
+        QStringLiteral("go.") + QString::fromStdString(std::string(unit::placeInfo(place).name));
     return desk().click(desk().find<cab::BalloonPart>(name)) && desk().seat().isWalking();
   }
 
@@ -77,7 +77,8 @@ class Mouse final : public Hand {
       const QPoint from = desk().onSheet(lever->knobAt(desk().seat().value(control)));
       if (desk().window().childAt(from) != lever) return false;
       desk().drag(from, desk().onSheet(lever->knobAt(value)));
-    } else if (control == unit::Control::kCab1Handbrake || control == unit::Control::kCab2Handbrake) {
+    } else if (control == unit::Control::kCab1Handbrake ||
+               control == unit::Control::kCab2Handbrake) {
       return desk().click(part);  // turns the other way; it takes its time
     } else {
       const auto positions = unit::controlInfo(control).positions.size();

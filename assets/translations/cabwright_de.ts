@@ -1,0 +1,11317 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!-- SPDX-License-Identifier: GPL-3.0-or-later -->
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>Command</name>
+    <message>
+        <source>Key switch on or off</source>
+        <translation>Schlüsselschalter ein oder aus</translation>
+    </message>
+    <message>
+        <source>Hand on the reversing lever</source>
+        <translation>Hand an den Richtungshebel</translation>
+    </message>
+    <message>
+        <source>Hand on the throttle</source>
+        <translation>Hand an den Fahrschalter</translation>
+    </message>
+    <message>
+        <source>Hold the safety device, or let it go</source>
+        <translation>Totmann halten oder loslassen</translation>
+    </message>
+    <message>
+        <source>Hand on the gear selector</source>
+        <translation>Hand an den Gangwähler</translation>
+    </message>
+    <message>
+        <source>Hand on the brake</source>
+        <translation>Hand an die Bremse</translation>
+    </message>
+    <message>
+        <source>Hand on the handbrake wheel</source>
+        <translation>Hand an das Handbremsrad</translation>
+    </message>
+    <message>
+        <source>Pawl in or out</source>
+        <translation>Sperrklinke ein oder aus</translation>
+    </message>
+    <message>
+        <source>Start engine 1 (hold)</source>
+        <translation>Motor 1 anlassen (halten)</translation>
+    </message>
+    <message>
+        <source>Start engine 2 (hold)</source>
+        <translation>Motor 2 anlassen (halten)</translation>
+    </message>
+    <message>
+        <source>Stop engine 1 (hold)</source>
+        <translation>Motor 1 abstellen (halten)</translation>
+    </message>
+    <message>
+        <source>Stop engine 2 (hold)</source>
+        <translation>Motor 2 abstellen (halten)</translation>
+    </message>
+    <message>
+        <source>Horn, low (hold)</source>
+        <translation>Horn, tief (halten)</translation>
+    </message>
+    <message>
+        <source>Horn, high (hold)</source>
+        <translation>Horn, hoch (halten)</translation>
+    </message>
+    <message>
+        <source>Bell to the guard (one stroke)</source>
+        <translation>Klingel zum Schaffner (ein Schlag)</translation>
+    </message>
+    <message>
+        <source>Lamp test (hold)</source>
+        <translation>Lampenprobe (halten)</translation>
+    </message>
+    <message>
+        <source>Fire bell test (hold)</source>
+        <translation>Brandglocke prüfen (halten)</translation>
+    </message>
+    <message>
+        <source>Wiper</source>
+        <translation>Wischer</translation>
+    </message>
+    <message>
+        <source>At an engine: start (hold)</source>
+        <translation>An einem Motor: anlassen (halten)</translation>
+    </message>
+    <message>
+        <source>At an engine: stop (hold)</source>
+        <translation>An einem Motor: abstellen (halten)</translation>
+    </message>
+    <message>
+        <source>At an engine: hand throttle</source>
+        <translation>An einem Motor: Handgas</translation>
+    </message>
+    <message>
+        <source>At an engine: isolating switch</source>
+        <translation>An einem Motor: Trennschalter</translation>
+    </message>
+    <message>
+        <source>In a cab: turn round</source>
+        <translation>Im Führerstand: umdrehen</translation>
+    </message>
+    <message>
+        <source>Left hand lets go</source>
+        <translation>Linke Hand lässt los</translation>
+    </message>
+    <message>
+        <source>Right hand lets go</source>
+        <translation>Rechte Hand lässt los</translation>
+    </message>
+    <message>
+        <source>Hand lamp on or off</source>
+        <translation>Handlampe ein oder aus</translation>
+    </message>
+    <message>
+        <source>Say or do something</source>
+        <translation>Etwas sagen oder tun</translation>
+    </message>
+    <message>
+        <source>Enter a reading</source>
+        <translation>Ablesung eintragen</translation>
+    </message>
+    <message>
+        <source>Write in the repair book</source>
+        <translation>Ins Übergabebuch schreiben</translation>
+    </message>
+    <message>
+        <source>Say what you decide</source>
+        <translation>Sagen, was entschieden ist</translation>
+    </message>
+    <message>
+        <source>Take, put in or lay down a thing</source>
+        <translation>Ein Ding nehmen, einstecken oder ablegen</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <source>Let time pass until something changes</source>
+        <translation>Zeit vergehen lassen, bis sich etwas ändert</translation>
+    </message>
+    <message>
+        <source>Walk to end 1</source>
+        <translation>Zu Ende 1 gehen</translation>
+    </message>
+    <message>
+        <source>Walk to cab 1</source>
+        <translation>Zu Führerstand 1 gehen</translation>
+    </message>
+    <message>
+        <source>Walk to the motor car, side 1</source>
+        <translation>Zum Triebwagen, Seite 1, gehen</translation>
+    </message>
+    <message>
+        <source>Walk to engine 1</source>
+        <translation>Zu Motor 1 gehen</translation>
+    </message>
+    <message>
+        <source>Walk to the motor car, side 2</source>
+        <translation>Zum Triebwagen, Seite 2, gehen</translation>
+    </message>
+    <message>
+        <source>Walk to engine 2</source>
+        <translation>Zu Motor 2 gehen</translation>
+    </message>
+    <message>
+        <source>Walk between the cars</source>
+        <translation>Zwischen die Wagen gehen</translation>
+    </message>
+    <message>
+        <source>Walk to the trailer, side 1</source>
+        <translation>Zum Steuerwagen, Seite 1, gehen</translation>
+    </message>
+    <message>
+        <source>Walk to the trailer, side 2</source>
+        <translation>Zum Steuerwagen, Seite 2, gehen</translation>
+    </message>
+    <message>
+        <source>Walk to cab 2</source>
+        <translation>Zu Führerstand 2 gehen</translation>
+    </message>
+    <message>
+        <source>Walk to end 2</source>
+        <translation>Zu Ende 2 gehen</translation>
+    </message>
+    <message>
+        <source>Walk to the electric cupboard</source>
+        <translation>Zum Schaltschrank gehen</translation>
+    </message>
+    <message>
+        <source>Walk to the saloon</source>
+        <translation>In den Fahrgastraum gehen</translation>
+    </message>
+    <message>
+        <source>Walk to the walkway by the line</source>
+        <translation>Zum Randweg am Gleis gehen</translation>
+    </message>
+    <message>
+        <source>Walk to the booking-on point</source>
+        <translation>Zur Meldestelle gehen</translation>
+    </message>
+</context>
+<context>
+    <name>Control</name>
+    <message>
+        <source>Key switch</source>
+        <translation>Schlüsselschalter</translation>
+    </message>
+    <message>
+        <source>Reversing lever</source>
+        <translation>Richtungshebel</translation>
+    </message>
+    <message>
+        <source>Safety device</source>
+        <translation>Totmann</translation>
+    </message>
+    <message>
+        <source>Gear selector</source>
+        <translation>Gangwähler</translation>
+    </message>
+    <message>
+        <source>Start engine 1</source>
+        <translation>Motor 1 anlassen</translation>
+    </message>
+    <message>
+        <source>Start engine 2</source>
+        <translation>Motor 2 anlassen</translation>
+    </message>
+    <message>
+        <source>Stop engine 1</source>
+        <translation>Motor 1 abstellen</translation>
+    </message>
+    <message>
+        <source>Stop engine 2</source>
+        <translation>Motor 2 abstellen</translation>
+    </message>
+    <message>
+        <source>Pawl</source>
+        <translation>Sperrklinke</translation>
+    </message>
+    <message>
+        <source>Guard&apos;s valve</source>
+        <translation>Schaffnerventil</translation>
+    </message>
+    <message>
+        <source>Device cock</source>
+        <translation>Totmannhahn</translation>
+    </message>
+    <message>
+        <source>Door lock</source>
+        <translation>Türschloss</translation>
+    </message>
+    <message>
+        <source>Isolating switch</source>
+        <translation>Trennschalter</translation>
+    </message>
+    <message>
+        <source>Dog sleeve</source>
+        <translation>Klauenmuffe</translation>
+    </message>
+    <message>
+        <source>Locking pin</source>
+        <translation>Sperrbolzen</translation>
+    </message>
+    <message>
+        <source>Air cock</source>
+        <translation>Lufthahn</translation>
+    </message>
+    <message>
+        <source>Passenger alarm</source>
+        <translation>Notbremsgriff</translation>
+    </message>
+    <message>
+        <source>Release cord</source>
+        <translation>Löseschnur</translation>
+    </message>
+    <message>
+        <source>Drain, main reservoir</source>
+        <translation>Hahn, Hauptbehälter</translation>
+    </message>
+    <message>
+        <source>Drain, control reservoir</source>
+        <translation>Hahn, Steuerbehälter</translation>
+    </message>
+    <message>
+        <source>Hoses on their dummies</source>
+        <translation>Schläuche auf Blindkupplung</translation>
+    </message>
+    <message>
+        <source>Scotch</source>
+        <translation>Hemmschuh</translation>
+    </message>
+    <message>
+        <source>Doors</source>
+        <translation>Türen</translation>
+    </message>
+    <message>
+        <source>Hand lamp</source>
+        <translation>Handlampe</translation>
+    </message>
+    <message>
+        <source>Breaker: control</source>
+        <translation>Automat: Steuerung</translation>
+    </message>
+    <message>
+        <source>Breaker: start</source>
+        <translation>Automat: Anlassen</translation>
+    </message>
+    <message>
+        <source>Breaker: lamps</source>
+        <translation>Automat: Meldelampen</translation>
+    </message>
+    <message>
+        <source>Breaker: lights</source>
+        <translation>Automat: Beleuchtung</translation>
+    </message>
+    <message>
+        <source>Alarm</source>
+        <translation>Notbremse</translation>
+    </message>
+    <message>
+        <source>Battery switch</source>
+        <translation>Batterieschalter</translation>
+    </message>
+    <message>
+        <source>Bell</source>
+        <translation>Klingel</translation>
+    </message>
+    <message>
+        <source>Brake</source>
+        <translation>Bremse</translation>
+    </message>
+    <message>
+        <source>Breaker control</source>
+        <translation>Automat Steuerung</translation>
+    </message>
+    <message>
+        <source>Breaker lamps</source>
+        <translation>Automat Meldelampen</translation>
+    </message>
+    <message>
+        <source>Breaker lights</source>
+        <translation>Automat Beleuchtung</translation>
+    </message>
+    <message>
+        <source>Breaker start</source>
+        <translation>Automat Anlassen</translation>
+    </message>
+    <message>
+        <source>Cab light</source>
+        <translation>Führerstandslicht</translation>
+    </message>
+    <message>
+        <source>Cord 1</source>
+        <translation>Löseschnur 1</translation>
+    </message>
+    <message>
+        <source>Cord 2</source>
+        <translation>Löseschnur 2</translation>
+    </message>
+    <message>
+        <source>Cord 3</source>
+        <translation>Löseschnur 3</translation>
+    </message>
+    <message>
+        <source>Cord 4</source>
+        <translation>Löseschnur 4</translation>
+    </message>
+    <message>
+        <source>Cord1</source>
+        <translation>Löseschnur 1</translation>
+    </message>
+    <message>
+        <source>Cord2</source>
+        <translation>Löseschnur 2</translation>
+    </message>
+    <message>
+        <source>Cord3</source>
+        <translation>Löseschnur 3</translation>
+    </message>
+    <message>
+        <source>Cord4</source>
+        <translation>Löseschnur 4</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Totmann</translation>
+    </message>
+    <message>
+        <source>Display</source>
+        <translation>Zielanzeige</translation>
+    </message>
+    <message>
+        <source>Door 1</source>
+        <translation>Tür 1</translation>
+    </message>
+    <message>
+        <source>Door 2</source>
+        <translation>Tür 2</translation>
+    </message>
+    <message>
+        <source>Door1</source>
+        <translation>Tür 1</translation>
+    </message>
+    <message>
+        <source>Door2</source>
+        <translation>Tür 2</translation>
+    </message>
+    <message>
+        <source>Drain control</source>
+        <translation>Hahn Steuerbehälter</translation>
+    </message>
+    <message>
+        <source>Drain main</source>
+        <translation>Hahn Hauptbehälter</translation>
+    </message>
+    <message>
+        <source>Fire bottle</source>
+        <translation>Löschflasche</translation>
+    </message>
+    <message>
+        <source>Fire test</source>
+        <translation>Brandglockenprobe</translation>
+    </message>
+    <message>
+        <source>Fuel cock</source>
+        <translation>Kraftstoffhahn</translation>
+    </message>
+    <message>
+        <source>Gear</source>
+        <translation>Gang</translation>
+    </message>
+    <message>
+        <source>Guards valve</source>
+        <translation>Schaffnerventil</translation>
+    </message>
+    <message>
+        <source>Hand throttle</source>
+        <translation>Handgas</translation>
+    </message>
+    <message>
+        <source>Handbrake</source>
+        <translation>Handbremse</translation>
+    </message>
+    <message>
+        <source>Heater</source>
+        <translation>Heizung</translation>
+    </message>
+    <message>
+        <source>Horn</source>
+        <translation>Horn</translation>
+    </message>
+    <message>
+        <source>Hose</source>
+        <translation>Schlauch</translation>
+    </message>
+    <message>
+        <source>Jumper</source>
+        <translation>Steuerkabel</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Schlüssel</translation>
+    </message>
+    <message>
+        <source>Lamp</source>
+        <translation>Lampe</translation>
+    </message>
+    <message>
+        <source>Lamp test</source>
+        <translation>Lampenprobe</translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <translation>Schloss</translation>
+    </message>
+    <message>
+        <source>Pin</source>
+        <translation>Bolzen</translation>
+    </message>
+    <message>
+        <source>Red lamps</source>
+        <translation>Rote Lampen</translation>
+    </message>
+    <message>
+        <source>Reverser</source>
+        <translation>Richtungshebel</translation>
+    </message>
+    <message>
+        <source>Saloon lights</source>
+        <translation>Innenbeleuchtung</translation>
+    </message>
+    <message>
+        <source>Scotch 1</source>
+        <translation>Hemmschuh 1</translation>
+    </message>
+    <message>
+        <source>Scotch 2</source>
+        <translation>Hemmschuh 2</translation>
+    </message>
+    <message>
+        <source>Scotch1</source>
+        <translation>Hemmschuh 1</translation>
+    </message>
+    <message>
+        <source>Scotch2</source>
+        <translation>Hemmschuh 2</translation>
+    </message>
+    <message>
+        <source>Sleeve</source>
+        <translation>Muffe</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Anlassen</translation>
+    </message>
+    <message>
+        <source>Start 1</source>
+        <translation>Anlassen 1</translation>
+    </message>
+    <message>
+        <source>Start 2</source>
+        <translation>Anlassen 2</translation>
+    </message>
+    <message>
+        <source>Start1</source>
+        <translation>Anlassen 1</translation>
+    </message>
+    <message>
+        <source>Start2</source>
+        <translation>Anlassen 2</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Abstellen</translation>
+    </message>
+    <message>
+        <source>Stop 1</source>
+        <translation>Abstellen 1</translation>
+    </message>
+    <message>
+        <source>Stop 2</source>
+        <translation>Abstellen 2</translation>
+    </message>
+    <message>
+        <source>Stop1</source>
+        <translation>Abstellen 1</translation>
+    </message>
+    <message>
+        <source>Stop2</source>
+        <translation>Abstellen 2</translation>
+    </message>
+    <message>
+        <source>Switch</source>
+        <translation>Schalter</translation>
+    </message>
+    <message>
+        <source>Throttle</source>
+        <translation>Fahrschalter</translation>
+    </message>
+    <message>
+        <source>White lamps</source>
+        <translation>Weiße Lampen</translation>
+    </message>
+    <message>
+        <source>Wiper</source>
+        <translation>Wischer</translation>
+    </message>
+    <message>
+        <source>air cock of final drive 1: shut, its shift cylinder is vented</source>
+        <translation>Lufthahn von Achsgetriebe 1: zu, und sein Schaltzylinder ist entlüftet</translation>
+    </message>
+    <message>
+        <source>air cock of final drive 2: shut, its shift cylinder is vented</source>
+        <translation>Lufthahn von Achsgetriebe 2: zu, und sein Schaltzylinder ist entlüftet</translation>
+    </message>
+    <message>
+        <source>battery switch</source>
+        <translation>Batterieschalter</translation>
+    </message>
+    <message>
+        <source>bell button to the guard</source>
+        <translation>Klingelknopf zum Schaffner</translation>
+    </message>
+    <message>
+        <source>brake hoses at end 1 on their dummies</source>
+        <translation>Bremsschläuche an Ende 1 auf ihren Blindkupplungen</translation>
+    </message>
+    <message>
+        <source>brake hoses at end 2 on their dummies</source>
+        <translation>Bremsschläuche an Ende 2 auf ihren Blindkupplungen</translation>
+    </message>
+    <message>
+        <source>breaker: desks and control circuits</source>
+        <translation>Automat: Pulte und Steuerkreise</translation>
+    </message>
+    <message>
+        <source>breaker: indication lamps and bell</source>
+        <translation>Automat: Meldelampen und Klingel</translation>
+    </message>
+    <message>
+        <source>breaker: lights, displays, wipers</source>
+        <translation>Automat: Licht, Anzeigen, Wischer</translation>
+    </message>
+    <message>
+        <source>breaker: start circuits</source>
+        <translation>Automat: Anlasskreise</translation>
+    </message>
+    <message>
+        <source>control jumper between the cars</source>
+        <translation>Steuerkabel zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>drain cock of the control reservoir</source>
+        <translation>Ablasshahn des Steuerbehälters</translation>
+    </message>
+    <message>
+        <source>drain cock of the main reservoir</source>
+        <translation>Ablasshahn des Hauptbehälters</translation>
+    </message>
+    <message>
+        <source>driver&apos;s brake valve: release, lap, and from there a growing opening to full (needs the brake handle)</source>
+        <translation>Führerbremsventil: Lösen, Abschluss und von da immer weiter offen bis voll (braucht den Bremsgriff)</translation>
+    </message>
+    <message>
+        <source>driver&apos;s safety device: the throttle&apos;s own handle, to be held down</source>
+        <translation>Totmann: der Griff des Fahrschalters selbst, niederzuhalten</translation>
+    </message>
+    <message>
+        <source>fire bell test</source>
+        <translation>Brandglockenprobe</translation>
+    </message>
+    <message>
+        <source>fire bottle of engine 1: once</source>
+        <translation>Löschflasche von Motor 1: einmal</translation>
+    </message>
+    <message>
+        <source>fire bottle of engine 2: once</source>
+        <translation>Löschflasche von Motor 2: einmal</translation>
+    </message>
+    <message>
+        <source>fuel cock of engine 1</source>
+        <translation>Kraftstoffhahn von Motor 1</translation>
+    </message>
+    <message>
+        <source>fuel cock of engine 2</source>
+        <translation>Kraftstoffhahn von Motor 2</translation>
+    </message>
+    <message>
+        <source>gear selector</source>
+        <translation>Gangwähler</translation>
+    </message>
+    <message>
+        <source>guard&apos;s valve: lets air into the train pipe</source>
+        <translation>Schaffnerventil: lässt Luft in die Zugleitung</translation>
+    </message>
+    <message>
+        <source>hand throttle at engine 1: stays where it is put</source>
+        <translation>Handgas an Motor 1: bleibt, wo es hingestellt wird</translation>
+    </message>
+    <message>
+        <source>hand throttle at engine 2: stays where it is put</source>
+        <translation>Handgas an Motor 2: bleibt, wo es hingestellt wird</translation>
+    </message>
+    <message>
+        <source>handbrake wheel of this cab&apos;s own car; turning takes time</source>
+        <translation>Handbremsrad des eigenen Wagens; das Drehen braucht Zeit</translation>
+    </message>
+    <message>
+        <source>horn, two tones</source>
+        <translation>Horn, zwei Töne</translation>
+    </message>
+    <message>
+        <source>isolating cock of the safety device (sealed open)</source>
+        <translation>Absperrhahn des Totmanns (offen verplombt)</translation>
+    </message>
+    <message>
+        <source>isolating switch of engine 1</source>
+        <translation>Trennschalter von Motor 1</translation>
+    </message>
+    <message>
+        <source>isolating switch of engine 2</source>
+        <translation>Trennschalter von Motor 2</translation>
+    </message>
+    <message>
+        <source>key switch: makes this desk the living one (needs the control key)</source>
+        <translation>Schlüsselschalter: macht dieses Pult zum besetzten (braucht den Steuerschlüssel)</translation>
+    </message>
+    <message>
+        <source>lamp test</source>
+        <translation>Lampenprobe</translation>
+    </message>
+    <message>
+        <source>light in this cab</source>
+        <translation>Licht in diesem Führerstand</translation>
+    </message>
+    <message>
+        <source>lock of the cab door (needs the door key)</source>
+        <translation>Schloss der Führerstandstür (braucht den Türschlüssel)</translation>
+    </message>
+    <message>
+        <source>locking pin of final drive 1</source>
+        <translation>Sperrbolzen von Achsgetriebe 1</translation>
+    </message>
+    <message>
+        <source>locking pin of final drive 2</source>
+        <translation>Sperrbolzen von Achsgetriebe 2</translation>
+    </message>
+    <message>
+        <source>number on the destination display at this end</source>
+        <translation>Nummer der Zielanzeige an diesem Ende</translation>
+    </message>
+    <message>
+        <source>passenger alarm: pulled inside, put back from outside at its tell-tale</source>
+        <translation>Notbremse: innen gezogen, außen am Anzeiger zurückgestellt</translation>
+    </message>
+    <message>
+        <source>passenger doors on side 1</source>
+        <translation>Fahrgasttüren auf Seite 1</translation>
+    </message>
+    <message>
+        <source>passenger doors on side 2</source>
+        <translation>Fahrgasttüren auf Seite 2</translation>
+    </message>
+    <message>
+        <source>pawl of the handbrake&apos;s ratchet</source>
+        <translation>Klinke am Sperrrad der Handbremse</translation>
+    </message>
+    <message>
+        <source>red lamps at this end</source>
+        <translation>Rote Lampen an diesem Ende</translation>
+    </message>
+    <message>
+        <source>release cord of brake cylinder 1</source>
+        <translation>Löseschnur von Bremszylinder 1</translation>
+    </message>
+    <message>
+        <source>release cord of brake cylinder 2</source>
+        <translation>Löseschnur von Bremszylinder 2</translation>
+    </message>
+    <message>
+        <source>release cord of brake cylinder 3</source>
+        <translation>Löseschnur von Bremszylinder 3</translation>
+    </message>
+    <message>
+        <source>release cord of brake cylinder 4</source>
+        <translation>Löseschnur von Bremszylinder 4</translation>
+    </message>
+    <message>
+        <source>reversing lever: direction as seen from this cab (needs the lever)</source>
+        <translation>Richtungshebel: Richtung von diesem Führerstand aus (braucht den Hebel)</translation>
+    </message>
+    <message>
+        <source>saloon heater&apos;s fan</source>
+        <translation>Lüfter der Innenheizung</translation>
+    </message>
+    <message>
+        <source>saloon lights</source>
+        <translation>Innenbeleuchtung</translation>
+    </message>
+    <message>
+        <source>scotch under a wheel of car 1</source>
+        <translation>Hemmschuh unter einem Rad von Wagen 1</translation>
+    </message>
+    <message>
+        <source>scotch under a wheel of car 2</source>
+        <translation>Hemmschuh unter einem Rad von Wagen 2</translation>
+    </message>
+    <message>
+        <source>start button at engine 1</source>
+        <translation>Anlassknopf an Motor 1</translation>
+    </message>
+    <message>
+        <source>start button at engine 2</source>
+        <translation>Anlassknopf an Motor 2</translation>
+    </message>
+    <message>
+        <source>start button, engine 1</source>
+        <translation>Anlassknopf, Motor 1</translation>
+    </message>
+    <message>
+        <source>start button, engine 2</source>
+        <translation>Anlassknopf, Motor 2</translation>
+    </message>
+    <message>
+        <source>stop button, engine 1</source>
+        <translation>Abstellknopf, Motor 1</translation>
+    </message>
+    <message>
+        <source>stop button, engine 2</source>
+        <translation>Abstellknopf, Motor 2</translation>
+    </message>
+    <message>
+        <source>stop lever at engine 1: works without current</source>
+        <translation>Abstellhebel an Motor 1: wirkt ohne Strom</translation>
+    </message>
+    <message>
+        <source>stop lever at engine 2: works without current</source>
+        <translation>Abstellhebel an Motor 2: wirkt ohne Strom</translation>
+    </message>
+    <message>
+        <source>the dog sleeve of final drive 1, drawn to the middle by hand</source>
+        <translation>Klauenmuffe von Achsgetriebe 1, von Hand in die Mitte gezogen</translation>
+    </message>
+    <message>
+        <source>the dog sleeve of final drive 2, drawn to the middle by hand</source>
+        <translation>Klauenmuffe von Achsgetriebe 2, von Hand in die Mitte gezogen</translation>
+    </message>
+    <message>
+        <source>the hand lamp, wherever it is carried</source>
+        <translation>Die Handlampe, wo immer sie ist</translation>
+    </message>
+    <message>
+        <source>throttle, four notches; springs to idle when the safety device is let go</source>
+        <translation>Fahrschalter, vier Stufen; springt auf Leerlauf, wenn der Totmann losgelassen wird</translation>
+    </message>
+    <message>
+        <source>white lamps at this end</source>
+        <translation>Weiße Lampen an diesem Ende</translation>
+    </message>
+    <message>
+        <source>window wiper</source>
+        <translation>Scheibenwischer</translation>
+    </message>
+</context>
+<context>
+    <name>Evidence</name>
+    <message>
+        <source>psi</source>
+        <translation>psi</translation>
+    </message>
+    <message>
+        <source>inHg</source>
+        <translation>inHg</translation>
+    </message>
+    <message>
+        <source>rev/min</source>
+        <translation>U/min</translation>
+    </message>
+    <message>
+        <source>mph</source>
+        <translation>mph</translation>
+    </message>
+    <message>
+        <source>Control air</source>
+        <translation>Steuerluft</translation>
+    </message>
+    <message>
+        <source>Vacuum</source>
+        <translation>Vakuum</translation>
+    </message>
+    <message>
+        <source>Guard&apos;s gauge</source>
+        <translation>Schaffneruhr</translation>
+    </message>
+    <message>
+        <source>Engine 1</source>
+        <translation>Motor 1</translation>
+    </message>
+    <message>
+        <source>Engine 2</source>
+        <translation>Motor 2</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>AIR</source>
+        <translation>LUFT</translation>
+    </message>
+    <message>
+        <source>SAFETY</source>
+        <translation>TOTMANN</translation>
+    </message>
+    <message>
+        <source>ENGINE 1</source>
+        <translation>MOTOR 1</translation>
+    </message>
+    <message>
+        <source>ENGINE 2</source>
+        <translation>MOTOR 2</translation>
+    </message>
+    <message>
+        <source>CHARGE</source>
+        <translation>LADUNG</translation>
+    </message>
+    <message>
+        <source>FIRE</source>
+        <translation>BRAND</translation>
+    </message>
+    <message>
+        <source>Truly: %1</source>
+        <translation>In Wahrheit: %1</translation>
+    </message>
+    <message>
+        <source>lit</source>
+        <translation>leuchtet</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+</context>
+<context>
+    <name>Finding</name>
+    <message>
+        <source>Not yet: %1 was not kept.</source>
+        <translation>Noch nicht: %1 wurde nicht eingehalten.</translation>
+    </message>
+    <message>
+        <source>Not yet: %1 was not kept, nor was one other critical rule.</source>
+        <translation>Noch nicht: %1 wurde nicht eingehalten, und eine weitere kritische Regel auch nicht.</translation>
+    </message>
+    <message>
+        <source>Not yet: %1 was not kept, nor were %2 other critical rules.</source>
+        <translation>Noch nicht: %1 wurde nicht eingehalten, und %2 weitere kritische Regeln auch nicht.</translation>
+    </message>
+    <message>
+        <source>Not yet: a critical defect was judged good: %1, %2.</source>
+        <translation>Noch nicht: ein kritischer Mangel wurde für gut befunden: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Not decided: the run has not ended.</source>
+        <translation>Nicht entschieden: die Fahrt ist nicht zu Ende.</translation>
+    </message>
+    <message>
+        <source>Not yet: nothing was exercised.</source>
+        <translation>Noch nicht: nichts wurde geübt.</translation>
+    </message>
+    <message>
+        <source>Not yet: it did not come to what was asked: %1.</source>
+        <translation>Noch nicht: es kam nicht zu dem, was verlangt war: %1.</translation>
+    </message>
+    <message>
+        <source>Not yet: too few points.</source>
+        <translation>Noch nicht: zu wenige Punkte.</translation>
+    </message>
+    <message>
+        <source>Not yet: too few points; %1 among others was not kept.</source>
+        <translation>Noch nicht: zu wenige Punkte; unter anderem wurde %1 nicht eingehalten.</translation>
+    </message>
+    <message>
+        <source>Not yet: it took longer than the time allowed.</source>
+        <translation>Noch nicht: es dauerte länger als erlaubt.</translation>
+    </message>
+    <message>
+        <source>Passed: no critical rule was broken, and it came to what was asked: %1.</source>
+        <translation>Bestanden: keine kritische Regel wurde gebrochen, und es kam zu dem, was verlangt war: %1.</translation>
+    </message>
+    <message>
+        <source>Passed: no critical rule was broken, and there were points enough.</source>
+        <translation>Bestanden: keine kritische Regel wurde gebrochen, und die Punkte reichen.</translation>
+    </message>
+    <message>
+        <source>attempt %1</source>
+        <translation>Versuch %1</translation>
+    </message>
+    <message>
+        <source>trainee %1</source>
+        <translation>Anwärter %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 points, %3 % needed</source>
+        <translation>%1 von %2 Punkten, %3 % nötig</translation>
+    </message>
+</context>
+<context>
+    <name>Hearing</name>
+    <message>
+        <source>one stroke</source>
+        <translation>ein Schlag</translation>
+    </message>
+    <message>
+        <source>two strokes</source>
+        <translation>zwei Schläge</translation>
+    </message>
+    <message>
+        <source>three strokes</source>
+        <translation>drei Schläge</translation>
+    </message>
+    <message>
+        <source>four strokes</source>
+        <translation>vier Schläge</translation>
+    </message>
+    <message>
+        <source>five strokes</source>
+        <translation>fünf Schläge</translation>
+    </message>
+    <message>
+        <source>six strokes</source>
+        <translation>sechs Schläge</translation>
+    </message>
+    <message>
+        <source>seven strokes</source>
+        <translation>sieben Schläge</translation>
+    </message>
+    <message>
+        <source>eight strokes</source>
+        <translation>acht Schläge</translation>
+    </message>
+    <message>
+        <source>nine strokes</source>
+        <translation>neun Schläge</translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <comment>between groups of strokes</comment>
+        <translation>, dann </translation>
+    </message>
+    <message>
+        <source>Guard</source>
+        <translation>Schaffner</translation>
+    </message>
+    <message>
+        <source>%1 just now</source>
+        <translation>%1, eben jetzt</translation>
+    </message>
+    <message>
+        <source>silent; %1 %2 s ago</source>
+        <translation>still; %1 vor %2 s</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>still</translation>
+    </message>
+    <message>
+        <source>silent, no strokes yet</source>
+        <translation>still, noch kein Schlag</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <comment>engine note</comment>
+        <translation>rund</translation>
+    </message>
+    <message>
+        <source>not quite even</source>
+        <comment>engine note</comment>
+        <translation>nicht ganz rund</translation>
+    </message>
+    <message>
+        <source>uneven</source>
+        <comment>engine note</comment>
+        <translation>unrund</translation>
+    </message>
+    <message>
+        <source>fires now and then</source>
+        <comment>engine note</comment>
+        <translation>zündet ab und zu</translation>
+    </message>
+    <message>
+        <source>very slow</source>
+        <comment>engine note</comment>
+        <translation>sehr langsam</translation>
+    </message>
+    <message>
+        <source>idling</source>
+        <comment>engine note</comment>
+        <translation>Leerlauf</translation>
+    </message>
+    <message>
+        <source>fast idling</source>
+        <comment>engine note</comment>
+        <translation>schneller Leerlauf</translation>
+    </message>
+    <message>
+        <source>middling</source>
+        <comment>engine note</comment>
+        <translation>mittlere Drehzahl</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <comment>engine note</comment>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source>very high</source>
+        <comment>engine note</comment>
+        <translation>sehr hoch</translation>
+    </message>
+    <message>
+        <source>rising</source>
+        <comment>engine note</comment>
+        <translation>steigend</translation>
+    </message>
+    <message>
+        <source>falling</source>
+        <comment>engine note</comment>
+        <translation>fallend</translation>
+    </message>
+    <message>
+        <source>hunting</source>
+        <comment>engine note</comment>
+        <translation>pendelnd</translation>
+    </message>
+    <message>
+        <source>a growl, nothing turns</source>
+        <translation>ein Knurren, nichts dreht</translation>
+    </message>
+    <message>
+        <source>cranking, %1</source>
+        <translation>dreht durch, %1</translation>
+    </message>
+    <message>
+        <source>cranking</source>
+        <translation>dreht durch</translation>
+    </message>
+    <message>
+        <source>a howl along with it, %1</source>
+        <translation>ein Heulen dazu, %1</translation>
+    </message>
+    <message>
+        <source>turning without firing, %1</source>
+        <translation>dreht, ohne zu zünden, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>engine note: evenness, speed</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Engine 1</source>
+        <translation>Motor 1</translation>
+    </message>
+    <message>
+        <source>Engine 2</source>
+        <translation>Motor 2</translation>
+    </message>
+    <message>
+        <source>, with a hum</source>
+        <translation>, mit einem Summen</translation>
+    </message>
+    <message>
+        <source>, with a faint hum</source>
+        <translation>, mit leisem Summen</translation>
+    </message>
+    <message>
+        <source>, with a light knock</source>
+        <translation>, mit leichtem Klopfen</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>no hiss</source>
+        <translation>kein Zischen</translation>
+    </message>
+    <message>
+        <source>deep hiss, faint</source>
+        <translation>tiefes Zischen, leise</translation>
+    </message>
+    <message>
+        <source>hiss, faint</source>
+        <translation>Zischen, leise</translation>
+    </message>
+    <message>
+        <source>deep hiss</source>
+        <translation>tiefes Zischen</translation>
+    </message>
+    <message>
+        <source>hiss</source>
+        <translation>Zischen</translation>
+    </message>
+    <message>
+        <source>deep hiss, loud</source>
+        <translation>tiefes Zischen, laut</translation>
+    </message>
+    <message>
+        <source>hiss, loud</source>
+        <translation>Zischen, laut</translation>
+    </message>
+    <message>
+        <source>low tone</source>
+        <translation>tiefer Ton</translation>
+    </message>
+    <message>
+        <source>high tone</source>
+        <translation>hoher Ton</translation>
+    </message>
+    <message>
+        <source>, weak</source>
+        <comment>horn</comment>
+        <translation>, schwach</translation>
+    </message>
+    <message>
+        <source>Horn</source>
+        <translation>Horn</translation>
+    </message>
+    <message>
+        <source>Fire bell</source>
+        <translation>Brandglocke</translation>
+    </message>
+    <message>
+        <source>ringing without a break</source>
+        <translation>läutet ohne Pause</translation>
+    </message>
+    <message>
+        <source>a rattle</source>
+        <translation>ein Rattern</translation>
+    </message>
+    <message>
+        <source>a thump just now</source>
+        <translation>ein Schlag, eben jetzt</translation>
+    </message>
+    <message>
+        <source>Below</source>
+        <translation>Unten</translation>
+    </message>
+    <message>
+        <source>rolling, slow</source>
+        <translation>Rollen, langsam</translation>
+    </message>
+    <message>
+        <source>rolling</source>
+        <translation>Rollen</translation>
+    </message>
+    <message>
+        <source>rolling, fast</source>
+        <translation>Rollen, schnell</translation>
+    </message>
+    <message>
+        <source>, with a squeal</source>
+        <translation>, mit Quietschen</translation>
+    </message>
+    <message>
+        <source>, with a rubbing</source>
+        <translation>, mit Schleifen</translation>
+    </message>
+    <message>
+        <source>Wheels</source>
+        <translation>Räder</translation>
+    </message>
+    <message>
+        <source>Nearby</source>
+        <translation>In der Nähe</translation>
+    </message>
+    <message>
+        <source>a click just now</source>
+        <translation>ein Klicken, eben jetzt</translation>
+    </message>
+</context>
+<context>
+    <name>Item</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Board, flag or lamp</source>
+        <translation>Tafel, Flagge oder Lampe</translation>
+    </message>
+    <message>
+        <source>Fuel cock</source>
+        <translation>Kraftstoffhahn</translation>
+    </message>
+    <message>
+        <source>Tray and ground</source>
+        <translation>Wanne und Boden</translation>
+    </message>
+    <message>
+        <source>Hand throttle</source>
+        <translation>Handgas</translation>
+    </message>
+    <message>
+        <source>Device cock and seal</source>
+        <translation>Totmannhahn und Plombe</translation>
+    </message>
+    <message>
+        <source>Handbrake and chain</source>
+        <translation>Handbremse und Kette</translation>
+    </message>
+    <message>
+        <source>Controls at rest</source>
+        <translation>Hebel in Ruhe</translation>
+    </message>
+    <message>
+        <source>Guard&apos;s valve</source>
+        <translation>Schaffnerventil</translation>
+    </message>
+    <message>
+        <source>Guard&apos;s gauge</source>
+        <translation>Schaffneruhr</translation>
+    </message>
+    <message>
+        <source>Book and plates</source>
+        <translation>Buch und Schilder</translation>
+    </message>
+    <message>
+        <source>Door and lock</source>
+        <translation>Tür und Schloss</translation>
+    </message>
+    <message>
+        <source>Battery volts</source>
+        <translation>Batteriespannung</translation>
+    </message>
+    <message>
+        <source>Release cord</source>
+        <translation>Löseschnur</translation>
+    </message>
+    <message>
+        <source>Cardan shaft and guard</source>
+        <translation>Gelenkwelle und Schutz</translation>
+    </message>
+    <message>
+        <source>The working</source>
+        <translation>Der Umlauf</translation>
+    </message>
+    <message>
+        <source>Fire bottle</source>
+        <translation>Löschflasche</translation>
+    </message>
+    <message>
+        <source>Alarm tell-tale</source>
+        <translation>Notbremsanzeiger</translation>
+    </message>
+    <message>
+        <source>First-aid box</source>
+        <translation>Verbandkasten</translation>
+    </message>
+    <message>
+        <source>Air filter</source>
+        <translation>Luftfilter</translation>
+    </message>
+    <message>
+        <source>Air hose</source>
+        <translation>Luftschlauch</translation>
+    </message>
+    <message>
+        <source>Alarm</source>
+        <translation>Notbremse</translation>
+    </message>
+    <message>
+        <source>Alarm telltale</source>
+        <translation>Notbremsanzeiger</translation>
+    </message>
+    <message>
+        <source>Axleboxes</source>
+        <translation>Achslager</translation>
+    </message>
+    <message>
+        <source>Batteries</source>
+        <translation>Batterien</translation>
+    </message>
+    <message>
+        <source>Battery switch</source>
+        <translation>Batterieschalter</translation>
+    </message>
+    <message>
+        <source>Belts</source>
+        <translation>Riemen</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Bremsklötze</translation>
+    </message>
+    <message>
+        <source>Book</source>
+        <translation>Buch</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Brake cylinder</source>
+        <translation>Bremszylinder</translation>
+    </message>
+    <message>
+        <source>Breakers</source>
+        <translation>Automaten</translation>
+    </message>
+    <message>
+        <source>Cardan</source>
+        <translation>Gelenkwelle</translation>
+    </message>
+    <message>
+        <source>Clips</source>
+        <translation>Schienenklemmen</translation>
+    </message>
+    <message>
+        <source>Cock</source>
+        <translation>Hahn</translation>
+    </message>
+    <message>
+        <source>Controls neutral</source>
+        <translation>Hebel in Ruhe</translation>
+    </message>
+    <message>
+        <source>Coolant</source>
+        <translation>Kühlwasser</translation>
+    </message>
+    <message>
+        <source>Cord</source>
+        <translation>Löseschnur</translation>
+    </message>
+    <message>
+        <source>Coupler</source>
+        <translation>Kupplung</translation>
+    </message>
+    <message>
+        <source>Coupling</source>
+        <translation>Kupplung</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Deckel</translation>
+    </message>
+    <message>
+        <source>Detonators</source>
+        <translation>Knallkapseln</translation>
+    </message>
+    <message>
+        <source>Display</source>
+        <translation>Zielanzeige</translation>
+    </message>
+    <message>
+        <source>Door</source>
+        <translation>Tür</translation>
+    </message>
+    <message>
+        <source>Doors</source>
+        <translation>Türen</translation>
+    </message>
+    <message>
+        <source>Drains</source>
+        <translation>Ablasshähne</translation>
+    </message>
+    <message>
+        <source>Exhaust</source>
+        <translation>Auspuff</translation>
+    </message>
+    <message>
+        <source>Extinguisher</source>
+        <translation>Feuerlöscher</translation>
+    </message>
+    <message>
+        <source>Fan</source>
+        <translation>Lüfter</translation>
+    </message>
+    <message>
+        <source>Final drive</source>
+        <translation>Achsgetriebe</translation>
+    </message>
+    <message>
+        <source>First aid</source>
+        <translation>Verbandkasten</translation>
+    </message>
+    <message>
+        <source>Flags</source>
+        <translation>Flaggen</translation>
+    </message>
+    <message>
+        <source>Floor</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>Gangway</source>
+        <translation>Übergang</translation>
+    </message>
+    <message>
+        <source>Gauges</source>
+        <translation>Anzeigen</translation>
+    </message>
+    <message>
+        <source>Gearbox</source>
+        <translation>Getriebe</translation>
+    </message>
+    <message>
+        <source>Handbrake chain</source>
+        <translation>Handbremskette</translation>
+    </message>
+    <message>
+        <source>Heater</source>
+        <translation>Heizung</translation>
+    </message>
+    <message>
+        <source>Horn</source>
+        <translation>Horn</translation>
+    </message>
+    <message>
+        <source>Hoses</source>
+        <translation>Schläuche</translation>
+    </message>
+    <message>
+        <source>Isolating switch</source>
+        <translation>Trennschalter</translation>
+    </message>
+    <message>
+        <source>Jumper</source>
+        <translation>Steuerkabel</translation>
+    </message>
+    <message>
+        <source>Jumper sockets</source>
+        <translation>Kabeldosen</translation>
+    </message>
+    <message>
+        <source>Lamps</source>
+        <translation>Lampen</translation>
+    </message>
+    <message>
+        <source>Lifeguard</source>
+        <translation>Bahnräumer</translation>
+    </message>
+    <message>
+        <source>Lights</source>
+        <translation>Beleuchtung</translation>
+    </message>
+    <message>
+        <source>Notices</source>
+        <translation>Aushänge</translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Pipes</source>
+        <translation>Leitungen</translation>
+    </message>
+    <message>
+        <source>Protection</source>
+        <translation>Sicherung des Zuges</translation>
+    </message>
+    <message>
+        <source>Rear gauge</source>
+        <translation>Schaffneruhr</translation>
+    </message>
+    <message>
+        <source>Repair book</source>
+        <translation>Übergabebuch</translation>
+    </message>
+    <message>
+        <source>Rigging</source>
+        <translation>Bremsgestänge</translation>
+    </message>
+    <message>
+        <source>Roster</source>
+        <translation>Umlauf</translation>
+    </message>
+    <message>
+        <source>Scotches</source>
+        <translation>Hemmschuhe</translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation>Plombe</translation>
+    </message>
+    <message>
+        <source>Skirts</source>
+        <translation>Schürzen</translation>
+    </message>
+    <message>
+        <source>Springs</source>
+        <translation>Federn</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Tritte</translation>
+    </message>
+    <message>
+        <source>Tail lamp</source>
+        <translation>Schlusslampe</translation>
+    </message>
+    <message>
+        <source>Throttle</source>
+        <translation>Fahrschalter</translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Wanne</translation>
+    </message>
+    <message>
+        <source>Underframe</source>
+        <translation>Untergestell</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Ventil</translation>
+    </message>
+    <message>
+        <source>Volts read</source>
+        <translation>Spannungsmesser</translation>
+    </message>
+    <message>
+        <source>Wheels</source>
+        <translation>Räder</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>Windows</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>Wiper</source>
+        <translation>Wischer</translation>
+    </message>
+    <message>
+        <source>air filter</source>
+        <translation>Luftfilter</translation>
+    </message>
+    <message>
+        <source>air hose</source>
+        <translation>Luftschlauch</translation>
+    </message>
+    <message>
+        <source>alarm</source>
+        <translation>Notbremse</translation>
+    </message>
+    <message>
+        <source>alarm telltale</source>
+        <translation>Notbremsanzeiger</translation>
+    </message>
+    <message>
+        <source>axleboxes</source>
+        <translation>Achslager</translation>
+    </message>
+    <message>
+        <source>batteries</source>
+        <translation>Batterien</translation>
+    </message>
+    <message>
+        <source>battery switch</source>
+        <translation>Batterieschalter</translation>
+    </message>
+    <message>
+        <source>belts</source>
+        <translation>Riemen</translation>
+    </message>
+    <message>
+        <source>blocks</source>
+        <translation>Bremsklötze</translation>
+    </message>
+    <message>
+        <source>book</source>
+        <translation>Buch</translation>
+    </message>
+    <message>
+        <source>bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>brake cylinder</source>
+        <translation>Bremszylinder</translation>
+    </message>
+    <message>
+        <source>breakers</source>
+        <translation>Automaten</translation>
+    </message>
+    <message>
+        <source>cardan</source>
+        <translation>Gelenkwelle</translation>
+    </message>
+    <message>
+        <source>clips</source>
+        <translation>Schienenklemmen</translation>
+    </message>
+    <message>
+        <source>cock</source>
+        <translation>Hahn</translation>
+    </message>
+    <message>
+        <source>controls neutral</source>
+        <translation>Hebel in Ruhe</translation>
+    </message>
+    <message>
+        <source>coolant</source>
+        <translation>Kühlwasser</translation>
+    </message>
+    <message>
+        <source>cord</source>
+        <translation>Löseschnur</translation>
+    </message>
+    <message>
+        <source>coupler</source>
+        <translation>Kupplung</translation>
+    </message>
+    <message>
+        <source>coupling</source>
+        <translation>Kupplung</translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation>Deckel</translation>
+    </message>
+    <message>
+        <source>detonators</source>
+        <translation>Knallkapseln</translation>
+    </message>
+    <message>
+        <source>display</source>
+        <translation>Zielanzeige</translation>
+    </message>
+    <message>
+        <source>door</source>
+        <translation>Tür</translation>
+    </message>
+    <message>
+        <source>doors</source>
+        <translation>Türen</translation>
+    </message>
+    <message>
+        <source>drains</source>
+        <translation>Ablasshähne</translation>
+    </message>
+    <message>
+        <source>exhaust</source>
+        <translation>Auspuff</translation>
+    </message>
+    <message>
+        <source>extinguisher</source>
+        <translation>Feuerlöscher</translation>
+    </message>
+    <message>
+        <source>fan</source>
+        <translation>Lüfter</translation>
+    </message>
+    <message>
+        <source>final drive</source>
+        <translation>Achsgetriebe</translation>
+    </message>
+    <message>
+        <source>first aid</source>
+        <translation>Verbandkasten</translation>
+    </message>
+    <message>
+        <source>flags</source>
+        <translation>Flaggen</translation>
+    </message>
+    <message>
+        <source>floor</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>gangway</source>
+        <translation>Übergang</translation>
+    </message>
+    <message>
+        <source>gauges</source>
+        <translation>Anzeigen</translation>
+    </message>
+    <message>
+        <source>gearbox</source>
+        <translation>Getriebe</translation>
+    </message>
+    <message>
+        <source>handbrake chain</source>
+        <translation>Handbremskette</translation>
+    </message>
+    <message>
+        <source>heater</source>
+        <translation>Heizung</translation>
+    </message>
+    <message>
+        <source>horn</source>
+        <translation>Horn</translation>
+    </message>
+    <message>
+        <source>hoses</source>
+        <translation>Schläuche</translation>
+    </message>
+    <message>
+        <source>isolating switch</source>
+        <translation>Trennschalter</translation>
+    </message>
+    <message>
+        <source>jumper</source>
+        <translation>Steuerkabel</translation>
+    </message>
+    <message>
+        <source>jumper sockets</source>
+        <translation>Kabeldosen</translation>
+    </message>
+    <message>
+        <source>lamps</source>
+        <translation>Lampen</translation>
+    </message>
+    <message>
+        <source>lifeguard</source>
+        <translation>Bahnräumer</translation>
+    </message>
+    <message>
+        <source>lights</source>
+        <translation>Beleuchtung</translation>
+    </message>
+    <message>
+        <source>notices</source>
+        <translation>Aushänge</translation>
+    </message>
+    <message>
+        <source>oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>pipes</source>
+        <translation>Leitungen</translation>
+    </message>
+    <message>
+        <source>protection</source>
+        <translation>Sicherung des Zuges</translation>
+    </message>
+    <message>
+        <source>rear gauge</source>
+        <translation>Schaffneruhr</translation>
+    </message>
+    <message>
+        <source>repair book</source>
+        <translation>Übergabebuch</translation>
+    </message>
+    <message>
+        <source>rigging</source>
+        <translation>Bremsgestänge</translation>
+    </message>
+    <message>
+        <source>roster</source>
+        <translation>Umlauf</translation>
+    </message>
+    <message>
+        <source>scotches</source>
+        <translation>Hemmschuhe</translation>
+    </message>
+    <message>
+        <source>seal</source>
+        <translation>Plombe</translation>
+    </message>
+    <message>
+        <source>skirts</source>
+        <translation>Schürzen</translation>
+    </message>
+    <message>
+        <source>springs</source>
+        <translation>Federn</translation>
+    </message>
+    <message>
+        <source>steps</source>
+        <translation>Tritte</translation>
+    </message>
+    <message>
+        <source>tail lamp</source>
+        <translation>Schlusslampe</translation>
+    </message>
+    <message>
+        <source>throttle</source>
+        <translation>Fahrschalter</translation>
+    </message>
+    <message>
+        <source>tray</source>
+        <translation>Wanne</translation>
+    </message>
+    <message>
+        <source>underframe</source>
+        <translation>Untergestell</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>Ventil</translation>
+    </message>
+    <message>
+        <source>volts read</source>
+        <translation>Spannungsmesser</translation>
+    </message>
+    <message>
+        <source>wheels</source>
+        <translation>Räder</translation>
+    </message>
+    <message>
+        <source>window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>windows</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>wiper</source>
+        <translation>Wischer</translation>
+    </message>
+</context>
+<context>
+    <name>Lineside</name>
+    <message>
+        <source>motor car</source>
+        <translation>Triebwagen</translation>
+    </message>
+    <message>
+        <source>trailer</source>
+        <translation>Steuerwagen</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1, over the line</source>
+        <translation>%1, über das Gleis</translation>
+    </message>
+    <message>
+        <source>path, side 1</source>
+        <translation>Weg, Seite 1</translation>
+    </message>
+    <message>
+        <source>other line: trains at any time</source>
+        <translation>Nachbargleis: jederzeit Züge</translation>
+    </message>
+    <message>
+        <source>other line</source>
+        <translation>Nachbargleis</translation>
+    </message>
+    <message>
+        <source>you</source>
+        <translation>Sie</translation>
+    </message>
+    <message>
+        <source>booking-on</source>
+        <translation>Meldestelle</translation>
+    </message>
+    <message>
+        <source>to engine 1, between the cars, up to cab 1</source>
+        <translation>zu Motor 1, zwischen die Wagen, hinauf zu Führerstand 1</translation>
+    </message>
+    <message>
+        <source>up to the saloon and cab 2</source>
+        <translation>hinauf in Fahrgastraum und Führerstand 2</translation>
+    </message>
+</context>
+<context>
+    <name>Mechanism</name>
+    <message>
+        <source>Desk</source>
+        <translation>Pult</translation>
+    </message>
+    <message>
+        <source>Breaker</source>
+        <translation>Automat</translation>
+    </message>
+    <message>
+        <source>Jumper</source>
+        <translation>Steuerkabel</translation>
+    </message>
+    <message>
+        <source>Reverser</source>
+        <translation>Richtungshebel</translation>
+    </message>
+    <message>
+        <source>Air switch</source>
+        <translation>Luftschalter</translation>
+    </message>
+    <message>
+        <source>Drives</source>
+        <translation>Antriebe</translation>
+    </message>
+    <message>
+        <source>alive</source>
+        <translation>besetzt</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>ein</translation>
+    </message>
+    <message>
+        <source>makes</source>
+        <translation>schließt</translation>
+    </message>
+    <message>
+        <source>turned</source>
+        <translation>gestellt</translation>
+    </message>
+    <message>
+        <source>%1 psi</source>
+        <translation>%1 psi</translation>
+    </message>
+    <message>
+        <source>in mesh</source>
+        <translation>im Eingriff</translation>
+    </message>
+    <message>
+        <source>neither in mesh</source>
+        <translation>keiner im Eingriff</translation>
+    </message>
+    <message>
+        <source>%1 not in mesh</source>
+        <translation>%1 nicht im Eingriff</translation>
+    </message>
+    <message>
+        <source>no way asked</source>
+        <translation>keine Richtung verlangt</translation>
+    </message>
+    <message>
+        <source>other way</source>
+        <translation>andere Richtung</translation>
+    </message>
+    <message>
+        <source>dead</source>
+        <translation>tot</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation>vorwärts</translation>
+    </message>
+    <message>
+        <source>reverse</source>
+        <translation>rückwärts</translation>
+    </message>
+    <message>
+        <source>in the middle</source>
+        <translation>in der Mitte</translation>
+    </message>
+    <message>
+        <source>on its way</source>
+        <translation>unterwegs</translation>
+    </message>
+    <message>
+        <source>teeth stand on teeth</source>
+        <translation>Zahn steht auf Zahn</translation>
+    </message>
+    <message>
+        <source>dropping in</source>
+        <translation>fällt ein</translation>
+    </message>
+    <message>
+        <source>in mesh, %1</source>
+        <translation>im Eingriff, %1</translation>
+    </message>
+    <message>
+        <source>teeth pass each other: rattling</source>
+        <translation>Zähne laufen vorbei: Rattern</translation>
+    </message>
+    <message>
+        <source>pinned in the middle</source>
+        <translation>in der Mitte gesperrt</translation>
+    </message>
+    <message>
+        <source>They drop in after %1° more.</source>
+        <translation>Sie fallen nach weiteren %1° ein.</translation>
+    </message>
+    <message>
+        <source>Nothing turns them: a shaft that turns frees them.</source>
+        <translation>Nichts dreht sie: eine Welle, die dreht, macht sie frei.</translation>
+    </message>
+    <message>
+        <source>Too fast to drop in: %1 rev/min between them.</source>
+        <translation>Zu schnell zum Einfallen: %1 U/min dazwischen.</translation>
+    </message>
+    <message>
+        <source>Shaft and wheels are one.</source>
+        <translation>Welle und Räder sind eins.</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>hält</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>slips</source>
+        <translation>rutscht</translation>
+    </message>
+    <message>
+        <source>it stands</source>
+        <translation>es steht</translation>
+    </message>
+    <message>
+        <source>rollers wedged: it drives</source>
+        <translation>Rollen geklemmt: treibt</translation>
+    </message>
+    <message>
+        <source>rollers loose: it runs free</source>
+        <translation>Rollen lose: läuft frei</translation>
+    </message>
+    <message>
+        <source>first gear</source>
+        <translation>erster Gang</translation>
+    </message>
+    <message>
+        <source>second gear</source>
+        <translation>zweiter Gang</translation>
+    </message>
+    <message>
+        <source>third gear</source>
+        <translation>dritter Gang</translation>
+    </message>
+    <message>
+        <source>top gear</source>
+        <translation>oberster Gang</translation>
+    </message>
+    <message>
+        <source>%1 taking hold</source>
+        <translation>%1 fasst</translation>
+    </message>
+    <message>
+        <source>no gear</source>
+        <translation>kein Gang</translation>
+    </message>
+    <message>
+        <source>Electric path to the lamp AIR, cab %1</source>
+        <translation>Strompfad zur Lampe LUFT, Führerstand %1</translation>
+    </message>
+    <message>
+        <source>Battery</source>
+        <translation>Batterie</translation>
+    </message>
+    <message>
+        <source>%1 V</source>
+        <translation>%1 V</translation>
+    </message>
+    <message>
+        <source>AIR</source>
+        <translation>LUFT</translation>
+    </message>
+    <message>
+        <source>Mechanism</source>
+        <translation>Mechanik</translation>
+    </message>
+    <message>
+        <source>Drive line %1: %2</source>
+        <translation>Antriebsstrang %1: %2</translation>
+    </message>
+    <message>
+        <source>Torque and heat</source>
+        <translation>Drehmoment und Wärme</translation>
+    </message>
+    <message>
+        <source>coupling</source>
+        <translation>Kupplung</translation>
+    </message>
+    <message>
+        <source>%1 N m</source>
+        <translation>%1 N m</translation>
+    </message>
+    <message>
+        <source>cardan shaft</source>
+        <translation>Gelenkwelle</translation>
+    </message>
+    <message>
+        <source>coupling oil</source>
+        <translation>Kupplungsöl</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>gearbox oil</source>
+        <translation>Getriebeöl</translation>
+    </message>
+    <message>
+        <source>hottest drum</source>
+        <translation>heißeste Trommel</translation>
+    </message>
+    <message>
+        <source>Direct clutch</source>
+        <translation>Direktkupplung</translation>
+    </message>
+    <message>
+        <source>The other drive line, %1</source>
+        <translation>Der andere Antriebsstrang, %1</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>%1 rev/min</source>
+        <translation>%1 U/min</translation>
+    </message>
+    <message>
+        <source>input</source>
+        <translation>Eingang</translation>
+    </message>
+    <message>
+        <source>output</source>
+        <translation>Ausgang</translation>
+    </message>
+    <message>
+        <source>gear</source>
+        <translation>Gang</translation>
+    </message>
+    <message>
+        <source>dogs</source>
+        <translation>Klauen</translation>
+    </message>
+    <message>
+        <source>not in mesh</source>
+        <translation>nicht im Eingriff</translation>
+    </message>
+    <message>
+        <source>It is drawn standing still.</source>
+        <translation>Stehend gezeichnet.</translation>
+    </message>
+    <message>
+        <source>It turns as it does.</source>
+        <translation>Es dreht wie in Wirklichkeit.</translation>
+    </message>
+    <message>
+        <source>It turns %1 times slower than it does.</source>
+        <translation>Es dreht %1-mal langsamer als in Wirklichkeit.</translation>
+    </message>
+    <message>
+        <source>Drive line of engine %1</source>
+        <translation>Antriebsstrang von Motor %1</translation>
+    </message>
+    <message>
+        <source>Coupling</source>
+        <translation>Kupplung</translation>
+    </message>
+    <message>
+        <source>Freewheel</source>
+        <translation>Freilauf</translation>
+    </message>
+    <message>
+        <source>Direct</source>
+        <translation>Direkt</translation>
+    </message>
+    <message>
+        <source>Third</source>
+        <translation>Dritter</translation>
+    </message>
+    <message>
+        <source>Second</source>
+        <translation>Zweiter</translation>
+    </message>
+    <message>
+        <source>First</source>
+        <translation>Erster</translation>
+    </message>
+    <message>
+        <source>Cardan shaft</source>
+        <translation>Gelenkwelle</translation>
+    </message>
+    <message>
+        <source>Axle</source>
+        <translation>Achse</translation>
+    </message>
+    <message>
+        <source>rev/min</source>
+        <translation>U/min</translation>
+    </message>
+    <message>
+        <source>runner</source>
+        <translation>Läufer</translation>
+    </message>
+    <message>
+        <source>drum 3</source>
+        <translation>Trommel 3</translation>
+    </message>
+    <message>
+        <source>drum 2</source>
+        <translation>Trommel 2</translation>
+    </message>
+    <message>
+        <source>drum 1</source>
+        <translation>Trommel 1</translation>
+    </message>
+    <message>
+        <source>crown</source>
+        <translation>Teller</translation>
+    </message>
+    <message>
+        <source>axle</source>
+        <translation>Achse</translation>
+    </message>
+    <message>
+        <source>%1: band </source>
+        <translation>%1: Band </translation>
+    </message>
+    <message>
+        <source>Reverse dogs, unrolled</source>
+        <translation>Klauen rückwärts, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Forward dogs, unrolled</source>
+        <translation>Klauen vorwärts, abgewickelt</translation>
+    </message>
+    <message>
+        <source>crown wheel</source>
+        <translation>Tellerrad</translation>
+    </message>
+    <message>
+        <source>sleeve</source>
+        <translation>Muffe</translation>
+    </message>
+</context>
+<context>
+    <name>Outside</name>
+    <message>
+        <source>platform, %1</source>
+        <translation>Bahnsteig, %1</translation>
+    </message>
+    <message>
+        <source>path</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>other line</source>
+        <translation>Nachbargleis</translation>
+    </message>
+    <message>
+        <source>, somebody stands there</source>
+        <translation>, dort steht jemand</translation>
+    </message>
+    <message>
+        <source>nobody</source>
+        <translation>niemand</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>still</translation>
+    </message>
+    <message>
+        <source>guard</source>
+        <translation>Schaffner</translation>
+    </message>
+    <message>
+        <source>answered</source>
+        <translation>beantwortet</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>at danger</source>
+        <translation>auf Halt</translation>
+    </message>
+    <message>
+        <source>past the mark, %1</source>
+        <translation>über der Tafel, %1</translation>
+    </message>
+    <message>
+        <source>stopping mark %1</source>
+        <translation>Haltetafel %1</translation>
+    </message>
+    <message>
+        <source>limit %1 mph</source>
+        <translation>Grenze %1 mph</translation>
+    </message>
+    <message>
+        <source>Signal %1</source>
+        <translation>Signal %1</translation>
+    </message>
+    <message>
+        <source>no signal in sight</source>
+        <translation>kein Signal in Sicht</translation>
+    </message>
+    <message>
+        <source>signal %1, %2</source>
+        <translation>Signal %1, %2</translation>
+    </message>
+    <message>
+        <source>board %1 mph in %2</source>
+        <translation>Tafel %1 mph in %2</translation>
+    </message>
+</context>
+<context>
+    <name>Phrase</name>
+    <message>
+        <source>Ask bell test</source>
+        <translation>Klingelprobe vereinbaren</translation>
+    </message>
+    <message>
+        <source>Ask blocks</source>
+        <translation>Nach den Klötzen fragen</translation>
+    </message>
+    <message>
+        <source>Ask permission</source>
+        <translation>Um Erlaubnis bitten</translation>
+    </message>
+    <message>
+        <source>Ask protection</source>
+        <translation>Nach der Sicherung fragen</translation>
+    </message>
+    <message>
+        <source>Ask rear gauge</source>
+        <translation>Nach der hinteren Uhr fragen</translation>
+    </message>
+    <message>
+        <source>Ask second person</source>
+        <translation>Um zweite Person bitten</translation>
+    </message>
+    <message>
+        <source>Ask switch</source>
+        <translation>Nach dem Trennschalter fragen</translation>
+    </message>
+    <message>
+        <source>Ask valve open</source>
+        <translation>Ventil hinten öffnen lassen</translation>
+    </message>
+    <message>
+        <source>Ask valve shut</source>
+        <translation>Ventil hinten schließen lassen</translation>
+    </message>
+    <message>
+        <source>Call fire</source>
+        <translation>Feuer rufen</translation>
+    </message>
+    <message>
+        <source>Call warning</source>
+        <translation>Warnung rufen</translation>
+    </message>
+    <message>
+        <source>Count scotches</source>
+        <translation>Hemmschuhe zählen</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>Look ahead</source>
+        <translation>Nach vorn sehen</translation>
+    </message>
+    <message>
+        <source>Look along</source>
+        <translation>Am Zug entlangsehen</translation>
+    </message>
+    <message>
+        <source>Look back</source>
+        <translation>Zurücksehen</translation>
+    </message>
+    <message>
+        <source>Look both ways</source>
+        <translation>Nach beiden Seiten sehen</translation>
+    </message>
+    <message>
+        <source>Refuse unit</source>
+        <translation>Zug ablehnen</translation>
+    </message>
+    <message>
+        <source>Stand clear</source>
+        <translation>Zurücktreten</translation>
+    </message>
+    <message>
+        <source>Tell guard</source>
+        <translation>Schaffner verständigen</translation>
+    </message>
+    <message>
+        <source>Tell shed</source>
+        <translation>Werkstatt verständigen</translation>
+    </message>
+    <message>
+        <source>Tell signaller</source>
+        <translation>Fahrdienstleiter verständigen</translation>
+    </message>
+    <message>
+        <source>Thank second person</source>
+        <translation>Zweite Person entlassen</translation>
+    </message>
+    <message>
+        <source>agrees a bell test with the guard</source>
+        <translation>vereinbart mit dem Schaffner eine Klingelprobe</translation>
+    </message>
+    <message>
+        <source>asks for a second person at the rear</source>
+        <translation>bittet um eine zweite Person am hinteren Ende</translation>
+    </message>
+    <message>
+        <source>asks the second person for the reading in the rear cab</source>
+        <translation>fragt die zweite Person nach der Ablesung im hinteren Führerstand</translation>
+    </message>
+    <message>
+        <source>asks the second person to open the guard&apos;s valve</source>
+        <translation>bittet die zweite Person, das Schaffnerventil zu öffnen</translation>
+    </message>
+    <message>
+        <source>asks the second person to shut the guard&apos;s valve</source>
+        <translation>bittet die zweite Person, das Schaffnerventil zu schließen</translation>
+    </message>
+    <message>
+        <source>asks the second person whether the blocks are on, each side</source>
+        <translation>fragt die zweite Person, ob die Klötze anliegen, auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>asks whether the line may be walked and the unit approached</source>
+        <translation>fragt, ob das Gleis betreten und der Zug aufgesucht werden darf</translation>
+    </message>
+    <message>
+        <source>asks who is working on the unit, and whether it may be touched</source>
+        <translation>fragt, wer am Zug arbeitet und ob er berührt werden darf</translation>
+    </message>
+    <message>
+        <source>asks why an isolating switch stands at off</source>
+        <translation>fragt, warum ein Trennschalter auf Aus steht</translation>
+    </message>
+    <message>
+        <source>calls fire, people away, help</source>
+        <translation>ruft Feuer, alle weg, Hilfe</translation>
+    </message>
+    <message>
+        <source>calls out that an engine will start: stand clear</source>
+        <translation>ruft, dass ein Motor anläuft: zurücktreten</translation>
+    </message>
+    <message>
+        <source>counts the scotches</source>
+        <translation>zählt die Hemmschuhe</translation>
+    </message>
+    <message>
+        <source>hands handles, keys and the unit over by name</source>
+        <translation>übergibt Griffe, Schlüssel und Zug mit Namen</translation>
+    </message>
+    <message>
+        <source>lets the second person go</source>
+        <translation>entlässt die zweite Person</translation>
+    </message>
+    <message>
+        <source>looks along both sides of the unit</source>
+        <translation>sieht an beiden Seiten des Zuges entlang</translation>
+    </message>
+    <message>
+        <source>looks at the signal and the road ahead</source>
+        <translation>sieht nach Signal und Fahrweg</translation>
+    </message>
+    <message>
+        <source>looks back along the train</source>
+        <translation>sieht am Zug zurück</translation>
+    </message>
+    <message>
+        <source>looks both ways before stepping on the line</source>
+        <translation>sieht nach beiden Seiten, bevor das Gleis betreten wird</translation>
+    </message>
+    <message>
+        <source>says that the unit does not go</source>
+        <translation>sagt, dass der Zug nicht fährt</translation>
+    </message>
+    <message>
+        <source>stands clear of the moving parts</source>
+        <translation>tritt von den bewegten Teilen zurück</translation>
+    </message>
+    <message>
+        <source>tells the guard what is the matter</source>
+        <translation>sagt dem Schaffner, was los ist</translation>
+    </message>
+    <message>
+        <source>tells the shed of a defect by word</source>
+        <translation>sagt der Werkstatt einen Mangel mündlich</translation>
+    </message>
+    <message>
+        <source>tells the signaller what is the matter</source>
+        <translation>sagt dem Fahrdienstleiter, was los ist</translation>
+    </message>
+</context>
+<context>
+    <name>Place</name>
+    <message>
+        <source>on the way</source>
+        <translation>unterwegs</translation>
+    </message>
+    <message>
+        <source>Booking-on point</source>
+        <translation>Meldestelle</translation>
+    </message>
+    <message>
+        <source>Walkway by the line</source>
+        <translation>Randweg am Gleis</translation>
+    </message>
+    <message>
+        <source>End 1</source>
+        <translation>Ende 1</translation>
+    </message>
+    <message>
+        <source>End 2</source>
+        <translation>Ende 2</translation>
+    </message>
+    <message>
+        <source>Motor car, side 1</source>
+        <translation>Triebwagen, Seite 1</translation>
+    </message>
+    <message>
+        <source>Motor car, side 2</source>
+        <translation>Triebwagen, Seite 2</translation>
+    </message>
+    <message>
+        <source>Trailer, side 1</source>
+        <translation>Steuerwagen, Seite 1</translation>
+    </message>
+    <message>
+        <source>Trailer, side 2</source>
+        <translation>Steuerwagen, Seite 2</translation>
+    </message>
+    <message>
+        <source>Engine 1</source>
+        <translation>Motor 1</translation>
+    </message>
+    <message>
+        <source>Engine 2</source>
+        <translation>Motor 2</translation>
+    </message>
+    <message>
+        <source>Between the cars</source>
+        <translation>Zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>Cab 1</source>
+        <translation>Führerstand 1</translation>
+    </message>
+    <message>
+        <source>Cab 2</source>
+        <translation>Führerstand 2</translation>
+    </message>
+    <message>
+        <source>Electric cupboard</source>
+        <translation>Schaltschrank</translation>
+    </message>
+    <message>
+        <source>Saloon</source>
+        <translation>Fahrgastraum</translation>
+    </message>
+    <message>
+        <source>Between</source>
+        <translation>Zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>Booking</source>
+        <translation>Meldestelle</translation>
+    </message>
+    <message>
+        <source>Cupboard</source>
+        <translation>Schaltschrank</translation>
+    </message>
+    <message>
+        <source>Lineside</source>
+        <translation>Am Gleis</translation>
+    </message>
+    <message>
+        <source>Side 1</source>
+        <translation>Seite 1</translation>
+    </message>
+    <message>
+        <source>Side 2</source>
+        <translation>Seite 2</translation>
+    </message>
+    <message>
+        <source>Trailer 1</source>
+        <translation>Steuerwagen 1</translation>
+    </message>
+    <message>
+        <source>Trailer 2</source>
+        <translation>Steuerwagen 2</translation>
+    </message>
+    <message>
+        <source>at engine 1, from side 1</source>
+        <translation>an Motor 1, von Seite 1</translation>
+    </message>
+    <message>
+        <source>at engine 2, from side 2</source>
+        <translation>an Motor 2, von Seite 2</translation>
+    </message>
+    <message>
+        <source>at the electric cupboard behind cab 1</source>
+        <translation>am Schaltschrank hinter Führerstand 1</translation>
+    </message>
+    <message>
+        <source>between</source>
+        <translation>Zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>between the cars</source>
+        <translation>Zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>booking</source>
+        <translation>Meldestelle</translation>
+    </message>
+    <message>
+        <source>cab 1</source>
+        <translation>Führerstand 1</translation>
+    </message>
+    <message>
+        <source>cab 2</source>
+        <translation>Führerstand 2</translation>
+    </message>
+    <message>
+        <source>cupboard</source>
+        <translation>Schaltschrank</translation>
+    </message>
+    <message>
+        <source>end 1</source>
+        <translation>Ende 1</translation>
+    </message>
+    <message>
+        <source>end 2</source>
+        <translation>Ende 2</translation>
+    </message>
+    <message>
+        <source>engine 1</source>
+        <translation>Motor 1</translation>
+    </message>
+    <message>
+        <source>engine 2</source>
+        <translation>Motor 2</translation>
+    </message>
+    <message>
+        <source>in cab 1</source>
+        <translation>in Führerstand 1</translation>
+    </message>
+    <message>
+        <source>in cab 2</source>
+        <translation>in Führerstand 2</translation>
+    </message>
+    <message>
+        <source>in the saloon</source>
+        <translation>im Fahrgastraum</translation>
+    </message>
+    <message>
+        <source>lineside</source>
+        <translation>Am Gleis</translation>
+    </message>
+    <message>
+        <source>on the ground along car 1, on side 1 (the cess)</source>
+        <translation>am Boden entlang Wagen 1, auf Seite 1 (Randweg)</translation>
+    </message>
+    <message>
+        <source>on the ground along car 1, on side 2 (towards the other line)</source>
+        <translation>am Boden entlang Wagen 1, auf Seite 2 (zum Nachbargleis hin)</translation>
+    </message>
+    <message>
+        <source>on the ground along car 2, on side 1</source>
+        <translation>am Boden entlang Wagen 2, auf Seite 1</translation>
+    </message>
+    <message>
+        <source>on the ground along car 2, on side 2</source>
+        <translation>am Boden entlang Wagen 2, auf Seite 2</translation>
+    </message>
+    <message>
+        <source>on the ground before end 1, the end of cab 1</source>
+        <translation>am Boden vor Ende 1, dem Ende von Führerstand 1</translation>
+    </message>
+    <message>
+        <source>on the ground before end 2, the end of cab 2</source>
+        <translation>am Boden vor Ende 2, dem Ende von Führerstand 2</translation>
+    </message>
+    <message>
+        <source>saloon</source>
+        <translation>Fahrgastraum</translation>
+    </message>
+    <message>
+        <source>side 1</source>
+        <translation>Seite 1</translation>
+    </message>
+    <message>
+        <source>side 2</source>
+        <translation>Seite 2</translation>
+    </message>
+    <message>
+        <source>the booking-on point</source>
+        <translation>die Meldestelle</translation>
+    </message>
+    <message>
+        <source>the walkway&apos;s end by the line, before the unit is reached</source>
+        <translation>Ende des Randwegs am Gleis, vor dem Zug</translation>
+    </message>
+    <message>
+        <source>trailer 1</source>
+        <translation>Steuerwagen 1</translation>
+    </message>
+    <message>
+        <source>trailer 2</source>
+        <translation>Steuerwagen 2</translation>
+    </message>
+</context>
+<context>
+    <name>Position</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>at the rear</source>
+        <translation>am hinteren Ende</translation>
+    </message>
+    <message>
+        <source>blank</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>blocks differ</source>
+        <translation>Klötze ungleich</translation>
+    </message>
+    <message>
+        <source>blocks off</source>
+        <translation>Klötze los</translation>
+    </message>
+    <message>
+        <source>blocks on</source>
+        <translation>Klötze fest</translation>
+    </message>
+    <message>
+        <source>cab</source>
+        <translation>Führerstand</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>defect</source>
+        <translation>Mangel</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>fail</source>
+        <translation>fährt nicht</translation>
+    </message>
+    <message>
+        <source>fast idle</source>
+        <translation>schneller Leerlauf</translation>
+    </message>
+    <message>
+        <source>fitter has it</source>
+        <translation>Schlosser hat ihn</translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <translation>angelegt</translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation>vorwärts</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll</translation>
+    </message>
+    <message>
+        <source>go on</source>
+        <translation>fährt weiter</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>granted</source>
+        <translation>erlaubt</translation>
+    </message>
+    <message>
+        <source>ground</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation>halb</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source>home</source>
+        <translation>Grundstellung</translation>
+    </message>
+    <message>
+        <source>hung</source>
+        <translation>aufgehängt</translation>
+    </message>
+    <message>
+        <source>idle</source>
+        <translation>Leerlauf</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>ein</translation>
+    </message>
+    <message>
+        <source>keeper</source>
+        <translation>Halter</translation>
+    </message>
+    <message>
+        <source>lap</source>
+        <translation>Abschluss</translation>
+    </message>
+    <message>
+        <source>locked</source>
+        <translation>verschlossen</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>tief</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>nobody knows</source>
+        <translation>niemand weiß es</translation>
+    </message>
+    <message>
+        <source>nobody seen</source>
+        <translation>niemand zu sehen</translation>
+    </message>
+    <message>
+        <source>nobody there</source>
+        <translation>niemand da</translation>
+    </message>
+    <message>
+        <source>nobody works</source>
+        <translation>niemand arbeitet</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation>ein</translation>
+    </message>
+    <message>
+        <source>on my way</source>
+        <translation>bin unterwegs</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>person leaves</source>
+        <translation>Person geht weg</translation>
+    </message>
+    <message>
+        <source>person seen</source>
+        <translation>Person gesehen</translation>
+    </message>
+    <message>
+        <source>pulled</source>
+        <translation>gezogen</translation>
+    </message>
+    <message>
+        <source>ready for bell</source>
+        <translation>bereit zur Klingelprobe</translation>
+    </message>
+    <message>
+        <source>rear reading</source>
+        <translation>Ablesung hinten</translation>
+    </message>
+    <message>
+        <source>release</source>
+        <translation>Lösen</translation>
+    </message>
+    <message>
+        <source>restricted</source>
+        <translation>beschränkt</translation>
+    </message>
+    <message>
+        <source>reverse</source>
+        <translation>rückwärts</translation>
+    </message>
+    <message>
+        <source>shut</source>
+        <translation>zu</translation>
+    </message>
+    <message>
+        <source>sleeve</source>
+        <translation>Muffe</translation>
+    </message>
+    <message>
+        <source>still working</source>
+        <translation>arbeitet noch</translation>
+    </message>
+    <message>
+        <source>under</source>
+        <translation>untergelegt</translation>
+    </message>
+    <message>
+        <source>understood</source>
+        <translation>verstanden</translation>
+    </message>
+    <message>
+        <source>unlocked</source>
+        <translation>aufgeschlossen</translation>
+    </message>
+    <message>
+        <source>unsure</source>
+        <translation>unsicher</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>valve open</source>
+        <translation>Ventil offen</translation>
+    </message>
+    <message>
+        <source>valve shut</source>
+        <translation>Ventil zu</translation>
+    </message>
+</context>
+<context>
+    <name>Scenario</name>
+    <message>
+        <source>A board or a flag means somebody may be under the unit: then touch nothing. Hoses off their dummies let the vacuum out.</source>
+        <translation>Eine Tafel oder Flagge heißt: jemand kann unter dem Zug sein. Dann nichts anfassen. Schläuche, die nicht auf der Blindkupplung sitzen, lassen das Vakuum hinaus.</translation>
+    </message>
+    <message>
+        <source>A broken heat line stays silent in a fire.</source>
+        <translation>Eine gebrochene Meldeleitung schweigt im Brand.</translation>
+    </message>
+    <message>
+        <source>A dead device looks just the same as a sound one.</source>
+        <translation>Ein toter Totmann sieht genauso aus wie ein gesunder.</translation>
+    </message>
+    <message>
+        <source>A defect that stops the unit</source>
+        <translation>Ein Mangel, der den Zug festhält</translation>
+    </message>
+    <message>
+        <source>A desk without its handles is dead, and the way back for them is long.</source>
+        <translation>Ein Pult ohne seine Griffe ist tot, und der Rückweg nach ihnen ist lang.</translation>
+    </message>
+    <message>
+        <source>A dragging block burns.</source>
+        <translation>Ein schleifender Klotz verbrennt.</translation>
+    </message>
+    <message>
+        <source>A lamp that cannot burn says nothing when it is dark.</source>
+        <translation>Eine Lampe, die nicht brennen kann, sagt dunkel nichts.</translation>
+    </message>
+    <message>
+        <source>A leak is found here and not on the road: less than 3 inches in a minute.</source>
+        <translation>Eine Undichtheit wird hier gefunden und nicht auf der Strecke: weniger als 3 Zoll in der Minute.</translation>
+    </message>
+    <message>
+        <source>A minute without oil ruins it.</source>
+        <translation>Eine Minute ohne Öl zerstört ihn.</translation>
+    </message>
+    <message>
+        <source>A needle moves in front of a stuck cylinder too.</source>
+        <translation>Ein Zeiger bewegt sich auch vor einem klemmenden Zylinder.</translation>
+    </message>
+    <message>
+        <source>A needle that stalls below: device up, guard&apos;s valve open, a hose off its dummy.</source>
+        <translation>Ein Zeiger, der unten stehen bleibt: Totmann oben, Schaffnerventil offen, ein Schlauch von der Blindkupplung.</translation>
+    </message>
+    <message>
+        <source>A stroke out of nowhere is an order.</source>
+        <translation>Ein Schlag aus heiterem Himmel ist ein Befehl.</translation>
+    </message>
+    <message>
+        <source>A switch at off may be a fitter&apos;s hand. Oil is dipped while the engine stands.</source>
+        <translation>Ein Schalter auf Aus kann die Hand eines Schlossers sein. Öl wird bei stehendem Motor gemessen.</translation>
+    </message>
+    <message>
+        <source>A tell-tale that is out is an alarm pulled: the brake will not come off.</source>
+        <translation>Ein Anzeiger, der heraussteht, ist eine gezogene Notbremse: die Bremse löst nicht.</translation>
+    </message>
+    <message>
+        <source>A throttle left out runs away with you from the cab, and the cab does not reach an engine whose switch is at ground.</source>
+        <translation>Ein Fahrschalter, der offen bleibt, läuft vom Führerstand aus davon, und der Führerstand erreicht keinen Motor, dessen Schalter auf Boden steht.</translation>
+    </message>
+    <message>
+        <source>After three minutes at fast idle: hand throttle right home, isolating switch to cab</source>
+        <translation>Nach drei Minuten schnellem Leerlauf: Handgas ganz zurück, Trennschalter auf Führerstand</translation>
+    </message>
+    <message>
+        <source>Agree the bell test with the guard</source>
+        <translation>Die Klingelprobe mit dem Schaffner vereinbaren</translation>
+    </message>
+    <message>
+        <source>Air that does not come: drains open, a belt off, or an engine that does not run.</source>
+        <translation>Luft, die nicht kommt: Hähne offen, ein Riemen ab oder ein Motor, der nicht läuft.</translation>
+    </message>
+    <message>
+        <source>All there is, once, before it is needed.</source>
+        <translation>Alles, was da ist, einmal, bevor es gebraucht wird.</translation>
+    </message>
+    <message>
+        <source>An open valve is no vacuum.</source>
+        <translation>Ein offenes Ventil ist kein Vakuum.</translation>
+    </message>
+    <message>
+        <source>Ask for a second person at the rear, and wait until they are there</source>
+        <translation>Um eine zweite Person am hinteren Ende bitten und warten, bis sie dort ist</translation>
+    </message>
+    <message>
+        <source>Ask for the valve to be opened at the rear; see your needle fall</source>
+        <translation>Das Ventil hinten öffnen lassen; den eigenen Zeiger fallen sehen</translation>
+    </message>
+    <message>
+        <source>Ask for the valve to be shut</source>
+        <translation>Das Ventil schließen lassen</translation>
+    </message>
+    <message>
+        <source>Ask leave to walk the line, and wait for the answer</source>
+        <translation>Um Erlaubnis bitten, am Gleis zu gehen, und die Antwort abwarten</translation>
+    </message>
+    <message>
+        <source>Ask whether all blocks are off</source>
+        <translation>Fragen, ob alle Klötze los sind</translation>
+    </message>
+    <message>
+        <source>Ask whether all blocks are on</source>
+        <translation>Fragen, ob alle Klötze anliegen</translation>
+    </message>
+    <message>
+        <source>At 14 to 15: throttle shut, second gear, two seconds, then open again</source>
+        <translation>Bei 14 bis 15: Fahrschalter zu, zweiter Gang, zwei Sekunden, dann wieder öffnen</translation>
+    </message>
+    <message>
+        <source>At 20 to 30: shut off, and 5 to 7 inches of brake; feel it</source>
+        <translation>Bei 20 bis 30: abschalten und 5 bis 7 Zoll bremsen; spüren</translation>
+    </message>
+    <message>
+        <source>At 26: third gear, as before</source>
+        <translation>Bei 26: dritter Gang, wie zuvor</translation>
+    </message>
+    <message>
+        <source>At the cupboard: breakers, battery switch, and read the volts</source>
+        <translation>Am Schaltschrank: Automaten, Batterieschalter, und die Spannung ablesen</translation>
+    </message>
+    <message>
+        <source>Back in cab 1: hold the device, reverser to forward, raise 21 again</source>
+        <translation>Zurück in Führerstand 1: Totmann halten, Richtungshebel vorwärts, wieder 21 aufbauen</translation>
+    </message>
+    <message>
+        <source>Below that the dogs do not shift and the throttle is deaf.</source>
+        <translation>Darunter schalten die Klauen nicht, und der Fahrschalter ist taub.</translation>
+    </message>
+    <message>
+        <source>Blocks that differ are a defect: enter it, and decide.</source>
+        <translation>Ungleiche Klötze sind ein Mangel: eintragen und entscheiden.</translation>
+    </message>
+    <message>
+        <source>Brake to release again: 21 inches, and 80 psi of air or more</source>
+        <translation>Bremse wieder auf Lösen: 21 Zoll, und 80 psi Luft oder mehr</translation>
+    </message>
+    <message>
+        <source>Brake to release, and see the train pipe come to 21</source>
+        <translation>Bremse auf Lösen, und die Zugleitung auf 21 kommen sehen</translation>
+    </message>
+    <message>
+        <source>Choose the gear by the speed.</source>
+        <translation>Den Gang nach der Geschwindigkeit wählen.</translation>
+    </message>
+    <message>
+        <source>Cold preparation after a night</source>
+        <translation>Kalte Vorbereitung nach einer Nacht</translation>
+    </message>
+    <message>
+        <source>Cold, it fires long before it runs. Starter and battery want thirty seconds of rest between tries.</source>
+        <translation>Kalt zündet er lange, bevor er läuft. Anlasser und Batterie brauchen dreißig Sekunden Ruhe zwischen zwei Versuchen.</translation>
+    </message>
+    <message>
+        <source>Dark with 75 psi on the gauge is not air: one final drive is not in mesh. A turn of its shaft lets it drop in, and starting an engine turns it.</source>
+        <translation>Dunkel bei 75 psi an der Uhr ist keine Frage der Luft: ein Achsgetriebe ist nicht im Eingriff. Eine Drehung seiner Welle lässt es einfallen, und das Anlassen eines Motors dreht sie.</translation>
+    </message>
+    <message>
+        <source>Dark with air enough: a drive stands tooth on tooth. Starting an engine turns the shaft, and it drops in.</source>
+        <translation>Dunkel bei genug Luft: ein Antrieb steht Zahn auf Zahn. Das Anlassen eines Motors dreht die Welle, und er fällt ein.</translation>
+    </message>
+    <message>
+        <source>Doors, and whoever runs after it.</source>
+        <translation>Türen, und wer noch hinterherläuft.</translation>
+    </message>
+    <message>
+        <source>Down to about 10, and lap</source>
+        <translation>Hinunter auf etwa 10, und Abschluss</translation>
+    </message>
+    <message>
+        <source>Down to about 16, then lap; the needle stays there</source>
+        <translation>Hinunter auf etwa 16, dann Abschluss; der Zeiger bleibt dort</translation>
+    </message>
+    <message>
+        <source>Drivers of other trains do not know that you are there.</source>
+        <translation>Die Fahrer anderer Züge wissen nicht, dass Sie dort sind.</translation>
+    </message>
+    <message>
+        <source>Drummelow Road</source>
+        <translation>Drummelow Road</translation>
+    </message>
+    <message>
+        <source>Each side has its own scotches, pipes and drains.</source>
+        <translation>Jede Seite hat ihre eigenen Hemmschuhe, Leitungen und Hähne.</translation>
+    </message>
+    <message>
+        <source>Ease the hand throttle in to fast idle as it picks up</source>
+        <translation>Das Handgas auf schnellen Leerlauf zurücknehmen, wenn er hochkommt</translation>
+    </message>
+    <message>
+        <source>Ease up, stop at the mark, and hold her there with the brake</source>
+        <translation>Nachlassen, an der Tafel halten und den Zug dort mit der Bremse halten</translation>
+    </message>
+    <message>
+        <source>Engines start under people.</source>
+        <translation>Motoren laufen unter Menschen an.</translation>
+    </message>
+    <message>
+        <source>Engines start under people. The switch gives the button here its current, the throttle gives fuel.</source>
+        <translation>Motoren laufen unter Menschen an. Der Schalter gibt dem Knopf hier seinen Strom, das Gas gibt Kraftstoff.</translation>
+    </message>
+    <message>
+        <source>First 5 inches and a pause, then as much as is needed</source>
+        <translation>Erst 5 Zoll und eine Pause, dann so viel wie nötig</translation>
+    </message>
+    <message>
+        <source>First gear, throttle shut; then a pause</source>
+        <translation>Erster Gang, Fahrschalter zu; dann eine Pause</translation>
+    </message>
+    <message>
+        <source>From 21 down to 15, and lap</source>
+        <translation>Von 21 auf 15 hinunter, und Abschluss</translation>
+    </message>
+    <message>
+        <source>From here on the power brake holds her.</source>
+        <translation>Von hier an hält die Vakuumbremse den Zug.</translation>
+    </message>
+    <message>
+        <source>Full application, to nothing</source>
+        <translation>Vollbremsung, bis auf nichts</translation>
+    </message>
+    <message>
+        <source>Gear to neutral, full application</source>
+        <translation>Gang auf neutral, Vollbremsung</translation>
+    </message>
+    <message>
+        <source>Gears slip on less, and the compressor&apos;s cut-out is proved.</source>
+        <translation>Gänge rutschen bei weniger, und das Abschalten des Kompressors ist erprobt.</translation>
+    </message>
+    <message>
+        <source>Give a code and hear it repeated</source>
+        <translation>Ein Zeichen geben und die Wiederholung hören</translation>
+    </message>
+    <message>
+        <source>Go round end 2; judge everything there</source>
+        <translation>Um Ende 2 herumgehen; dort alles beurteilen</translation>
+    </message>
+    <message>
+        <source>Go to cab 1 and wait for 75 psi of control air</source>
+        <translation>Zu Führerstand 1 gehen und auf 75 psi Steuerluft warten</translation>
+    </message>
+    <message>
+        <source>Go to end 1; look at and judge everything there</source>
+        <translation>Zu Ende 1 gehen; dort alles ansehen und beurteilen</translation>
+    </message>
+    <message>
+        <source>Go to engine 1</source>
+        <translation>Zu Motor 1 gehen</translation>
+    </message>
+    <message>
+        <source>Go to engine 1: hand throttle home, switch to cab there as well</source>
+        <translation>Zu Motor 1 gehen: Handgas zurück, Schalter auch dort auf Führerstand</translation>
+    </message>
+    <message>
+        <source>Go to the lineside</source>
+        <translation>Zum Gleis gehen</translation>
+    </message>
+    <message>
+        <source>Hill start on 1 in 80</source>
+        <translation>Anfahren am Berg, 1 zu 80</translation>
+    </message>
+    <message>
+        <source>Hold the lamp test in, look at the lamps and judge them</source>
+        <translation>Die Lampenprobe drücken, die Lampen ansehen und beurteilen</translation>
+    </message>
+    <message>
+        <source>Hold the start button until it runs by itself; fifteen seconds at most</source>
+        <translation>Den Anlassknopf halten, bis er von selbst läuft; höchstens fünfzehn Sekunden</translation>
+    </message>
+    <message>
+        <source>Horn, look along, five seconds; notch 2 and start engine 1 again, throttle shut when it runs</source>
+        <translation>Horn, entlangsehen, fünf Sekunden; Stufe 2 und Motor 1 wieder anlassen, Fahrschalter zu, wenn er läuft</translation>
+    </message>
+    <message>
+        <source>Horn, look along, five seconds; notch 2 and start engine 2 again, throttle shut when it runs</source>
+        <translation>Horn, entlangsehen, fünf Sekunden; Stufe 2 und Motor 2 wieder anlassen, Fahrschalter zu, wenn er läuft</translation>
+    </message>
+    <message>
+        <source>If a board, flag or lamp hangs there: touch nothing and ask who is at work.</source>
+        <translation>Hängt dort eine Tafel, Flagge oder Lampe: nichts anfassen und fragen, wer arbeitet.</translation>
+    </message>
+    <message>
+        <source>If it does not run: let go, wait thirty seconds, three tries at most.</source>
+        <translation>Läuft er nicht: loslassen, dreißig Sekunden warten, höchstens drei Versuche.</translation>
+    </message>
+    <message>
+        <source>If nobody comes, the rear test waits: go on only as the rules of the place allow.</source>
+        <translation>Kommt niemand, wartet die Probe hinten: nur weitermachen, wie es die Regeln des Ortes erlauben.</translation>
+    </message>
+    <message>
+        <source>If nothing moves in five seconds, shut off and look at handbrakes and gauges.</source>
+        <translation>Bewegt sich in fünf Sekunden nichts, abschalten und nach Handbremsen und Uhren sehen.</translation>
+    </message>
+    <message>
+        <source>If somebody is there: nothing is started. Speak to them and wait.</source>
+        <translation>Ist jemand dort: nichts wird angelassen. Ansprechen und warten.</translation>
+    </message>
+    <message>
+        <source>If somebody stands there: call, wait, and look again.</source>
+        <translation>Steht jemand dort: rufen, warten und noch einmal hinsehen.</translation>
+    </message>
+    <message>
+        <source>If the isolating switch is off, ask why before you touch it.</source>
+        <translation>Steht der Trennschalter auf Aus, fragen, warum, bevor Sie ihn anfassen.</translation>
+    </message>
+    <message>
+        <source>In a fire it has to stop when it is told.</source>
+        <translation>Im Brand muss er stehen bleiben, wenn es verlangt wird.</translation>
+    </message>
+    <message>
+        <source>In cab 1: handbrake hard on, seal, equipment, controls at rest, gauges</source>
+        <translation>In Führerstand 1: Handbremse fest, Plombe, Ausrüstung, Hebel in Ruhe, Uhren</translation>
+    </message>
+    <message>
+        <source>In the rear cab: handbrake, seal, equipment, controls at rest, valve, gauge, book</source>
+        <translation>Im hinteren Führerstand: Handbremse, Plombe, Ausrüstung, Hebel in Ruhe, Ventil, Uhr, Buch</translation>
+    </message>
+    <message>
+        <source>Iron blocks bite harder as the speed falls.</source>
+        <translation>Eisenklötze beißen stärker, je langsamer es wird.</translation>
+    </message>
+    <message>
+        <source>It has to come off as surely as it goes on.</source>
+        <translation>Sie muss so sicher lösen, wie sie bremst.</translation>
+    </message>
+    <message>
+        <source>It has to reset as well.</source>
+        <translation>Er muss sich auch zurückstellen.</translation>
+    </message>
+    <message>
+        <source>It has to stop where you stop it.</source>
+        <translation>Er muss stehen bleiben, wo man ihn anhält.</translation>
+    </message>
+    <message>
+        <source>It is proved to start from here as well, and you warn at each start.</source>
+        <translation>Auch von hier ist das Anlassen erprobt, und vor jedem Anlassen wird gewarnt.</translation>
+    </message>
+    <message>
+        <source>It is the one that is forgotten, and it burns the blocks of half the train.</source>
+        <translation>Sie ist die, die vergessen wird, und sie verbrennt die Klötze des halben Zuges.</translation>
+    </message>
+    <message>
+        <source>It may have gone back while you listened.</source>
+        <translation>Es kann zurückgefallen sein, während Sie hörten.</translation>
+    </message>
+    <message>
+        <source>It says that the drives are in mesh and the air is enough. Torque on a tooth tip breaks it.</source>
+        <translation>Sie sagt, dass die Antriebe im Eingriff sind und die Luft reicht. Drehmoment auf einer Zahnspitze bricht sie.</translation>
+    </message>
+    <message>
+        <source>It warns or it does not.</source>
+        <translation>Sie warnt oder sie warnt nicht.</translation>
+    </message>
+    <message>
+        <source>Its handbrake is the one you forget to take off, and an open guard&apos;s valve is no vacuum.</source>
+        <translation>Seine Handbremse ist die, die man zu lösen vergisst, und ein offenes Schaffnerventil ist kein Vakuum.</translation>
+    </message>
+    <message>
+        <source>Know what the battery has before you spend it on a start.</source>
+        <translation>Wissen, was die Batterie hat, bevor sie für einen Anlauf verbraucht wird.</translation>
+    </message>
+    <message>
+        <source>Lap for a minute; enter the loss in the notebook</source>
+        <translation>Eine Minute Abschluss; den Verlust ins Notizbuch eintragen</translation>
+    </message>
+    <message>
+        <source>Lap, and ask for the reading of the rear gauge</source>
+        <translation>Abschluss, und nach der Ablesung der hinteren Uhr fragen</translation>
+    </message>
+    <message>
+        <source>Lap, device up, reverser off; go to the rear cab</source>
+        <translation>Abschluss, Totmann hoch, Richtungshebel aus; zum hinteren Führerstand gehen</translation>
+    </message>
+    <message>
+        <source>Lap, then release in full</source>
+        <translation>Abschluss, dann ganz lösen</translation>
+    </message>
+    <message>
+        <source>Let it run a minute, then look both ways and go to engine 2</source>
+        <translation>Eine Minute laufen lassen, dann nach beiden Seiten sehen und zu Motor 2 gehen</translation>
+    </message>
+    <message>
+        <source>Lift the pawl and turn the rear handbrake right off</source>
+        <translation>Die Klinke heben und die hintere Handbremse ganz lösen</translation>
+    </message>
+    <message>
+        <source>Look again that nobody is there; isolating switch to ground, hand throttle out</source>
+        <translation>Noch einmal sehen, dass niemand dort ist; Trennschalter auf Boden, Handgas heraus</translation>
+    </message>
+    <message>
+        <source>Look along both sides</source>
+        <translation>An beiden Seiten entlangsehen</translation>
+    </message>
+    <message>
+        <source>Look along both sides, call out, and wait five seconds</source>
+        <translation>An beiden Seiten entlangsehen, rufen und fünf Sekunden warten</translation>
+    </message>
+    <message>
+        <source>Look at engine 1 before it is started: switch, fuel, coolant, oil, belts, covers</source>
+        <translation>Motor 1 vor dem Anlassen ansehen: Schalter, Kraftstoff, Kühlwasser, Öl, Riemen, Deckel</translation>
+    </message>
+    <message>
+        <source>Look at engine 2 before it is started, as at engine 1</source>
+        <translation>Motor 2 vor dem Anlassen ansehen, wie bei Motor 1</translation>
+    </message>
+    <message>
+        <source>Look at the signal again</source>
+        <translation>Noch einmal nach dem Signal sehen</translation>
+    </message>
+    <message>
+        <source>Look back along the train</source>
+        <translation>Am Zug zurücksehen</translation>
+    </message>
+    <message>
+        <source>Look both ways</source>
+        <translation>Nach beiden Seiten sehen</translation>
+    </message>
+    <message>
+        <source>Look both ways again</source>
+        <translation>Noch einmal nach beiden Seiten sehen</translation>
+    </message>
+    <message>
+        <source>Look both ways before you cross</source>
+        <translation>Nach beiden Seiten sehen, bevor Sie queren</translation>
+    </message>
+    <message>
+        <source>Needles are not blocks, and nobody works device and valve at once.</source>
+        <translation>Zeiger sind keine Klötze, und niemand bedient Totmann und Ventil zugleich.</translation>
+    </message>
+    <message>
+        <source>No gauge shows what hangs, leaks or rubs here.</source>
+        <translation>Keine Uhr zeigt, was hier hängt, leckt oder scheuert.</translation>
+    </message>
+    <message>
+        <source>No pressure after ten seconds: stop it with the stop lever.</source>
+        <translation>Kein Druck nach zehn Sekunden: mit dem Abstellhebel abstellen.</translation>
+    </message>
+    <message>
+        <source>No reservoir, no release.</source>
+        <translation>Kein Behälter, kein Lösen.</translation>
+    </message>
+    <message>
+        <source>No throttle and no vacuum without it.</source>
+        <translation>Ohne ihn kein Gas und kein Vakuum.</translation>
+    </message>
+    <message>
+        <source>Not before four seconds and not after seven: else it is a defect.</source>
+        <translation>Nicht vor vier Sekunden und nicht nach sieben: sonst ist es ein Mangel.</translation>
+    </message>
+    <message>
+        <source>Notch 1, then 2: let her move</source>
+        <translation>Stufe 1, dann 2: anrollen lassen</translation>
+    </message>
+    <message>
+        <source>Off again, before power.</source>
+        <translation>Wieder ab, vor dem Gasgeben.</translation>
+    </message>
+    <message>
+        <source>On a hill the power comes first and the brake goes last; and a figure is no brake.</source>
+        <translation>Am Berg kommt die Kraft zuerst und geht die Bremse zuletzt; und eine Zahl ist keine Bremse.</translation>
+    </message>
+    <message>
+        <source>On side 2 you walk beside the other line.</source>
+        <translation>Auf Seite 2 gehen Sie neben dem Nachbargleis.</translation>
+    </message>
+    <message>
+        <source>On the level first the brake, then power; on a rising grade power eases it off.</source>
+        <translation>In der Ebene erst die Bremse, dann die Kraft; in der Steigung löst die Kraft die Bremse ab.</translation>
+    </message>
+    <message>
+        <source>One application, few corrections.</source>
+        <translation>Eine Bremsung, wenige Korrekturen.</translation>
+    </message>
+    <message>
+        <source>One at a time: the battery feeds one starter. Two seconds with the throttle open are enough.</source>
+        <translation>Einer nach dem anderen: die Batterie speist einen Anlasser. Zwei Sekunden mit offenem Fahrschalter genügen.</translation>
+    </message>
+    <message>
+        <source>One engine that charges helps the other to turn.</source>
+        <translation>Ein Motor, der lädt, hilft dem anderen beim Drehen.</translation>
+    </message>
+    <message>
+        <source>One set to a unit: only one cab drives.</source>
+        <translation>Ein Satz für den Zug: nur ein Führerstand fährt.</translation>
+    </message>
+    <message>
+        <source>Only 21 charges the chambers; 15 on the way up holds nothing.</source>
+        <translation>Nur 21 lädt die Kammern; 15 auf dem Weg nach oben hält nichts.</translation>
+    </message>
+    <message>
+        <source>Only what is repeated has been understood.</source>
+        <translation>Nur was wiederholt wird, ist verstanden worden.</translation>
+    </message>
+    <message>
+        <source>Pawl out, the leading handbrake right off, last of all</source>
+        <translation>Klinke aus, die vordere Handbremse ganz los, als Letztes</translation>
+    </message>
+    <message>
+        <source>People come back.</source>
+        <translation>Leute kommen zurück.</translation>
+    </message>
+    <message>
+        <source>People: look where they are, warn, wait, look again; and again before the unit moves.</source>
+        <translation>Menschen: hinsehen, wo sie sind, warnen, warten, noch einmal hinsehen; und wieder, bevor der Zug sich bewegt.</translation>
+    </message>
+    <message>
+        <source>Press the fire bell test</source>
+        <translation>Die Brandglockenprobe drücken</translation>
+    </message>
+    <message>
+        <source>Put the brake handle and the reversing lever in</source>
+        <translation>Bremsgriff und Richtungshebel einstecken</translation>
+    </message>
+    <message>
+        <source>Put the control key in and switch on</source>
+        <translation>Den Steuerschlüssel einstecken und einschalten</translation>
+    </message>
+    <message>
+        <source>Quavelow Sidings to Tolvenby Junction</source>
+        <translation>Quavelow Sidings bis Tolvenby Junction</translation>
+    </message>
+    <message>
+        <source>Raced cold it runs dry: below 900 until the oil is there.</source>
+        <translation>Kalt hochgejagt läuft er trocken: unter 900, bis das Öl da ist.</translation>
+    </message>
+    <message>
+        <source>Rain comes on the road.</source>
+        <translation>Unterwegs kommt Regen.</translation>
+    </message>
+    <message>
+        <source>Read the air gauge: 75 psi or more</source>
+        <translation>Die Luftuhr ablesen: 75 psi oder mehr</translation>
+    </message>
+    <message>
+        <source>Read the air lamp and the air gauge together before you start</source>
+        <translation>Luftlampe und Luftuhr zusammen ablesen, bevor Sie anfahren</translation>
+    </message>
+    <message>
+        <source>Read the notices and the unit&apos;s repair book, and judge both</source>
+        <translation>Aushänge und Übergabebuch des Zuges lesen und beide beurteilen</translation>
+    </message>
+    <message>
+        <source>Reading one dark lamp: air or mesh, and which drive.</source>
+        <translation>Eine dunkle Lampe lesen: Luft oder Eingriff, und welcher Antrieb.</translation>
+    </message>
+    <message>
+        <source>Release the brake</source>
+        <translation>Die Bremse lösen</translation>
+    </message>
+    <message>
+        <source>Release, back to 21</source>
+        <translation>Lösen, zurück auf 21</translation>
+    </message>
+    <message>
+        <source>Repeat the code</source>
+        <translation>Das Zeichen wiederholen</translation>
+    </message>
+    <message>
+        <source>Reverser to forward, standing</source>
+        <translation>Richtungshebel vorwärts, im Stand</translation>
+    </message>
+    <message>
+        <source>Run the wiper, and stop it</source>
+        <translation>Den Wischer laufen lassen und anhalten</translation>
+    </message>
+    <message>
+        <source>See the oil pressure rise within ten seconds, the smoke clear and nothing leak</source>
+        <translation>Den Öldruck in zehn Sekunden steigen sehen, den Rauch sich verziehen und nichts lecken</translation>
+    </message>
+    <message>
+        <source>She stands until you say otherwise.</source>
+        <translation>Der Zug steht, bis Sie etwas anderes sagen.</translation>
+    </message>
+    <message>
+        <source>Shut off and coast; nothing holds her back but the brake</source>
+        <translation>Abschalten und rollen lassen; nichts hält den Zug zurück als die Bremse</translation>
+    </message>
+    <message>
+        <source>Sound the horn, both tones</source>
+        <translation>Das Horn geben, beide Töne</translation>
+    </message>
+    <message>
+        <source>Sound the horn, look along both sides, wait five seconds</source>
+        <translation>Das Horn geben, an beiden Seiten entlangsehen, fünf Sekunden warten</translation>
+    </message>
+    <message>
+        <source>Stop engine 1 with its button</source>
+        <translation>Motor 1 mit seinem Knopf abstellen</translation>
+    </message>
+    <message>
+        <source>Stop engine 2 with its button</source>
+        <translation>Motor 2 mit seinem Knopf abstellen</translation>
+    </message>
+    <message>
+        <source>Switch the red lamps on at this end</source>
+        <translation>Die roten Lampen an diesem Ende einschalten</translation>
+    </message>
+    <message>
+        <source>Switch the white lamps on at this end</source>
+        <translation>Die weißen Lampen an diesem Ende einschalten</translation>
+    </message>
+    <message>
+        <source>Take handles, keys, hand lamp, vest and notebook along</source>
+        <translation>Griffe, Schlüssel, Handlampe, Weste und Notizbuch mitnehmen</translation>
+    </message>
+    <message>
+        <source>Take hold again; back to 21</source>
+        <translation>Wieder festhalten; zurück auf 21</translation>
+    </message>
+    <message>
+        <source>Take the safety device in a hand and keep it down</source>
+        <translation>Den Totmann in eine Hand nehmen und unten halten</translation>
+    </message>
+    <message>
+        <source>Taking over a unit with people about</source>
+        <translation>Einen Zug übernehmen, mit Leuten ringsum</translation>
+    </message>
+    <message>
+        <source>The brake is proved once while moving, before it is needed.</source>
+        <translation>Die Bremse wird einmal im Fahren erprobt, bevor sie gebraucht wird.</translation>
+    </message>
+    <message>
+        <source>The cab was left: what it had is not what it has.</source>
+        <translation>Der Führerstand war verlassen: was er hatte, ist nicht, was er hat.</translation>
+    </message>
+    <message>
+        <source>The cab&apos;s throttle is moved by air.</source>
+        <translation>Der Fahrschalter des Führerstands wirkt durch Luft.</translation>
+    </message>
+    <message>
+        <source>The device is tested from a full pipe.</source>
+        <translation>Der Totmann wird aus voller Leitung geprüft.</translation>
+    </message>
+    <message>
+        <source>The dogs shift by air: about 60 psi move them. At speed they would be broken.</source>
+        <translation>Die Klauen schalten mit Luft: etwa 60 psi bewegen sie. In Fahrt würden sie brechen.</translation>
+    </message>
+    <message>
+        <source>The drum has to stand before the band takes.</source>
+        <translation>Die Trommel muss stehen, bevor das Band fasst.</translation>
+    </message>
+    <message>
+        <source>The fall comes from the far end: nothing is shut or kinked between.</source>
+        <translation>Der Fall kommt vom fernen Ende: dazwischen ist nichts zu oder geknickt.</translation>
+    </message>
+    <message>
+        <source>The far end is the one nobody has looked at since yesterday.</source>
+        <translation>Das ferne Ende ist das, das seit gestern niemand angesehen hat.</translation>
+    </message>
+    <message>
+        <source>The first key that is on has the desk; lamps come.</source>
+        <translation>Der erste Schlüssel, der ein ist, hat das Pult; die Lampen kommen.</translation>
+    </message>
+    <message>
+        <source>The first of two keys.</source>
+        <translation>Der erste von zwei Schlüsseln.</translation>
+    </message>
+    <message>
+        <source>The flag may hang on the far side only.</source>
+        <translation>Die Flagge kann nur auf der anderen Seite hängen.</translation>
+    </message>
+    <message>
+        <source>The freewheel lets her run: mind the limit.</source>
+        <translation>Der Freilauf lässt den Zug laufen: auf die Grenze achten.</translation>
+    </message>
+    <message>
+        <source>The handbrake is all that holds her until there is vacuum.</source>
+        <translation>Die Handbremse ist alles, was den Zug hält, bis Vakuum da ist.</translation>
+    </message>
+    <message>
+        <source>The last vehicle shows red, or the train is taken for half of one.</source>
+        <translation>Das letzte Fahrzeug zeigt Rot, sonst gilt der Zug als halber Zug.</translation>
+    </message>
+    <message>
+        <source>The leading handbrake holds her while you are away.</source>
+        <translation>Die vordere Handbremse hält den Zug, während Sie weg sind.</translation>
+    </message>
+    <message>
+        <source>The leave to walk the line is asked for there.</source>
+        <translation>Die Erlaubnis, am Gleis zu gehen, wird dort erbeten.</translation>
+    </message>
+    <message>
+        <source>The note falls to meet the next gear.</source>
+        <translation>Der Ton fällt bis zum nächsten Gang.</translation>
+    </message>
+    <message>
+        <source>The order of preparation from cold and dead, and why each thing waits for the other.</source>
+        <translation>Die Folge der Vorbereitung aus kaltem, totem Zug, und warum jedes auf das andere wartet.</translation>
+    </message>
+    <message>
+        <source>The other line is live.</source>
+        <translation>Auf dem Nachbargleis fahren Züge.</translation>
+    </message>
+    <message>
+        <source>The second key; neither opens alone.</source>
+        <translation>Der zweite Schlüssel; keiner öffnet allein.</translation>
+    </message>
+    <message>
+        <source>The second step proves the first was no chance.</source>
+        <translation>Der zweite Schritt zeigt, dass der erste kein Zufall war.</translation>
+    </message>
+    <message>
+        <source>The start circuit of the cab goes through its contacts; at speed the dogs would be broken.</source>
+        <translation>Der Anlasskreis des Führerstands geht durch seine Kontakte; in Fahrt würden die Klauen brechen.</translation>
+    </message>
+    <message>
+        <source>The stop code must arrive.</source>
+        <translation>Das Haltzeichen muss ankommen.</translation>
+    </message>
+    <message>
+        <source>Throttle to notch 2, hold start 1 until its lamp is lit, then shut the throttle</source>
+        <translation>Fahrschalter auf Stufe 2, Anlassen 1 halten, bis seine Lampe leuchtet, dann Fahrschalter zu</translation>
+    </message>
+    <message>
+        <source>Throttle to notch 2, hold start 2 until its lamp is lit, then shut the throttle</source>
+        <translation>Fahrschalter auf Stufe 2, Anlassen 2 halten, bis seine Lampe leuchtet, dann Fahrschalter zu</translation>
+    </message>
+    <message>
+        <source>To be seen, and no red in front.</source>
+        <translation>Um gesehen zu werden, und kein Rot vorn.</translation>
+    </message>
+    <message>
+        <source>Tolvenby Junction</source>
+        <translation>Tolvenby Junction</translation>
+    </message>
+    <message>
+        <source>Too little air: start from the ground.</source>
+        <translation>Zu wenig Luft: vom Boden aus anlassen.</translation>
+    </message>
+    <message>
+        <source>Unit 3 has stood for half an hour and has its air. Prepare it from cab 1, start from the cab, and take it away when signal and guard allow.</source>
+        <translation>Zug 3 steht seit einer halben Stunde und hat seine Luft. Bereiten Sie ihn von Führerstand 1 aus vor, lassen Sie vom Führerstand aus an und fahren Sie ab, wenn Signal und Schaffner es erlauben.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands ready in the siding, engines running, the brake proved by your colleague. Walk along both sides once more, and take it away if it is fit to go.</source>
+        <translation>Zug 3 steht bereit im Abstellgleis, die Motoren laufen, die Bremse hat Ihr Kollege geprüft. Gehen Sie noch einmal an beiden Seiten entlang und fahren Sie ab, wenn er fahrtauglich ist.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stood in the sidings overnight at 2 degrees. Prepare it from cab 1, take it away when signal and guard allow, try the brake on the road and stop at the halt.</source>
+        <translation>Zug 3 stand über Nacht bei 2 Grad im Abstellgleis. Bereiten Sie ihn von Führerstand 1 aus vor, fahren Sie ab, wenn Signal und Schaffner es erlauben, proben Sie unterwegs die Bremse und halten Sie am Haltepunkt.</translation>
+    </message>
+    <message>
+        <source>Unit 3 was stopped by a signal on the moor bank and stands on both handbrakes, engines running, the vacuum up. You are in cab 1. The signal is clear and the guard gives two: take the handbrakes off and start away without rolling back.</source>
+        <translation>Zug 3 wurde in der Moorsteigung von einem Signal angehalten und steht auf beiden Handbremsen, Motoren laufen, das Vakuum ist da. Sie sind in Führerstand 1. Das Signal ist frei, und der Schaffner gibt zwei: lösen Sie die Handbremsen und fahren Sie an, ohne zurückzurollen.</translation>
+    </message>
+    <message>
+        <source>Wait for 25 inches in the release pipe</source>
+        <translation>Auf 25 Zoll in der Löseleitung warten</translation>
+    </message>
+    <message>
+        <source>Wait for the air lamp, with 75 psi or more on the gauge</source>
+        <translation>Auf die Luftlampe warten, mit 75 psi oder mehr an der Uhr</translation>
+    </message>
+    <message>
+        <source>Wait for the signal</source>
+        <translation>Auf das Signal warten</translation>
+    </message>
+    <message>
+        <source>Wait for two strokes from the guard</source>
+        <translation>Auf zwei Schläge vom Schaffner warten</translation>
+    </message>
+    <message>
+        <source>Walk along car 1 on side 1; judge people, scotches, doors, wheels, brake and pipes</source>
+        <translation>An Wagen 1 auf Seite 1 entlanggehen; Personen, Hemmschuhe, Türen, Räder, Bremse und Leitungen beurteilen</translation>
+    </message>
+    <message>
+        <source>Walk along car 1 on side 2; judge everything there</source>
+        <translation>An Wagen 1 auf Seite 2 entlanggehen; dort alles beurteilen</translation>
+    </message>
+    <message>
+        <source>Walk along car 2 on side 1; judge everything there</source>
+        <translation>An Wagen 2 auf Seite 1 entlanggehen; dort alles beurteilen</translation>
+    </message>
+    <message>
+        <source>Walk along car 2 on side 2; judge everything there</source>
+        <translation>An Wagen 2 auf Seite 2 entlanggehen; dort alles beurteilen</translation>
+    </message>
+    <message>
+        <source>Warm preparation, one final drive tooth on tooth</source>
+        <translation>Warme Vorbereitung, ein Achsgetriebe Zahn auf Zahn</translation>
+    </message>
+    <message>
+        <source>What holds is let go only when something else holds.</source>
+        <translation>Was hält, wird erst losgelassen, wenn etwas anderes hält.</translation>
+    </message>
+    <message>
+        <source>What is found is written down and told, and the unit stays where it is.</source>
+        <translation>Was gefunden wird, wird aufgeschrieben und gesagt, und der Zug bleibt, wo er ist.</translation>
+    </message>
+    <message>
+        <source>What is low now is ruined in an hour.</source>
+        <translation>Was jetzt niedrig ist, ist in einer Stunde zerstört.</translation>
+    </message>
+    <message>
+        <source>Whoever is in the way needs the time to step back.</source>
+        <translation>Wer im Weg ist, braucht Zeit, zurückzutreten.</translation>
+    </message>
+    <message>
+        <source>With the valve in release let go of the device, and count: the pipe falls at five seconds</source>
+        <translation>Mit dem Ventil auf Lösen den Totmann loslassen und zählen: nach fünf Sekunden fällt die Leitung</translation>
+    </message>
+    <message>
+        <source>Within an inch of yours: the pipe is one pipe.</source>
+        <translation>Auf einen Zoll wie Ihre: die Leitung ist eine Leitung.</translation>
+    </message>
+    <message>
+        <source>Without air the cab cannot move the throttle: the first starts are made at the engine.</source>
+        <translation>Ohne Luft kann der Führerstand kein Gas geben: die ersten Anläufe geschehen am Motor.</translation>
+    </message>
+    <message>
+        <source>Yethrick Halt</source>
+        <translation>Yethrick Halt</translation>
+    </message>
+    <message>
+        <source>You look for what was wrong yesterday, and for what the road has for you today.</source>
+        <translation>Sie suchen, was gestern falsch war und was die Strecke heute für Sie hat.</translation>
+    </message>
+    <message>
+        <source>Your colleague has left unit 3 in the siding with engine 1 running, air and vacuum up, both handbrakes on. Look round it, start engine 2 from cab 1, try the brake, and take the unit away when signal and guard allow.</source>
+        <translation>Ihr Kollege hat Zug 3 im Abstellgleis gelassen, Motor 1 läuft, Luft und Vakuum sind da, beide Handbremsen fest. Sehen Sie ihn ringsum an, lassen Sie Motor 2 von Führerstand 1 aus an, proben Sie die Bremse und fahren Sie ab, wenn Signal und Schaffner es erlauben.</translation>
+    </message>
+    <message>
+        <source>boarding</source>
+        <translation>Einsteigen</translation>
+    </message>
+    <message>
+        <source>booking on</source>
+        <translation>Dienstantritt</translation>
+    </message>
+    <message>
+        <source>brake</source>
+        <translation>Bremse</translation>
+    </message>
+    <message>
+        <source>brake and device tests</source>
+        <translation>Brems- und Totmannprobe</translation>
+    </message>
+    <message>
+        <source>building air and vacuum</source>
+        <translation>Luft und Vakuum aufbauen</translation>
+    </message>
+    <message>
+        <source>depart</source>
+        <translation>Abfahren</translation>
+    </message>
+    <message>
+        <source>departure</source>
+        <translation>Abfahrt</translation>
+    </message>
+    <message>
+        <source>desk alive</source>
+        <translation>Pult besetzt</translation>
+    </message>
+    <message>
+        <source>device</source>
+        <translation>Totmann</translation>
+    </message>
+    <message>
+        <source>engine start</source>
+        <translation>Motoren anlassen</translation>
+    </message>
+    <message>
+        <source>engines</source>
+        <translation>Motoren</translation>
+    </message>
+    <message>
+        <source>ground start</source>
+        <translation>Anlassen vom Boden</translation>
+    </message>
+    <message>
+        <source>one dark lamp: air or mesh</source>
+        <translation>eine dunkle Lampe: Luft oder Eingriff</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>bereit</translation>
+    </message>
+    <message>
+        <source>run</source>
+        <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>start from the cab</source>
+        <translation>Anlassen vom Führerstand</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>try the brake before the falling grade</source>
+        <translation>die Bremse vor dem Gefälle proben</translation>
+    </message>
+    <message>
+        <source>walk round</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>whistle</source>
+        <translation>Pfeifen</translation>
+    </message>
+</context>
+<context>
+    <name>Sections</name>
+    <message>
+        <source>Time taken</source>
+        <translation>Gebrauchte Zeit</translation>
+    </message>
+    <message>
+        <source>In the time allowed</source>
+        <translation>In der erlaubten Zeit</translation>
+    </message>
+    <message>
+        <source>Over the time allowed</source>
+        <translation>Über der erlaubten Zeit</translation>
+    </message>
+    <message>
+        <source>%1 were allowed</source>
+        <translation>%1 waren erlaubt</translation>
+    </message>
+    <message>
+        <source>The run as a whole</source>
+        <translation>Die Fahrt im Ganzen</translation>
+    </message>
+    <message>
+        <source>It came to what was asked</source>
+        <translation>Es kam zu dem, was verlangt war</translation>
+    </message>
+    <message>
+        <source>It did not come to what was asked</source>
+        <translation>Es kam nicht zu dem, was verlangt war</translation>
+    </message>
+    <message>
+        <source>Points enough</source>
+        <translation>Punkte genug</translation>
+    </message>
+    <message>
+        <source>Too few points</source>
+        <translation>Zu wenige Punkte</translation>
+    </message>
+    <message>
+        <source>after a prompt: earns nothing</source>
+        <translation>nach einem Hinweis: bringt nichts</translation>
+    </message>
+    <message>
+        <source>just within the tolerance: %1</source>
+        <translation>noch eben in der Toleranz: %1</translation>
+    </message>
+    <message>
+        <source>way taken: %1</source>
+        <translation>gewählter Weg: %1</translation>
+    </message>
+    <message>
+        <source>Well done</source>
+        <translation>Gut gemacht</translation>
+    </message>
+    <message>
+        <source>Does not count</source>
+        <translation>Zählt nicht</translation>
+    </message>
+    <message>
+        <source>Not exercised</source>
+        <translation>Nicht geübt</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>was %1; not judged</source>
+        <translation>war: %1; nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>was %1, judged %2, looked %3 s</source>
+        <translation>war: %1, beurteilt: %2, %3 s angesehen</translation>
+    </message>
+    <message>
+        <source>; not looked at for long enough</source>
+        <translation>; nicht lange genug angesehen</translation>
+    </message>
+    <message>
+        <source>; changed</source>
+        <translation>; geändert</translation>
+    </message>
+    <message>
+        <source>Judgements to look at again</source>
+        <translation>Urteile, die noch einmal anzusehen sind</translation>
+    </message>
+    <message>
+        <source>Judged as it was</source>
+        <translation>Beurteilt, wie es war</translation>
+    </message>
+</context>
+<context>
+    <name>Seen</name>
+    <message>
+        <source>the control relay does not pull, with %1 V</source>
+        <translation>das Steuerrelais zieht nicht an, bei %1 V</translation>
+    </message>
+    <message>
+        <source>the control relay is out: %1 V, and %2 V pull it in</source>
+        <translation>das Steuerrelais ist abgefallen: %1 V, und %2 V ziehen es an</translation>
+    </message>
+    <message>
+        <source>the control relay is in, with %1 V</source>
+        <translation>das Steuerrelais ist angezogen, bei %1 V</translation>
+    </message>
+    <message>
+        <source>the air switch has made, with %1 psi</source>
+        <translation>der Luftschalter hat geschlossen, bei %1 psi</translation>
+    </message>
+    <message>
+        <source>control air is enough: %1 psi</source>
+        <translation>Steuerluft reicht: %1 psi</translation>
+    </message>
+    <message>
+        <source>the air switch does not make, with %1 psi</source>
+        <translation>der Luftschalter schließt nicht, bei %1 psi</translation>
+    </message>
+    <message>
+        <source>not enough control air: %1 psi, and %2 psi are needed</source>
+        <translation>nicht genug Steuerluft: %1 psi, und %2 psi sind nötig</translation>
+    </message>
+    <message>
+        <source>engine %1 runs with %2 psi of oil</source>
+        <translation>Motor %1 läuft mit %2 psi Öldruck</translation>
+    </message>
+    <message>
+        <source>engine %1 does not run</source>
+        <translation>Motor %1 läuft nicht</translation>
+    </message>
+    <message>
+        <source>engine %1 runs, but its oil switch says no pressure: %2 psi</source>
+        <translation>Motor %1 läuft, aber sein Ölschalter meldet keinen Druck: %2 psi</translation>
+    </message>
+    <message>
+        <source>final drive %1 is in mesh that way</source>
+        <translation>Achsgetriebe %1 ist in dieser Richtung im Eingriff</translation>
+    </message>
+    <message>
+        <source>the switch of final drive %1 makes, though it is not in mesh</source>
+        <translation>der Schalter von Achsgetriebe %1 schließt, obwohl es nicht im Eingriff ist</translation>
+    </message>
+    <message>
+        <source>final drive %1: no direction is asked for</source>
+        <translation>Achsgetriebe %1: keine Richtung verlangt</translation>
+    </message>
+    <message>
+        <source>final drive %1 is in mesh, but its switch does not make</source>
+        <translation>Achsgetriebe %1 ist im Eingriff, aber sein Schalter schließt nicht</translation>
+    </message>
+    <message>
+        <source>final drive %1 is pinned, and by-passed</source>
+        <translation>Achsgetriebe %1 ist gesperrt und überbrückt</translation>
+    </message>
+    <message>
+        <source>final drive %1 is pinned; no direction is asked for</source>
+        <translation>Achsgetriebe %1 ist gesperrt; keine Richtung verlangt</translation>
+    </message>
+    <message>
+        <source>final drive %1 is in mesh the other way</source>
+        <translation>Achsgetriebe %1 ist in der anderen Richtung im Eingriff</translation>
+    </message>
+    <message>
+        <source>final drive %1 stands tooth on tooth</source>
+        <translation>Achsgetriebe %1 steht Zahn auf Zahn</translation>
+    </message>
+    <message>
+        <source>final drive %1: its teeth pass too fast to drop in</source>
+        <translation>Achsgetriebe %1: seine Zähne laufen zu schnell vorbei zum Einfallen</translation>
+    </message>
+    <message>
+        <source>final drive %1 is going in</source>
+        <translation>Achsgetriebe %1 fällt ein</translation>
+    </message>
+    <message>
+        <source>final drive %1 is pinned</source>
+        <translation>Achsgetriebe %1 ist gesperrt</translation>
+    </message>
+    <message>
+        <source>final drive %1: its shift air is too low, %2 psi</source>
+        <translation>Achsgetriebe %1: seine Schaltluft ist zu niedrig, %2 psi</translation>
+    </message>
+    <message>
+        <source>final drive %1: its sleeve is on its way</source>
+        <translation>Achsgetriebe %1: seine Muffe ist unterwegs</translation>
+    </message>
+    <message>
+        <source>final drive %1: its sleeve stands in the middle</source>
+        <translation>Achsgetriebe %1: seine Muffe steht in der Mitte</translation>
+    </message>
+    <message>
+        <source>shows %1</source>
+        <translation>zeigt %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 inHg</source>
+        <translation>%1: %2 inHg</translation>
+    </message>
+    <message>
+        <source>Somebody answers: %1.</source>
+        <translation>Jemand antwortet: %1.</translation>
+    </message>
+    <message>
+        <source>The guard gives %1.</source>
+        <translation>Der Schaffner gibt %1.</translation>
+    </message>
+    <message>
+        <source>Signal %1 is in sight and shows %2.</source>
+        <translation>Signal %1 ist in Sicht und zeigt %2.</translation>
+    </message>
+    <message>
+        <source>Signal %1 shows %2.</source>
+        <translation>Signal %1 zeigt %2.</translation>
+    </message>
+    <message>
+        <source>The %1 is lit.</source>
+        <translation>Die %1 leuchtet.</translation>
+    </message>
+    <message>
+        <source>The %1 goes out.</source>
+        <translation>Die %1 erlischt.</translation>
+    </message>
+    <message>
+        <source>Fire at engine %1.</source>
+        <translation>Feuer an Motor %1.</translation>
+    </message>
+    <message>
+        <source>Engine %1 turns.</source>
+        <translation>Motor %1 dreht.</translation>
+    </message>
+    <message>
+        <source>Engine %1 stops.</source>
+        <translation>Motor %1 bleibt stehen.</translation>
+    </message>
+    <message>
+        <source>Engine %1 runs.</source>
+        <translation>Motor %1 läuft.</translation>
+    </message>
+    <message>
+        <source>The white smoke of engine %1 clears.</source>
+        <translation>Der weiße Rauch von Motor %1 verzieht sich.</translation>
+    </message>
+    <message>
+        <source>The oil pressure of engine %1</source>
+        <translation>Der Öldruck von Motor %1</translation>
+    </message>
+    <message>
+        <source>%1 reaches %2 %3.</source>
+        <translation>%1 erreicht %2 %3.</translation>
+    </message>
+    <message>
+        <source>%1 falls to %2 %3.</source>
+        <translation>%1 fällt auf %2 %3.</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2 %3.</source>
+        <translation>%1 steht bei %2 %3.</translation>
+    </message>
+    <message>
+        <source>fire lamp</source>
+        <translation>Brandlampe</translation>
+    </message>
+    <message>
+        <source>lamp of engine 1</source>
+        <translation>Lampe von Motor 1</translation>
+    </message>
+    <message>
+        <source>lamp of engine 2</source>
+        <translation>Lampe von Motor 2</translation>
+    </message>
+    <message>
+        <source>air lamp</source>
+        <translation>Luftlampe</translation>
+    </message>
+    <message>
+        <source>device lamp</source>
+        <translation>Totmannlampe</translation>
+    </message>
+    <message>
+        <source>charge lamp</source>
+        <translation>Ladelampe</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>danger</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>Control air</source>
+        <translation>Steuerluft</translation>
+    </message>
+    <message>
+        <source>The train pipe</source>
+        <translation>Die Zugleitung</translation>
+    </message>
+    <message>
+        <source>The release pipe</source>
+        <translation>Die Löseleitung</translation>
+    </message>
+    <message>
+        <source>25 or near it</source>
+        <translation>25 oder nahe daran</translation>
+    </message>
+    <message>
+        <source>I read the rear gauge to you</source>
+        <translation>ich lese Ihnen die hintere Uhr vor</translation>
+    </message>
+    <message>
+        <source>a belt is frayed</source>
+        <translation>ein Riemen ist ausgefranst</translation>
+    </message>
+    <message>
+        <source>a black mark where it blows at a joint</source>
+        <translation>eine schwarze Spur, wo es an einer Fuge bläst</translation>
+    </message>
+    <message>
+        <source>a blade is cracked</source>
+        <translation>ein Flügel ist gerissen</translation>
+    </message>
+    <message>
+        <source>a block hangs free</source>
+        <translation>ein Klotz hängt lose</translation>
+    </message>
+    <message>
+        <source>a block is missing</source>
+        <translation>ein Klotz fehlt</translation>
+    </message>
+    <message>
+        <source>a block is worn thin</source>
+        <translation>ein Klotz ist dünn abgenutzt</translation>
+    </message>
+    <message>
+        <source>a board hangs at this end: not to be moved</source>
+        <translation>an diesem Ende hängt eine Tafel: nicht bewegen</translation>
+    </message>
+    <message>
+        <source>a board hangs on this side: not to be moved</source>
+        <translation>an dieser Seite hängt eine Tafel: nicht bewegen</translation>
+    </message>
+    <message>
+        <source>a bolt of the shaft&apos;s flange is gone</source>
+        <translation>ein Bolzen am Wellenflansch fehlt</translation>
+    </message>
+    <message>
+        <source>a bottle is pulled once</source>
+        <translation>eine Flasche wird nur einmal gezogen</translation>
+    </message>
+    <message>
+        <source>a breaker is held in with tape</source>
+        <translation>ein Automat ist mit Klebeband festgehalten</translation>
+    </message>
+    <message>
+        <source>a burnt smell, paint brown over first gear</source>
+        <translation>Brandgeruch, Lack braun über dem ersten Gang</translation>
+    </message>
+    <message>
+        <source>a burnt smell, paint brown over second gear</source>
+        <translation>Brandgeruch, Lack braun über dem zweiten Gang</translation>
+    </message>
+    <message>
+        <source>a burnt smell, paint brown over the clutch</source>
+        <translation>Brandgeruch, Lack braun über der Kupplung</translation>
+    </message>
+    <message>
+        <source>a burnt smell, paint brown over third gear</source>
+        <translation>Brandgeruch, Lack braun über dem dritten Gang</translation>
+    </message>
+    <message>
+        <source>a cap is missing, socket dry</source>
+        <translation>ein Deckel fehlt, die Dose ist trocken</translation>
+    </message>
+    <message>
+        <source>a cap stands open, water in the socket</source>
+        <translation>ein Deckel steht offen, Wasser in der Dose</translation>
+    </message>
+    <message>
+        <source>a clamp is gone</source>
+        <translation>eine Schelle fehlt</translation>
+    </message>
+    <message>
+        <source>a clip is gone, the pipe rubs</source>
+        <translation>eine Klammer fehlt, das Rohr scheuert</translation>
+    </message>
+    <message>
+        <source>a cotter is gone</source>
+        <translation>ein Splint fehlt</translation>
+    </message>
+    <message>
+        <source>a crack across the view</source>
+        <translation>ein Riss quer durch die Sicht</translation>
+    </message>
+    <message>
+        <source>a crack runs across the driver&apos;s view</source>
+        <translation>ein Riss läuft quer durch die Sicht des Fahrers</translation>
+    </message>
+    <message>
+        <source>a desk is alive</source>
+        <translation>ein Pult ist besetzt</translation>
+    </message>
+    <message>
+        <source>a door handle stands out</source>
+        <translation>ein Türgriff steht heraus</translation>
+    </message>
+    <message>
+        <source>a door is on its first catch only</source>
+        <translation>eine Tür ist nur auf der ersten Raste</translation>
+    </message>
+    <message>
+        <source>a door stands open</source>
+        <translation>eine Tür steht offen</translation>
+    </message>
+    <message>
+        <source>a door stands open on side 1</source>
+        <translation>auf Seite 1 steht eine Tür offen</translation>
+    </message>
+    <message>
+        <source>a door stands open on side 2, towards the other line</source>
+        <translation>auf Seite 2, zum Nachbargleis, steht eine Tür offen</translation>
+    </message>
+    <message>
+        <source>a drain cock is cracked</source>
+        <translation>ein Ablasshahn ist gerissen</translation>
+    </message>
+    <message>
+        <source>a drain cock stands open and hisses low down</source>
+        <translation>ein Ablasshahn steht offen und zischt tief</translation>
+    </message>
+    <message>
+        <source>a drain drips</source>
+        <translation>ein Ablasshahn tropft</translation>
+    </message>
+    <message>
+        <source>a film of rust after the rain</source>
+        <translation>ein Hauch Rost nach dem Regen</translation>
+    </message>
+    <message>
+        <source>a final drive in use is not in mesh that way</source>
+        <translation>ein benutztes Achsgetriebe ist in dieser Richtung nicht im Eingriff</translation>
+    </message>
+    <message>
+        <source>a fitter has his arms in the engine</source>
+        <translation>ein Schlosser hat die Arme im Motor</translation>
+    </message>
+    <message>
+        <source>a flag is torn</source>
+        <translation>eine Flagge ist zerrissen</translation>
+    </message>
+    <message>
+        <source>a flat as long as a thumb</source>
+        <translation>eine Flachstelle, lang wie ein Daumen</translation>
+    </message>
+    <message>
+        <source>a fresh black pool: oil</source>
+        <translation>eine frische schwarze Lache: Öl</translation>
+    </message>
+    <message>
+        <source>a fresh clear pool: rain</source>
+        <translation>eine frische klare Lache: Regen</translation>
+    </message>
+    <message>
+        <source>a fresh green pool: coolant</source>
+        <translation>eine frische grüne Lache: Kühlwasser</translation>
+    </message>
+    <message>
+        <source>a fresh pool with a rainbow on it: fuel</source>
+        <translation>eine frische schillernde Lache: Kraftstoff</translation>
+    </message>
+    <message>
+        <source>a gear is selected</source>
+        <translation>ein Gang ist gewählt</translation>
+    </message>
+    <message>
+        <source>a gear selector is not in neutral</source>
+        <translation>ein Gangwähler steht nicht auf neutral</translation>
+    </message>
+    <message>
+        <source>a glass is cracked</source>
+        <translation>ein Glas ist gesprungen</translation>
+    </message>
+    <message>
+        <source>a glass is cracked, the lamp burns</source>
+        <translation>ein Glas ist gesprungen, die Lampe brennt</translation>
+    </message>
+    <message>
+        <source>a handle is pulled</source>
+        <translation>ein Griff ist gezogen</translation>
+    </message>
+    <message>
+        <source>a heat line is broken</source>
+        <translation>eine Meldeleitung ist gebrochen</translation>
+    </message>
+    <message>
+        <source>a heat line warns</source>
+        <translation>eine Meldeleitung warnt</translation>
+    </message>
+    <message>
+        <source>a hose hangs down</source>
+        <translation>ein Schlauch hängt herunter</translation>
+    </message>
+    <message>
+        <source>a hose hangs free of its dummy</source>
+        <translation>ein Schlauch hängt neben seiner Blindkupplung</translation>
+    </message>
+    <message>
+        <source>a hose is chafed through its canvas</source>
+        <translation>ein Schlauch ist bis aufs Gewebe durchgescheuert</translation>
+    </message>
+    <message>
+        <source>a hose is split at the clip</source>
+        <translation>ein Schlauch ist an der Schelle gerissen</translation>
+    </message>
+    <message>
+        <source>a hose weeps</source>
+        <translation>ein Schlauch schwitzt</translation>
+    </message>
+    <message>
+        <source>a lump of metal on the tread</source>
+        <translation>ein Klumpen Metall auf der Lauffläche</translation>
+    </message>
+    <message>
+        <source>a new hose beside an old one, both dry</source>
+        <translation>ein neuer Schlauch neben einem alten, beide trocken</translation>
+    </message>
+    <message>
+        <source>a new seal of another colour, entered and signed</source>
+        <translation>eine neue Plombe in anderer Farbe, eingetragen und unterschrieben</translation>
+    </message>
+    <message>
+        <source>a padlock is through it</source>
+        <translation>ein Vorhängeschloss steckt darin</translation>
+    </message>
+    <message>
+        <source>a pin is working out of its hanger</source>
+        <translation>ein Bolzen wandert aus seinem Gehänge</translation>
+    </message>
+    <message>
+        <source>a plug of ice in the drain</source>
+        <translation>ein Pfropfen Eis im Ablass</translation>
+    </message>
+    <message>
+        <source>a red flag hangs at this end</source>
+        <translation>an diesem Ende hängt eine rote Flagge</translation>
+    </message>
+    <message>
+        <source>a red flag hangs on this side</source>
+        <translation>an dieser Seite hängt eine rote Flagge</translation>
+    </message>
+    <message>
+        <source>a red hand lamp hangs on this side</source>
+        <translation>an dieser Seite hängt eine rote Handlampe</translation>
+    </message>
+    <message>
+        <source>a red hand lamp stands on the buffer beam</source>
+        <translation>auf der Pufferbohle steht eine rote Handlampe</translation>
+    </message>
+    <message>
+        <source>a repair is entered and not signed</source>
+        <translation>eine Reparatur ist eingetragen und nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>a restriction of speed stands for this working</source>
+        <translation>für diesen Umlauf gilt eine Langsamfahrstelle</translation>
+    </message>
+    <message>
+        <source>a saloon window is cracked</source>
+        <translation>ein Fenster im Fahrgastraum ist gesprungen</translation>
+    </message>
+    <message>
+        <source>a scotch under a wheel</source>
+        <translation>ein Hemmschuh unter einem Rad</translation>
+    </message>
+    <message>
+        <source>a seal is broken, the handle is up</source>
+        <translation>eine Plombe ist gebrochen, der Griff ist oben</translation>
+    </message>
+    <message>
+        <source>a seam of the release reservoir has opened</source>
+        <translation>eine Naht des Lösebehälters ist aufgegangen</translation>
+    </message>
+    <message>
+        <source>a second scotch, forgotten</source>
+        <translation>ein zweiter Hemmschuh, vergessen</translation>
+    </message>
+    <message>
+        <source>a skirt panel hangs by one latch</source>
+        <translation>eine Schürze hängt an einem Riegel</translation>
+    </message>
+    <message>
+        <source>a small chip at the edge, entered and signed</source>
+        <translation>ein kleiner Splitter am Rand, eingetragen und unterschrieben</translation>
+    </message>
+    <message>
+        <source>a smell of fumes</source>
+        <translation>ein Geruch nach Abgas</translation>
+    </message>
+    <message>
+        <source>a step gives under the foot</source>
+        <translation>ein Tritt gibt unter dem Fuß nach</translation>
+    </message>
+    <message>
+        <source>a strap is gone, the hose hangs low</source>
+        <translation>ein Riemen fehlt, der Schlauch hängt tief</translation>
+    </message>
+    <message>
+        <source>a tank strap is loose</source>
+        <translation>ein Tankband ist lose</translation>
+    </message>
+    <message>
+        <source>a thick shiny spot on the tread</source>
+        <translation>eine dicke blanke Stelle auf der Lauffläche</translation>
+    </message>
+    <message>
+        <source>a tyre is blued</source>
+        <translation>ein Radreifen ist blau angelaufen</translation>
+    </message>
+    <message>
+        <source>a vacuum pipe is chafed through</source>
+        <translation>eine Vakuumleitung ist durchgescheuert</translation>
+    </message>
+    <message>
+        <source>a white crust on both terminals</source>
+        <translation>eine weiße Kruste auf beiden Polen</translation>
+    </message>
+    <message>
+        <source>agrees with the other cab</source>
+        <translation>stimmt mit dem anderen Führerstand überein</translation>
+    </message>
+    <message>
+        <source>all blocks are off</source>
+        <translation>alle Klötze sind los</translation>
+    </message>
+    <message>
+        <source>all blocks are on</source>
+        <translation>alle Klötze liegen an</translation>
+    </message>
+    <message>
+        <source>all in</source>
+        <translation>alle ein</translation>
+    </message>
+    <message>
+        <source>all in, one is warm to the hand: something is left on</source>
+        <translation>alle ein, einer ist handwarm: etwas ist angelassen</translation>
+    </message>
+    <message>
+        <source>all light under the test</source>
+        <translation>in der Probe leuchten alle</translation>
+    </message>
+    <message>
+        <source>all right, I am clear</source>
+        <translation>in Ordnung, ich bin weg</translation>
+    </message>
+    <message>
+        <source>an air pipe is cracked at its joint</source>
+        <translation>eine Luftleitung ist an der Verbindung gerissen</translation>
+    </message>
+    <message>
+        <source>an empty key slot</source>
+        <translation>ein leerer Schlüsselschlitz</translation>
+    </message>
+    <message>
+        <source>an entry is open, not for this working</source>
+        <translation>ein Eintrag ist offen, nicht für diesen Umlauf</translation>
+    </message>
+    <message>
+        <source>an entry of yesterday is open</source>
+        <translation>ein Eintrag von gestern ist offen</translation>
+    </message>
+    <message>
+        <source>an old dry stain</source>
+        <translation>ein alter trockener Fleck</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>wie gewohnt</translation>
+    </message>
+    <message>
+        <source>at cab</source>
+        <translation>auf Führerstand</translation>
+    </message>
+    <message>
+        <source>at ground</source>
+        <translation>auf Boden</translation>
+    </message>
+    <message>
+        <source>at off</source>
+        <translation>auf Aus</translation>
+    </message>
+    <message>
+        <source>at off, with a padlock through it</source>
+        <translation>auf Aus, mit einem Vorhängeschloss darin</translation>
+    </message>
+    <message>
+        <source>at the rear cab</source>
+        <translation>im hinteren Führerstand</translation>
+    </message>
+    <message>
+        <source>below the lower mark</source>
+        <translation>unter der unteren Marke</translation>
+    </message>
+    <message>
+        <source>below the mark</source>
+        <translation>unter der Marke</translation>
+    </message>
+    <message>
+        <source>bent long ago, firm and painted over</source>
+        <translation>vor langer Zeit verbogen, fest und überstrichen</translation>
+    </message>
+    <message>
+        <source>bent towards the rail</source>
+        <translation>zur Schiene hin verbogen</translation>
+    </message>
+    <message>
+        <source>between the marks, clean</source>
+        <translation>zwischen den Marken, sauber</translation>
+    </message>
+    <message>
+        <source>black, as it always is</source>
+        <translation>schwarz, wie immer</translation>
+    </message>
+    <message>
+        <source>blade on, arm sprung</source>
+        <translation>Wischblatt dran, Arm gefedert</translation>
+    </message>
+    <message>
+        <source>blank</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>both gear selectors are in neutral</source>
+        <translation>beide Gangwähler stehen auf neutral</translation>
+    </message>
+    <message>
+        <source>both on their dummies, caps tight</source>
+        <translation>beide auf ihren Blindkupplungen, Kappen fest</translation>
+    </message>
+    <message>
+        <source>both trumpets are plugged</source>
+        <translation>beide Trichter sind verstopft</translation>
+    </message>
+    <message>
+        <source>both vacuum hoses coupled, straps on</source>
+        <translation>beide Vakuumschläuche gekuppelt, Riemen dran</translation>
+    </message>
+    <message>
+        <source>brown varnish on the casing: it has boiled</source>
+        <translation>brauner Lack am Gehäuse: sie hat gekocht</translation>
+    </message>
+    <message>
+        <source>brown, oily water</source>
+        <translation>braunes, öliges Wasser</translation>
+    </message>
+    <message>
+        <source>burn when switched on</source>
+        <translation>brennen, wenn eingeschaltet</translation>
+    </message>
+    <message>
+        <source>caps shut</source>
+        <translation>Kappen zu</translation>
+    </message>
+    <message>
+        <source>clamps on, no black</source>
+        <translation>Schellen dran, kein Schwarz</translation>
+    </message>
+    <message>
+        <source>clean and whole</source>
+        <translation>sauber und ganz</translation>
+    </message>
+    <message>
+        <source>clean, number whole</source>
+        <translation>sauber, Nummer ganz</translation>
+    </message>
+    <message>
+        <source>clean, tight</source>
+        <translation>sauber, fest</translation>
+    </message>
+    <message>
+        <source>clear of the rail, bolts tight</source>
+        <translation>frei von der Schiene, Bolzen fest</translation>
+    </message>
+    <message>
+        <source>clipped, silent</source>
+        <translation>angeklammert, still</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>closed, pin in</source>
+        <translation>geschlossen, Bolzen drin</translation>
+    </message>
+    <message>
+        <source>cock open to the device, seal whole</source>
+        <translation>Hahn zum Totmann offen, Plombe ganz</translation>
+    </message>
+    <message>
+        <source>control air is enough</source>
+        <translation>Steuerluft reicht</translation>
+    </message>
+    <message>
+        <source>coupled, silent</source>
+        <translation>gekuppelt, still</translation>
+    </message>
+    <message>
+        <source>damp inside</source>
+        <translation>innen feucht</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+    <message>
+        <source>dead button</source>
+        <translation>toter Knopf</translation>
+    </message>
+    <message>
+        <source>dented, latched</source>
+        <translation>verbeult, verriegelt</translation>
+    </message>
+    <message>
+        <source>desk lamps are looked at under the lamp test</source>
+        <translation>Pultlampen werden unter der Lampenprobe angesehen</translation>
+    </message>
+    <message>
+        <source>does not lock</source>
+        <translation>schließt nicht ab</translation>
+    </message>
+    <message>
+        <source>does not move</source>
+        <translation>bewegt sich nicht</translation>
+    </message>
+    <message>
+        <source>does not read the same as the other cab</source>
+        <translation>zeigt nicht dasselbe wie der andere Führerstand</translation>
+    </message>
+    <message>
+        <source>does not stir when tapped</source>
+        <translation>rührt sich beim Klopfen nicht</translation>
+    </message>
+    <message>
+        <source>drops of water in the bowl</source>
+        <translation>Wassertropfen im Schauglas</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>trocken</translation>
+    </message>
+    <message>
+        <source>dry and clean</source>
+        <translation>trocken und sauber</translation>
+    </message>
+    <message>
+        <source>dry, breather clear</source>
+        <translation>trocken, Entlüfter frei</translation>
+    </message>
+    <message>
+        <source>dry, but moves when pulled</source>
+        <translation>trocken, bewegt sich aber beim Ziehen</translation>
+    </message>
+    <message>
+        <source>dry, firm</source>
+        <translation>trocken, fest</translation>
+    </message>
+    <message>
+        <source>dusty and dry</source>
+        <translation>staubig und trocken</translation>
+    </message>
+    <message>
+        <source>each final drive in use is in mesh that way</source>
+        <translation>jedes benutzte Achsgetriebe ist in dieser Richtung im Eingriff</translation>
+    </message>
+    <message>
+        <source>feet show beneath the skirt</source>
+        <translation>unter der Schürze sind Füße zu sehen</translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <translation>angelegt</translation>
+    </message>
+    <message>
+        <source>fogged</source>
+        <translation>beschlagen</translation>
+    </message>
+    <message>
+        <source>frozen to the glass</source>
+        <translation>am Glas festgefroren</translation>
+    </message>
+    <message>
+        <source>gauge over a quarter</source>
+        <translation>Anzeige über einem Viertel</translation>
+    </message>
+    <message>
+        <source>gear neutral, throttle shut, reverser off</source>
+        <translation>Gang neutral, Fahrschalter zu, Richtungshebel aus</translation>
+    </message>
+    <message>
+        <source>glass whole, needles at rest where they should be</source>
+        <translation>Glas ganz, Zeiger in Ruhe, wo sie sein sollen</translation>
+    </message>
+    <message>
+        <source>glasses whole</source>
+        <translation>Gläser ganz</translation>
+    </message>
+    <message>
+        <source>grease dry, paint sound</source>
+        <translation>Fett trocken, Lack gut</translation>
+    </message>
+    <message>
+        <source>grease weeps from the cover</source>
+        <translation>Fett schwitzt aus dem Deckel</translation>
+    </message>
+    <message>
+        <source>guard whole, all bolts in</source>
+        <translation>Schutz ganz, alle Bolzen drin</translation>
+    </message>
+    <message>
+        <source>half out of its socket</source>
+        <translation>halb aus der Dose</translation>
+    </message>
+    <message>
+        <source>handles up, sealed</source>
+        <translation>Griffe oben, verplombt</translation>
+    </message>
+    <message>
+        <source>hangs by one bolt above the rail</source>
+        <translation>hängt an einem Bolzen über der Schiene</translation>
+    </message>
+    <message>
+        <source>hangs without its strap</source>
+        <translation>hängt ohne seinen Riemen</translation>
+    </message>
+    <message>
+        <source>hard on, pawl in, chain tight</source>
+        <translation>fest, Klinke drin, Kette straff</translation>
+    </message>
+    <message>
+        <source>home</source>
+        <translation>in Grundstellung</translation>
+    </message>
+    <message>
+        <source>home, lever over</source>
+        <translation>fest gesteckt, Hebel zu</translation>
+    </message>
+    <message>
+        <source>hooked up, pin in</source>
+        <translation>eingehängt, Bolzen drin</translation>
+    </message>
+    <message>
+        <source>hung up</source>
+        <translation>aufgehängt</translation>
+    </message>
+    <message>
+        <source>ice on the steps</source>
+        <translation>Eis auf den Tritten</translation>
+    </message>
+    <message>
+        <source>in its bracket, right side up, glass whole</source>
+        <translation>im Halter, aufrecht, Glas ganz</translation>
+    </message>
+    <message>
+        <source>in place, sealed</source>
+        <translation>am Platz, verplombt</translation>
+    </message>
+    <message>
+        <source>in their bracket</source>
+        <translation>im Halter</translation>
+    </message>
+    <message>
+        <source>it cannot be dipped while it turns</source>
+        <translation>gemessen wird nur, wenn er steht</translation>
+    </message>
+    <message>
+        <source>it does not turn</source>
+        <translation>er dreht sich nicht</translation>
+    </message>
+    <message>
+        <source>it is not at this place</source>
+        <translation>das ist nicht an diesem Ort</translation>
+    </message>
+    <message>
+        <source>it is not here</source>
+        <translation>es ist nicht hier</translation>
+    </message>
+    <message>
+        <source>it is not on the unit</source>
+        <translation>es ist nicht am Zug</translation>
+    </message>
+    <message>
+        <source>it is not with you</source>
+        <translation>Sie haben es nicht bei sich</translation>
+    </message>
+    <message>
+        <source>it is pulled inside and put back outside, at its tell-tale</source>
+        <translation>innen wird sie gezogen, außen am Anzeiger zurückgestellt</translation>
+    </message>
+    <message>
+        <source>it is with you</source>
+        <translation>Sie haben es bei sich</translation>
+    </message>
+    <message>
+        <source>it lies in the cab and at the booking-on point</source>
+        <translation>es liegt im Führerstand und an der Meldestelle</translation>
+    </message>
+    <message>
+        <source>it stays out</source>
+        <translation>sie bleibt heraus</translation>
+    </message>
+    <message>
+        <source>it takes a lit lamp</source>
+        <translation>es braucht eine brennende Lampe</translation>
+    </message>
+    <message>
+        <source>its air cock is shut</source>
+        <translation>sein Lufthahn ist zu</translation>
+    </message>
+    <message>
+        <source>its belt is gone, the fan stands</source>
+        <translation>sein Riemen fehlt, der Lüfter steht</translation>
+    </message>
+    <message>
+        <source>its blades are burnt</source>
+        <translation>seine Messer sind verbrannt</translation>
+    </message>
+    <message>
+        <source>lamps dark, nothing answers</source>
+        <translation>Lampen dunkel, nichts antwortet</translation>
+    </message>
+    <message>
+        <source>latched</source>
+        <translation>verriegelt</translation>
+    </message>
+    <message>
+        <source>level, leaves whole</source>
+        <translation>waagrecht, Blätter ganz</translation>
+    </message>
+    <message>
+        <source>lid on, no smell</source>
+        <translation>Deckel drauf, kein Geruch</translation>
+    </message>
+    <message>
+        <source>milky: water in the oil</source>
+        <translation>milchig: Wasser im Öl</translation>
+    </message>
+    <message>
+        <source>no blade on the arm</source>
+        <translation>kein Wischblatt am Arm</translation>
+    </message>
+    <message>
+        <source>no board, no flag, no lamp</source>
+        <translation>keine Tafel, keine Flagge, keine Lampe</translation>
+    </message>
+    <message>
+        <source>no canister</source>
+        <translation>kein Behälter</translation>
+    </message>
+    <message>
+        <source>no click</source>
+        <translation>kein Klicken</translation>
+    </message>
+    <message>
+        <source>no desk is alive</source>
+        <translation>kein Pult ist besetzt</translation>
+    </message>
+    <message>
+        <source>no gear is selected, or its contact does not make</source>
+        <translation>kein Gang gewählt, oder sein Kontakt schließt nicht</translation>
+    </message>
+    <message>
+        <source>no hand is on it</source>
+        <translation>keine Hand ist daran</translation>
+    </message>
+    <message>
+        <source>no heat line warns</source>
+        <translation>keine Meldeleitung warnt</translation>
+    </message>
+    <message>
+        <source>no hiss and no thump</source>
+        <translation>kein Zischen und kein Schlag</translation>
+    </message>
+    <message>
+        <source>no oil pressure, or not running</source>
+        <translation>kein Öldruck, oder läuft nicht</translation>
+    </message>
+    <message>
+        <source>no open entries</source>
+        <translation>keine offenen Einträge</translation>
+    </message>
+    <message>
+        <source>no other cab has control</source>
+        <translation>kein anderer Führerstand ist besetzt</translation>
+    </message>
+    <message>
+        <source>no take-up</source>
+        <translation>kein Kraftschluss</translation>
+    </message>
+    <message>
+        <source>no washer in the coupling head</source>
+        <translation>kein Dichtring im Kupplungskopf</translation>
+    </message>
+    <message>
+        <source>no: people are still working on it</source>
+        <translation>nein: es wird noch daran gearbeitet</translation>
+    </message>
+    <message>
+        <source>nobody</source>
+        <translation>niemand</translation>
+    </message>
+    <message>
+        <source>nobody answers</source>
+        <translation>niemand antwortet</translation>
+    </message>
+    <message>
+        <source>nobody is there</source>
+        <translation>niemand ist da</translation>
+    </message>
+    <message>
+        <source>nobody is working on it, you may have it</source>
+        <translation>niemand arbeitet daran, Sie können ihn haben</translation>
+    </message>
+    <message>
+        <source>nobody to be seen along the sides</source>
+        <translation>niemand zu sehen, an beiden Seiten</translation>
+    </message>
+    <message>
+        <source>none under the wheels</source>
+        <translation>keiner unter den Rädern</translation>
+    </message>
+    <message>
+        <source>not enough control air</source>
+        <translation>nicht genug Steuerluft</translation>
+    </message>
+    <message>
+        <source>not from here</source>
+        <translation>nicht von hier</translation>
+    </message>
+    <message>
+        <source>not hard on</source>
+        <translation>nicht fest</translation>
+    </message>
+    <message>
+        <source>not lit</source>
+        <translation>nicht eingeschaltet</translation>
+    </message>
+    <message>
+        <source>not on the dipstick</source>
+        <translation>nicht am Messstab</translation>
+    </message>
+    <message>
+        <source>not quite shut, it sucks</source>
+        <translation>nicht ganz zu, es saugt</translation>
+    </message>
+    <message>
+        <source>not skipped in assessment</source>
+        <translation>in der Prüfung wird nichts übersprungen</translation>
+    </message>
+    <message>
+        <source>not there</source>
+        <translation>nicht dort</translation>
+    </message>
+    <message>
+        <source>not to be seen from here</source>
+        <translation>von hier nicht zu sehen</translation>
+    </message>
+    <message>
+        <source>not while it moves</source>
+        <translation>nicht, solange er sich bewegt</translation>
+    </message>
+    <message>
+        <source>nothing for this working</source>
+        <translation>nichts für diesen Umlauf</translation>
+    </message>
+    <message>
+        <source>nothing, and no stir when the switch is worked</source>
+        <translation>nichts, und rührt sich beim Schalten nicht</translation>
+    </message>
+    <message>
+        <source>nothing: the switch is open</source>
+        <translation>nichts: der Schalter ist offen</translation>
+    </message>
+    <message>
+        <source>off: belts in the open</source>
+        <translation>ab: die Riemen liegen frei</translation>
+    </message>
+    <message>
+        <source>oil down the wheel</source>
+        <translation>Öl läuft am Rad herunter</translation>
+    </message>
+    <message>
+        <source>oil on the step</source>
+        <translation>Öl auf dem Tritt</translation>
+    </message>
+    <message>
+        <source>on my way to the rear</source>
+        <translation>auf dem Weg zum hinteren Ende</translation>
+    </message>
+    <message>
+        <source>on one catch</source>
+        <translation>auf einer Raste</translation>
+    </message>
+    <message>
+        <source>on the way</source>
+        <translation>unterwegs</translation>
+    </message>
+    <message>
+        <source>one clip only</source>
+        <translation>nur eine Klemme</translation>
+    </message>
+    <message>
+        <source>one flag only</source>
+        <translation>nur eine Flagge</translation>
+    </message>
+    <message>
+        <source>one lamp stays dark</source>
+        <translation>eine Lampe bleibt dunkel</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>open defects cleared and signed</source>
+        <translation>offene Mängel behoben und unterschrieben</translation>
+    </message>
+    <message>
+        <source>opened, things used</source>
+        <translation>geöffnet, Teile verbraucht</translation>
+    </message>
+    <message>
+        <source>out of date</source>
+        <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>out of reach</source>
+        <translation>außer Reichweite</translation>
+    </message>
+    <message>
+        <source>packed with leaves and soot</source>
+        <translation>voll Laub und Ruß</translation>
+    </message>
+    <message>
+        <source>people are on the line beside the siding</source>
+        <translation>Leute sind im Gleis neben dem Abstellgleis</translation>
+    </message>
+    <message>
+        <source>permission given, mind the other line</source>
+        <translation>erlaubt, Achtung auf das Nachbargleis</translation>
+    </message>
+    <message>
+        <source>pin and seal are gone</source>
+        <translation>Stift und Plombe fehlen</translation>
+    </message>
+    <message>
+        <source>pin and seal in, needle in the green</source>
+        <translation>Stift und Plombe drin, Zeiger im Grünen</translation>
+    </message>
+    <message>
+        <source>pin in its keeper, sealed, no oil on the wheel</source>
+        <translation>Bolzen im Halter, verplombt, kein Öl am Rad</translation>
+    </message>
+    <message>
+        <source>pins and cotters in, links straight</source>
+        <translation>Bolzen und Splinte drin, Gelenke gerade</translation>
+    </message>
+    <message>
+        <source>pulled out on its friction</source>
+        <translation>gegen seine Reibung herausgezogen</translation>
+    </message>
+    <message>
+        <source>pulled, the red tell-tale is out</source>
+        <translation>gezogen, der rote Anzeiger steht heraus</translation>
+    </message>
+    <message>
+        <source>ready for the bell</source>
+        <translation>bereit zur Klingelprobe</translation>
+    </message>
+    <message>
+        <source>red lamps off</source>
+        <translation>rote Lampen aus</translation>
+    </message>
+    <message>
+        <source>red lamps on</source>
+        <translation>rote Lampen ein</translation>
+    </message>
+    <message>
+        <source>rod in its normal travel, bag dry</source>
+        <translation>Stange im gewohnten Hub, Balg trocken</translation>
+    </message>
+    <message>
+        <source>rubs on the drawgear</source>
+        <translation>reibt an der Zugeinrichtung</translation>
+    </message>
+    <message>
+        <source>sealed, in date, full count</source>
+        <translation>verplombt, gültig, vollzählig</translation>
+    </message>
+    <message>
+        <source>shows another working than the other end</source>
+        <translation>zeigt einen anderen Umlauf als das andere Ende</translation>
+    </message>
+    <message>
+        <source>shut and latched</source>
+        <translation>zu und verriegelt</translation>
+    </message>
+    <message>
+        <source>shut, and still it sucks</source>
+        <translation>zu, und saugt dennoch</translation>
+    </message>
+    <message>
+        <source>shut, flush, latched</source>
+        <translation>zu, bündig, verriegelt</translation>
+    </message>
+    <message>
+        <source>shut, no smell</source>
+        <translation>zu, kein Geruch</translation>
+    </message>
+    <message>
+        <source>shut, silent</source>
+        <translation>zu, still</translation>
+    </message>
+    <message>
+        <source>shuts and locks</source>
+        <translation>schließt und sperrt</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>still</translation>
+    </message>
+    <message>
+        <source>smoke and flame come from under it</source>
+        <translation>Rauch und Flammen kommen darunter hervor</translation>
+    </message>
+    <message>
+        <source>somebody is standing at the unit</source>
+        <translation>jemand steht am Zug</translation>
+    </message>
+    <message>
+        <source>somebody stands at the engine</source>
+        <translation>jemand steht am Motor</translation>
+    </message>
+    <message>
+        <source>somebody walks along the car</source>
+        <translation>jemand geht am Wagen entlang</translation>
+    </message>
+    <message>
+        <source>something drips</source>
+        <translation>etwas tropft</translation>
+    </message>
+    <message>
+        <source>sound, no flats, no loose tyre</source>
+        <translation>gut, keine Flachstelle, kein loser Reifen</translation>
+    </message>
+    <message>
+        <source>springs back to idle</source>
+        <translation>springt zurück auf Leerlauf</translation>
+    </message>
+    <message>
+        <source>stands out from the car&apos;s end</source>
+        <translation>steht vom Wagenende ab</translation>
+    </message>
+    <message>
+        <source>straps tight, dry</source>
+        <translation>Bänder fest, trocken</translation>
+    </message>
+    <message>
+        <source>switched on, red lamps stay dark</source>
+        <translation>eingeschaltet, rote Lampen bleiben dunkel</translation>
+    </message>
+    <message>
+        <source>switched on, white lamps stay dark</source>
+        <translation>eingeschaltet, weiße Lampen bleiben dunkel</translation>
+    </message>
+    <message>
+        <source>tell-tale full</source>
+        <translation>Anzeiger voll</translation>
+    </message>
+    <message>
+        <source>the air lamp stays dark</source>
+        <translation>die Luftlampe bleibt dunkel</translation>
+    </message>
+    <message>
+        <source>the air needle does not rest on its zero</source>
+        <translation>der Luftzeiger ruht nicht auf null</translation>
+    </message>
+    <message>
+        <source>the air needle does not stir when tapped</source>
+        <translation>der Luftzeiger rührt sich beim Klopfen nicht</translation>
+    </message>
+    <message>
+        <source>the bag is split along its fold</source>
+        <translation>der Balg ist an der Falte gerissen</translation>
+    </message>
+    <message>
+        <source>the bag is torn, air draws in</source>
+        <translation>der Balg ist zerrissen, Luft dringt ein</translation>
+    </message>
+    <message>
+        <source>the battery is being charged</source>
+        <translation>die Batterie wird geladen</translation>
+    </message>
+    <message>
+        <source>the battery is not being charged</source>
+        <translation>die Batterie wird nicht geladen</translation>
+    </message>
+    <message>
+        <source>the battery switch is closed</source>
+        <translation>der Batterieschalter ist geschlossen</translation>
+    </message>
+    <message>
+        <source>the battery switch is open</source>
+        <translation>der Batterieschalter ist offen</translation>
+    </message>
+    <message>
+        <source>the bell button is not at this place</source>
+        <translation>der Klingelknopf ist nicht an diesem Ort</translation>
+    </message>
+    <message>
+        <source>the bellows are torn</source>
+        <translation>der Faltenbalg ist zerrissen</translation>
+    </message>
+    <message>
+        <source>the blocks are not all the same</source>
+        <translation>die Klötze sind nicht alle gleich</translation>
+    </message>
+    <message>
+        <source>the blocks shine like glass</source>
+        <translation>die Klötze glänzen wie Glas</translation>
+    </message>
+    <message>
+        <source>the blocks stay on the tyre, frozen or stiff</source>
+        <translation>die Klötze bleiben am Reifen, gefroren oder schwergängig</translation>
+    </message>
+    <message>
+        <source>the book is not here</source>
+        <translation>das Buch ist nicht hier</translation>
+    </message>
+    <message>
+        <source>the box is gone</source>
+        <translation>der Kasten fehlt</translation>
+    </message>
+    <message>
+        <source>the bracket is empty</source>
+        <translation>der Halter ist leer</translation>
+    </message>
+    <message>
+        <source>the brake handle is in</source>
+        <translation>der Bremsgriff steckt</translation>
+    </message>
+    <message>
+        <source>the brake handle is in lap</source>
+        <translation>der Bremsgriff steht auf Abschluss</translation>
+    </message>
+    <message>
+        <source>the brake handle is not in lap</source>
+        <translation>der Bremsgriff steht nicht auf Abschluss</translation>
+    </message>
+    <message>
+        <source>the canister&apos;s seal is broken</source>
+        <translation>die Plombe des Behälters ist gebrochen</translation>
+    </message>
+    <message>
+        <source>the charge lamp stays dark</source>
+        <translation>die Ladelampe bleibt dunkel</translation>
+    </message>
+    <message>
+        <source>the cock is open, the seal is gone</source>
+        <translation>der Hahn ist offen, die Plombe fehlt</translation>
+    </message>
+    <message>
+        <source>the cock is shut</source>
+        <translation>der Hahn ist zu</translation>
+    </message>
+    <message>
+        <source>the compressor&apos;s belt gives under the hand</source>
+        <translation>der Riemen des Kompressors gibt unter der Hand nach</translation>
+    </message>
+    <message>
+        <source>the compressor&apos;s belt lies in the tray</source>
+        <translation>der Riemen des Kompressors liegt in der Wanne</translation>
+    </message>
+    <message>
+        <source>the contact of the safety device does not make</source>
+        <translation>der Kontakt des Totmanns schließt nicht</translation>
+    </message>
+    <message>
+        <source>the contact of the safety device makes</source>
+        <translation>der Kontakt des Totmanns schließt</translation>
+    </message>
+    <message>
+        <source>the control breaker is in</source>
+        <translation>der Automat Steuerung ist ein</translation>
+    </message>
+    <message>
+        <source>the control breaker is out</source>
+        <translation>der Automat Steuerung ist aus</translation>
+    </message>
+    <message>
+        <source>the control relay is in</source>
+        <translation>das Steuerrelais ist angezogen</translation>
+    </message>
+    <message>
+        <source>the control relay is out: volts too low</source>
+        <translation>das Steuerrelais ist abgefallen: Spannung zu niedrig</translation>
+    </message>
+    <message>
+        <source>the cord hangs down</source>
+        <translation>die Schnur hängt herunter</translation>
+    </message>
+    <message>
+        <source>the cord is caught under a pipe, half pulled</source>
+        <translation>die Schnur hängt unter einem Rohr, halb gezogen</translation>
+    </message>
+    <message>
+        <source>the coupling hangs down</source>
+        <translation>die Kupplung hängt herunter</translation>
+    </message>
+    <message>
+        <source>the device lamp stays dark</source>
+        <translation>die Totmannlampe bleibt dunkel</translation>
+    </message>
+    <message>
+        <source>the dog sleeve is in the middle</source>
+        <translation>die Klauenmuffe steht in der Mitte</translation>
+    </message>
+    <message>
+        <source>the dog sleeve is not in the middle</source>
+        <translation>die Klauenmuffe steht nicht in der Mitte</translation>
+    </message>
+    <message>
+        <source>the door is locked</source>
+        <translation>die Tür ist verschlossen</translation>
+    </message>
+    <message>
+        <source>the door key is not with you</source>
+        <translation>Sie haben den Türschlüssel nicht bei sich</translation>
+    </message>
+    <message>
+        <source>the engine is deaf</source>
+        <translation>der Motor ist taub</translation>
+    </message>
+    <message>
+        <source>the engine is turning</source>
+        <translation>der Motor dreht</translation>
+    </message>
+    <message>
+        <source>the engine runs on</source>
+        <translation>der Motor läuft weiter</translation>
+    </message>
+    <message>
+        <source>the engine runs with oil pressure</source>
+        <translation>der Motor läuft mit Öldruck</translation>
+    </message>
+    <message>
+        <source>the engine stands</source>
+        <translation>der Motor steht</translation>
+    </message>
+    <message>
+        <source>the engine&apos;s oil pressure is up</source>
+        <translation>der Öldruck des Motors ist da</translation>
+    </message>
+    <message>
+        <source>the exhauster&apos;s belt gives under the hand</source>
+        <translation>der Riemen des Luftsaugers gibt unter der Hand nach</translation>
+    </message>
+    <message>
+        <source>the exhauster&apos;s belt lies in the tray</source>
+        <translation>der Riemen des Luftsaugers liegt in der Wanne</translation>
+    </message>
+    <message>
+        <source>the fire lamp stays dark</source>
+        <translation>die Brandlampe bleibt dunkel</translation>
+    </message>
+    <message>
+        <source>the fire test is not pressed</source>
+        <translation>die Brandglockenprobe ist nicht gedrückt</translation>
+    </message>
+    <message>
+        <source>the fire test is pressed</source>
+        <translation>die Brandglockenprobe ist gedrückt</translation>
+    </message>
+    <message>
+        <source>the first tachometer&apos;s needle does not rest on its zero</source>
+        <translation>der Zeiger des ersten Drehzahlmessers ruht nicht auf null</translation>
+    </message>
+    <message>
+        <source>the first tachometer&apos;s needle does not stir when tapped</source>
+        <translation>der Zeiger des ersten Drehzahlmessers rührt sich beim Klopfen nicht</translation>
+    </message>
+    <message>
+        <source>the fitter has that engine, leave the switch alone</source>
+        <translation>der Schlosser hat diesen Motor, Schalter nicht anfassen</translation>
+    </message>
+    <message>
+        <source>the flap stands open</source>
+        <translation>die Klappe steht offen</translation>
+    </message>
+    <message>
+        <source>the floor plate stands up</source>
+        <translation>die Bodenplatte steht hoch</translation>
+    </message>
+    <message>
+        <source>the fuel cock is half shut</source>
+        <translation>der Kraftstoffhahn ist halb zu</translation>
+    </message>
+    <message>
+        <source>the fuel cock is shut</source>
+        <translation>der Kraftstoffhahn ist zu</translation>
+    </message>
+    <message>
+        <source>the generator&apos;s belt lies in the tray</source>
+        <translation>der Riemen des Generators liegt in der Wanne</translation>
+    </message>
+    <message>
+        <source>the glass is cracked</source>
+        <translation>das Glas ist gesprungen</translation>
+    </message>
+    <message>
+        <source>the guard hangs by one end</source>
+        <translation>der Schutz hängt an einem Ende</translation>
+    </message>
+    <message>
+        <source>the handle does nothing</source>
+        <translation>der Griff bewirkt nichts</translation>
+    </message>
+    <message>
+        <source>the handle will not go in</source>
+        <translation>der Griff geht nicht hinein</translation>
+    </message>
+    <message>
+        <source>the handle will not lift</source>
+        <translation>der Griff lässt sich nicht heben</translation>
+    </message>
+    <message>
+        <source>the heat lines are whole</source>
+        <translation>die Meldeleitungen sind ganz</translation>
+    </message>
+    <message>
+        <source>the high trumpet is plugged</source>
+        <translation>der hohe Trichter ist verstopft</translation>
+    </message>
+    <message>
+        <source>the hole does not line up</source>
+        <translation>das Loch fluchtet nicht</translation>
+    </message>
+    <message>
+        <source>the isolating switch is at cab</source>
+        <translation>der Trennschalter steht auf Führerstand</translation>
+    </message>
+    <message>
+        <source>the isolating switch is at ground</source>
+        <translation>der Trennschalter steht auf Boden</translation>
+    </message>
+    <message>
+        <source>the isolating switch is not at cab</source>
+        <translation>der Trennschalter steht nicht auf Führerstand</translation>
+    </message>
+    <message>
+        <source>the isolating switch is not at ground</source>
+        <translation>der Trennschalter steht nicht auf Boden</translation>
+    </message>
+    <message>
+        <source>the isolating switch is not at off</source>
+        <translation>der Trennschalter steht nicht auf Aus</translation>
+    </message>
+    <message>
+        <source>the isolating switch is not off</source>
+        <translation>der Trennschalter steht nicht auf Aus</translation>
+    </message>
+    <message>
+        <source>the isolating switch is off</source>
+        <translation>der Trennschalter steht auf Aus</translation>
+    </message>
+    <message>
+        <source>the jumper between the cars does not make</source>
+        <translation>das Steuerkabel zwischen den Wagen hat keinen Kontakt</translation>
+    </message>
+    <message>
+        <source>the jumper between the cars makes</source>
+        <translation>das Steuerkabel zwischen den Wagen hat Kontakt</translation>
+    </message>
+    <message>
+        <source>the key switch is off, or has no key</source>
+        <translation>der Schlüsselschalter ist aus oder hat keinen Schlüssel</translation>
+    </message>
+    <message>
+        <source>the key switch is on</source>
+        <translation>der Schlüsselschalter ist ein</translation>
+    </message>
+    <message>
+        <source>the key will not come out</source>
+        <translation>der Schlüssel geht nicht heraus</translation>
+    </message>
+    <message>
+        <source>the lamp breaker is in</source>
+        <translation>der Automat Meldelampen ist ein</translation>
+    </message>
+    <message>
+        <source>the lamp breaker is out</source>
+        <translation>der Automat Meldelampen ist aus</translation>
+    </message>
+    <message>
+        <source>the lamp has its current and stays dark: it is the lamp itself</source>
+        <translation>die Lampe hat Strom und bleibt dunkel: es liegt an der Lampe selbst</translation>
+    </message>
+    <message>
+        <source>the lamp of engine 1 stays dark</source>
+        <translation>die Lampe von Motor 1 bleibt dunkel</translation>
+    </message>
+    <message>
+        <source>the lamp of engine 2 stays dark</source>
+        <translation>die Lampe von Motor 2 bleibt dunkel</translation>
+    </message>
+    <message>
+        <source>the lamp test is not pressed</source>
+        <translation>die Lampenprobe ist nicht gedrückt</translation>
+    </message>
+    <message>
+        <source>the lamp test is pressed</source>
+        <translation>die Lampenprobe ist gedrückt</translation>
+    </message>
+    <message>
+        <source>the lever is blocked</source>
+        <translation>der Hebel ist gesperrt</translation>
+    </message>
+    <message>
+        <source>the lever will not go in</source>
+        <translation>der Hebel geht nicht hinein</translation>
+    </message>
+    <message>
+        <source>the lever will not lift</source>
+        <translation>der Hebel lässt sich nicht heben</translation>
+    </message>
+    <message>
+        <source>the lid stands open</source>
+        <translation>der Deckel steht offen</translation>
+    </message>
+    <message>
+        <source>the lights breaker is in</source>
+        <translation>der Automat Beleuchtung ist ein</translation>
+    </message>
+    <message>
+        <source>the lights breaker is out</source>
+        <translation>der Automat Beleuchtung ist aus</translation>
+    </message>
+    <message>
+        <source>the locking pin is gone</source>
+        <translation>der Sperrbolzen fehlt</translation>
+    </message>
+    <message>
+        <source>the low trumpet is plugged with snow</source>
+        <translation>der tiefe Trichter ist mit Schnee verstopft</translation>
+    </message>
+    <message>
+        <source>the needle is out of the green</source>
+        <translation>der Zeiger ist nicht im Grünen</translation>
+    </message>
+    <message>
+        <source>the other cab&apos;s key is on</source>
+        <translation>der Schlüssel des anderen Führerstands ist ein</translation>
+    </message>
+    <message>
+        <source>the paint is blue and flaking: it has run hot</source>
+        <translation>der Lack ist blau und blättert: es ist heiß gelaufen</translation>
+    </message>
+    <message>
+        <source>the pawl is in the ratchet</source>
+        <translation>die Klinke liegt im Sperrrad</translation>
+    </message>
+    <message>
+        <source>the pawl is out of the ratchet</source>
+        <translation>die Klinke ist aus dem Sperrrad</translation>
+    </message>
+    <message>
+        <source>the pawl&apos;s tip is worn round</source>
+        <translation>die Spitze der Klinke ist rund abgenutzt</translation>
+    </message>
+    <message>
+        <source>the pin is gone, a bolt in its place</source>
+        <translation>der Bolzen fehlt, eine Schraube steckt dafür</translation>
+    </message>
+    <message>
+        <source>the pin is in its keeper, the seal is cut</source>
+        <translation>der Bolzen ist im Halter, die Plombe ist durchgeschnitten</translation>
+    </message>
+    <message>
+        <source>the pin is in the sleeve</source>
+        <translation>der Bolzen steckt in der Muffe</translation>
+    </message>
+    <message>
+        <source>the pin will not go in</source>
+        <translation>der Bolzen geht nicht hinein</translation>
+    </message>
+    <message>
+        <source>the red glass has slipped, white shows</source>
+        <translation>das rote Glas ist verrutscht, Weiß ist zu sehen</translation>
+    </message>
+    <message>
+        <source>the red tell-tale is out</source>
+        <translation>der rote Anzeiger steht heraus</translation>
+    </message>
+    <message>
+        <source>the release pipe needle does not rest on its zero</source>
+        <translation>der Zeiger der Löseleitung ruht nicht auf null</translation>
+    </message>
+    <message>
+        <source>the release pipe needle does not stir when tapped</source>
+        <translation>der Zeiger der Löseleitung rührt sich beim Klopfen nicht</translation>
+    </message>
+    <message>
+        <source>the reverser is at a direction</source>
+        <translation>der Richtungshebel steht auf einer Richtung</translation>
+    </message>
+    <message>
+        <source>the reverser is at off</source>
+        <translation>der Richtungshebel steht auf Aus</translation>
+    </message>
+    <message>
+        <source>the reverser is not at off</source>
+        <translation>der Richtungshebel steht nicht auf Aus</translation>
+    </message>
+    <message>
+        <source>the reverser stands at forward</source>
+        <translation>der Richtungshebel steht auf vorwärts</translation>
+    </message>
+    <message>
+        <source>the reverser stands at reverse</source>
+        <translation>der Richtungshebel steht auf rückwärts</translation>
+    </message>
+    <message>
+        <source>the reverser&apos;s contacts do not make</source>
+        <translation>die Kontakte des Richtungswenders schließen nicht</translation>
+    </message>
+    <message>
+        <source>the reverser&apos;s contacts make</source>
+        <translation>die Kontakte des Richtungswenders schließen</translation>
+    </message>
+    <message>
+        <source>the reversing lever is in</source>
+        <translation>der Richtungshebel steckt</translation>
+    </message>
+    <message>
+        <source>the rod stands far out</source>
+        <translation>die Stange steht weit heraus</translation>
+    </message>
+    <message>
+        <source>the run is over</source>
+        <translation>die Fahrt ist zu Ende</translation>
+    </message>
+    <message>
+        <source>the safety device is held</source>
+        <translation>der Totmann wird gehalten</translation>
+    </message>
+    <message>
+        <source>the safety device is not held</source>
+        <translation>der Totmann wird nicht gehalten</translation>
+    </message>
+    <message>
+        <source>the seal is cut and laid back to look whole; the cock is shut</source>
+        <translation>die Plombe ist durchgeschnitten und zurückgelegt, damit sie ganz aussieht; der Hahn ist zu</translation>
+    </message>
+    <message>
+        <source>the second person is not at the rear</source>
+        <translation>die zweite Person ist nicht am hinteren Ende</translation>
+    </message>
+    <message>
+        <source>the second tachometer&apos;s needle does not rest on its zero</source>
+        <translation>der Zeiger des zweiten Drehzahlmessers ruht nicht auf null</translation>
+    </message>
+    <message>
+        <source>the second tachometer&apos;s needle does not stir when tapped</source>
+        <translation>der Zeiger des zweiten Drehzahlmessers rührt sich beim Klopfen nicht</translation>
+    </message>
+    <message>
+        <source>the shaft is bright where it rubs on its guard</source>
+        <translation>die Welle ist blank, wo sie am Schutz scheuert</translation>
+    </message>
+    <message>
+        <source>the speed needle does not rest on its zero</source>
+        <translation>der Fahrtzeiger ruht nicht auf null</translation>
+    </message>
+    <message>
+        <source>the speed needle does not stir when tapped</source>
+        <translation>der Fahrtzeiger rührt sich beim Klopfen nicht</translation>
+    </message>
+    <message>
+        <source>the start breaker is in</source>
+        <translation>der Automat Anlassen ist ein</translation>
+    </message>
+    <message>
+        <source>the start breaker is out</source>
+        <translation>der Automat Anlassen ist aus</translation>
+    </message>
+    <message>
+        <source>the start button at the engine is not pressed</source>
+        <translation>der Anlassknopf am Motor ist nicht gedrückt</translation>
+    </message>
+    <message>
+        <source>the start button at the engine is pressed</source>
+        <translation>der Anlassknopf am Motor ist gedrückt</translation>
+    </message>
+    <message>
+        <source>the start button is not pressed</source>
+        <translation>der Anlassknopf ist nicht gedrückt</translation>
+    </message>
+    <message>
+        <source>the start button is pressed</source>
+        <translation>der Anlassknopf ist gedrückt</translation>
+    </message>
+    <message>
+        <source>the start relay does not pull</source>
+        <translation>das Anlassrelais zieht nicht an</translation>
+    </message>
+    <message>
+        <source>the start relay pulls</source>
+        <translation>das Anlassrelais zieht an</translation>
+    </message>
+    <message>
+        <source>the stop button is not pressed</source>
+        <translation>der Abstellknopf ist nicht gedrückt</translation>
+    </message>
+    <message>
+        <source>the stop button is pressed</source>
+        <translation>der Abstellknopf ist gedrückt</translation>
+    </message>
+    <message>
+        <source>the stop lever at the engine is not pulled</source>
+        <translation>der Abstellhebel am Motor ist nicht gezogen</translation>
+    </message>
+    <message>
+        <source>the stop lever at the engine is pulled</source>
+        <translation>der Abstellhebel am Motor ist gezogen</translation>
+    </message>
+    <message>
+        <source>the stop solenoid does not pull</source>
+        <translation>der Abstellmagnet zieht nicht an</translation>
+    </message>
+    <message>
+        <source>the stop solenoid pulls</source>
+        <translation>der Abstellmagnet zieht an</translation>
+    </message>
+    <message>
+        <source>the switch was left from yesterday, put it back</source>
+        <translation>der Schalter blieb von gestern stehen, stellen Sie ihn zurück</translation>
+    </message>
+    <message>
+        <source>the throttle is not shut</source>
+        <translation>der Fahrschalter ist nicht zu</translation>
+    </message>
+    <message>
+        <source>the throttle is open</source>
+        <translation>der Fahrschalter ist offen</translation>
+    </message>
+    <message>
+        <source>the throttle is shut</source>
+        <translation>der Fahrschalter ist zu</translation>
+    </message>
+    <message>
+        <source>the throttle motor&apos;s valves do not open</source>
+        <translation>die Ventile der Gasverstellung öffnen nicht</translation>
+    </message>
+    <message>
+        <source>the throttle motor&apos;s valves open</source>
+        <translation>die Ventile der Gasverstellung öffnen</translation>
+    </message>
+    <message>
+        <source>the top leaf is broken</source>
+        <translation>das oberste Federblatt ist gebrochen</translation>
+    </message>
+    <message>
+        <source>the train pipe needle does not rest on its zero</source>
+        <translation>der Zeiger der Zugleitung ruht nicht auf null</translation>
+    </message>
+    <message>
+        <source>the train pipe needle does not stir when tapped</source>
+        <translation>der Zeiger der Zugleitung rührt sich beim Klopfen nicht</translation>
+    </message>
+    <message>
+        <source>the unit is moving</source>
+        <translation>der Zug bewegt sich</translation>
+    </message>
+    <message>
+        <source>the wheel is hard and the chain hangs slack</source>
+        <translation>das Rad ist fest, und die Kette hängt schlaff</translation>
+    </message>
+    <message>
+        <source>the wheel will not turn</source>
+        <translation>das Rad dreht sich nicht</translation>
+    </message>
+    <message>
+        <source>the working has changed</source>
+        <translation>der Umlauf hat sich geändert</translation>
+    </message>
+    <message>
+        <source>there is no brake handle</source>
+        <translation>der Bremsgriff fehlt</translation>
+    </message>
+    <message>
+        <source>there is no handle</source>
+        <translation>der Griff fehlt</translation>
+    </message>
+    <message>
+        <source>there is no key in it</source>
+        <translation>es steckt kein Schlüssel darin</translation>
+    </message>
+    <message>
+        <source>there is no reversing lever</source>
+        <translation>der Richtungshebel fehlt</translation>
+    </message>
+    <message>
+        <source>there is none</source>
+        <translation>es gibt keines</translation>
+    </message>
+    <message>
+        <source>there is one in it</source>
+        <translation>es steckt schon eines darin</translation>
+    </message>
+    <message>
+        <source>thick, all hanging true</source>
+        <translation>dick, alle hängen gerade</translation>
+    </message>
+    <message>
+        <source>thin, smells of fuel: diesel in the oil</source>
+        <translation>dünn, riecht nach Kraftstoff: Diesel im Öl</translation>
+    </message>
+    <message>
+        <source>this corner sits low</source>
+        <translation>diese Ecke hängt tief</translation>
+    </message>
+    <message>
+        <source>this desk is alive</source>
+        <translation>dieses Pult ist besetzt</translation>
+    </message>
+    <message>
+        <source>this desk is dead</source>
+        <translation>dieses Pult ist tot</translation>
+    </message>
+    <message>
+        <source>tight and whole</source>
+        <translation>fest und ganz</translation>
+    </message>
+    <message>
+        <source>to the mark, clear</source>
+        <translation>bis zur Marke, klar</translation>
+    </message>
+    <message>
+        <source>too dark to see</source>
+        <translation>zu dunkel zum Sehen</translation>
+    </message>
+    <message>
+        <source>too dirty to see through in rain</source>
+        <translation>zu schmutzig, um im Regen hindurchzusehen</translation>
+    </message>
+    <message>
+        <source>trumpets clear</source>
+        <translation>Trichter frei</translation>
+    </message>
+    <message>
+        <source>two, whole</source>
+        <translation>zwei, ganz</translation>
+    </message>
+    <message>
+        <source>under a quarter</source>
+        <translation>unter einem Viertel</translation>
+    </message>
+    <message>
+        <source>understood</source>
+        <translation>verstanden</translation>
+    </message>
+    <message>
+        <source>valve open at the rear</source>
+        <translation>Ventil hinten offen</translation>
+    </message>
+    <message>
+        <source>valve shut at the rear</source>
+        <translation>Ventil hinten zu</translation>
+    </message>
+    <message>
+        <source>walking takes its time</source>
+        <translation>Gehen braucht seine Zeit</translation>
+    </message>
+    <message>
+        <source>water in the bowl</source>
+        <translation>Wasser im Schauglas</translation>
+    </message>
+    <message>
+        <source>well above the upper mark</source>
+        <translation>weit über der oberen Marke</translation>
+    </message>
+    <message>
+        <source>well below 24</source>
+        <translation>weit unter 24</translation>
+    </message>
+    <message>
+        <source>wet round the bell</source>
+        <translation>nass rings um die Glocke</translation>
+    </message>
+    <message>
+        <source>white crust of acid on the terminals</source>
+        <translation>weiße Säurekruste auf den Polen</translation>
+    </message>
+    <message>
+        <source>white dark, red dark</source>
+        <translation>weiß dunkel, rot dunkel</translation>
+    </message>
+    <message>
+        <source>white dark, red lit</source>
+        <translation>weiß dunkel, rot leuchtet</translation>
+    </message>
+    <message>
+        <source>white lamps off</source>
+        <translation>weiße Lampen aus</translation>
+    </message>
+    <message>
+        <source>white lamps on</source>
+        <translation>weiße Lampen ein</translation>
+    </message>
+    <message>
+        <source>white lit, red dark</source>
+        <translation>weiß leuchtet, rot dunkel</translation>
+    </message>
+    <message>
+        <source>white lit, red lit</source>
+        <translation>weiß leuchtet, rot leuchtet</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>ganz</translation>
+    </message>
+    <message>
+        <source>whole, plate down</source>
+        <translation>ganz, Platte liegt</translation>
+    </message>
+    <message>
+        <source>whole, turns free</source>
+        <translation>ganz, dreht frei</translation>
+    </message>
+    <message>
+        <source>whole; the radiator behind it is packed with leaves</source>
+        <translation>ganz; der Kühler dahinter ist voll Laub</translation>
+    </message>
+    <message>
+        <source>you are walking</source>
+        <translation>Sie gehen gerade</translation>
+    </message>
+    <message>
+        <source>you are walking already</source>
+        <translation>Sie gehen schon</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>one line</source>
+        <translation>eine Zeile</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines</source>
+        <translation>
+            <numerusform>%n Zeile</numerusform>
+            <numerusform>%n Zeilen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 at %2. Nothing was watched up to it: %3.</source>
+        <translation>%1 bei %2. Bis dahin wurde nichts beobachtet: %3.</translation>
+    </message>
+    <message>
+        <source>Not done within %1 s of it: %2.</source>
+        <translation>Nicht getan innerhalb von %1 s danach: %2.</translation>
+    </message>
+    <message>
+        <source>Not done yet after the one at %1: %2.</source>
+        <translation>Noch nicht getan nach dem bei %1: %2.</translation>
+    </message>
+    <message>
+        <source>Not done before the run ended at %1: %2.</source>
+        <translation>Nicht getan, bevor die Fahrt bei %1 endete: %2.</translation>
+    </message>
+    <message>
+        <source>Asked after it: %1; reached %2 s after.</source>
+        <translation>Danach verlangt: %1; erreicht nach %2 s.</translation>
+    </message>
+    <message>
+        <source>Asked after it: %1; not kept, %2 s after.</source>
+        <translation>Danach verlangt: %1; nicht eingehalten, nach %2 s.</translation>
+    </message>
+    <message>
+        <source>Asked after it: %1; kept until %2, %3 s after.</source>
+        <translation>Danach verlangt: %1; eingehalten bis: %2, nach %3 s.</translation>
+    </message>
+    <message>
+        <source>Asked after it: %1; %2 before the run ended.</source>
+        <translation>Danach verlangt: %1; %2, bevor die Fahrt endete.</translation>
+    </message>
+    <message>
+        <source>Asked after it: %1; %2 within %3 s.</source>
+        <translation>Danach verlangt: %1; %2 innerhalb von %3 s.</translation>
+    </message>
+    <message>
+        <source>Asked after it: %1; %2.</source>
+        <translation>Danach verlangt: %1; %2.</translation>
+    </message>
+    <message>
+        <source>Asked until %1, %2 s after: %3; not quite kept.</source>
+        <translation>Verlangt bis: %1, nach %2 s: %3; nicht ganz eingehalten.</translation>
+    </message>
+    <message>
+        <source>Asked until %1: %2; it failed %3 s after.</source>
+        <translation>Verlangt bis: %1: %2; nach %3 s war es nicht mehr so.</translation>
+    </message>
+    <message>
+        <source>Not done since the last time, at %1: %2.</source>
+        <translation>Nicht getan seit dem letzten Mal, bei %1: %2.</translation>
+    </message>
+    <message>
+        <source>Not done right before it: %1.</source>
+        <translation>Nicht getan unmittelbar davor: %1.</translation>
+    </message>
+    <message>
+        <source>Not done before it, in this order: %1.</source>
+        <translation>Nicht getan davor, in dieser Folge: %1.</translation>
+    </message>
+    <message>
+        <source>Not done before it, at least %1 s: %2.</source>
+        <translation>Nicht getan davor, mindestens %1 s: %2.</translation>
+    </message>
+    <message>
+        <source>Not done before it, at most %1 s: %2.</source>
+        <translation>Nicht getan davor, höchstens %1 s: %2.</translation>
+    </message>
+    <message>
+        <source>Not done before it, %1 s to %2 s: %3.</source>
+        <translation>Nicht getan davor, %1 s bis %2 s: %3.</translation>
+    </message>
+    <message>
+        <source>Not done before it: %1.</source>
+        <translation>Nicht getan davor: %1.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3 %4 s before; asked: at least %5 s.</source>
+        <translation>%1 bei %2, %4 s davor: %3; verlangt: mindestens %5 s.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3 %4 s before; asked: at most %5 s.</source>
+        <translation>%1 bei %2, %4 s davor: %3; verlangt: höchstens %5 s.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3 %4 s before; asked: %5 s to %6 s.</source>
+        <translation>%1 bei %2, %4 s davor: %3; verlangt: %5 s bis %6 s.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3 %4 s before.</source>
+        <translation>%1 bei %2, %4 s davor: %3.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3 %4 s after.</source>
+        <translation>%1 bei %2, %4 s danach: %3.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3 s after %4.</source>
+        <translation>%1 bei %2, %3 s nach: %4.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, for the %3. time; %4 allowed.</source>
+        <translation>%1 bei %2, zum %3. Mal; %4 erlaubt.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, but no %3.</source>
+        <translation>%1 bei %2, aber nicht: %3.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 and %3 at %4.</source>
+        <translation>%1 bei %2 und %3 bei %4.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, in its place.</source>
+        <translation>%1 bei %2, an seinem Platz.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, before %3.</source>
+        <translation>%1 bei %2, vor: %3.</translation>
+    </message>
+    <message>
+        <source>%1 at %2: before %3.</source>
+        <translation>%1 bei %2: vor: %3.</translation>
+    </message>
+    <message>
+        <source>%1 at %2: too late.</source>
+        <translation>%1 bei %2: zu spät.</translation>
+    </message>
+    <message>
+        <source>%1 at %2: %3.</source>
+        <translation>%1 bei %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1: never.</source>
+        <translation>%1: nie.</translation>
+    </message>
+    <message>
+        <source>%1 did not come by %2.</source>
+        <translation>%1 kam nicht bis %2.</translation>
+    </message>
+    <message>
+        <source>%1 came %2 of %3 times by %4.</source>
+        <translation>%1 kam %2 von %3 Malen bis %4.</translation>
+    </message>
+    <message>
+        <source>It fell %1 %2 in %3 s, %4 in a minute; asked: within %5.</source>
+        <translation>Es fiel um %1 %2 in %3 s, %4 in einer Minute; verlangt: auf %5 genau.</translation>
+    </message>
+    <message>
+        <source>Nothing was watched up to it: %1.</source>
+        <translation>Bis dahin wurde nichts beobachtet: %1.</translation>
+    </message>
+    <message>
+        <source>Asked before it: %1, ever since %2, last at %3.</source>
+        <translation>Davor verlangt: %1, und zwar seit: %2, zuletzt bei %3.</translation>
+    </message>
+    <message>
+        <source>Asked before it: %1, ever since %2.</source>
+        <translation>Davor verlangt: %1, und zwar seit: %2.</translation>
+    </message>
+    <message>
+        <source>Asked before it: %1, for %2 s.</source>
+        <translation>Davor verlangt: %1, für %2 s.</translation>
+    </message>
+    <message>
+        <source>Asked before it: %1.</source>
+        <translation>Davor verlangt: %1.</translation>
+    </message>
+    <message>
+        <source>It had been so for %1 s.</source>
+        <translation>Es war seit %1 s so.</translation>
+    </message>
+    <message>
+        <source>From %1, not kept: %2, while %3, for %4 s and more.</source>
+        <translation>Ab %1, nicht eingehalten: %2, während: %3, für %4 s und länger.</translation>
+    </message>
+    <message>
+        <source>From %1, not kept: %2, while %3.</source>
+        <translation>Ab %1, nicht eingehalten: %2, während: %3.</translation>
+    </message>
+    <message>
+        <source>From %1, not kept: %2, for %3 s and more.</source>
+        <translation>Ab %1, nicht eingehalten: %2, für %3 s und länger.</translation>
+    </message>
+    <message>
+        <source>From %1, not kept: %2.</source>
+        <translation>Ab %1, nicht eingehalten: %2.</translation>
+    </message>
+    <message>
+        <source>From %1: %2, while %3, for %4 s and more.</source>
+        <translation>Ab %1: %2, während: %3, für %4 s und länger.</translation>
+    </message>
+    <message>
+        <source>From %1: %2, while %3.</source>
+        <translation>Ab %1: %2, während: %3.</translation>
+    </message>
+    <message>
+        <source>From %1: %2, for %3 s and more.</source>
+        <translation>Ab %1: %2, für %3 s und länger.</translation>
+    </message>
+    <message>
+        <source>From %1: %2.</source>
+        <translation>Ab %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 at %2.</source>
+        <translation>%1 bei %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2 and %3</source>
+        <translation>%1, %2 und %3</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>It came too early.</source>
+        <translation>Es kam zu früh.</translation>
+    </message>
+    <message>
+        <source>All was done before it.</source>
+        <translation>Alles wurde davor getan.</translation>
+    </message>
+    <message>
+        <source>So it was.</source>
+        <translation>So war es.</translation>
+    </message>
+    <message>
+        <source>It was not so.</source>
+        <translation>So war es nicht.</translation>
+    </message>
+    <message>
+        <source>It had been so.</source>
+        <translation>Es war so gewesen.</translation>
+    </message>
+    <message>
+        <source>It had not been so in time.</source>
+        <translation>Es war nicht rechtzeitig so gewesen.</translation>
+    </message>
+    <message>
+        <source>That had not been.</source>
+        <translation>Das war nicht gewesen.</translation>
+    </message>
+    <message>
+        <source>It was kept.</source>
+        <translation>Es wurde eingehalten.</translation>
+    </message>
+    <message>
+        <source>It was not kept.</source>
+        <translation>Es wurde nicht eingehalten.</translation>
+    </message>
+    <message>
+        <source>No number was told.</source>
+        <translation>Keine Zahl wurde gesagt.</translation>
+    </message>
+    <message>
+        <source>reached</source>
+        <translation>erreicht</translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>nicht erreicht</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>eingehalten</translation>
+    </message>
+    <message>
+        <source>not kept</source>
+        <translation>nicht eingehalten</translation>
+    </message>
+    <message>
+        <source>10 psi of oil</source>
+        <translation>10 psi Öldruck</translation>
+    </message>
+    <message>
+        <source>15 inches on the way up holds nothing, and the unit rolls.</source>
+        <translation>15 Zoll auf dem Weg nach oben halten nichts, und der Zug rollt.</translation>
+    </message>
+    <message>
+        <source>15 s at most</source>
+        <translation>höchstens 15 s</translation>
+    </message>
+    <message>
+        <source>15 s at most, 30 s rest, three tries, then find out why.</source>
+        <translation>Höchstens 15 s, 30 s Ruhe, drei Versuche, dann nach der Ursache suchen.</translation>
+    </message>
+    <message>
+        <source>19.5 inHg counts as 21, 5 inHg left as applied</source>
+        <translation>19,5 inHg gelten als 21, 5 verbliebene inHg als angelegt</translation>
+    </message>
+    <message>
+        <source>19.5 or more read at the rear</source>
+        <translation>19,5 oder mehr hinten abgelesen</translation>
+    </message>
+    <message>
+        <source>2 inHg or less</source>
+        <translation>2 inHg oder weniger</translation>
+    </message>
+    <message>
+        <source>2 inHg or less with the valve</source>
+        <translation>2 inHg oder weniger mit dem Ventil</translation>
+    </message>
+    <message>
+        <source>20 inHg again</source>
+        <translation>wieder 20 inHg</translation>
+    </message>
+    <message>
+        <source>20 inHg counts as 21, 2 inHg as nothing</source>
+        <translation>20 inHg gelten als 21, 2 inHg als nichts</translation>
+    </message>
+    <message>
+        <source>20 inHg or more</source>
+        <translation>20 inHg oder mehr</translation>
+    </message>
+    <message>
+        <source>21 shown first, from there down to 16-12, lapped</source>
+        <translation>erst 21 gezeigt, von da hinunter auf 16-12, Abschluss</translation>
+    </message>
+    <message>
+        <source>22 inHg at most</source>
+        <translation>höchstens 22 inHg</translation>
+    </message>
+    <message>
+        <source>25 inHg in the release pipe</source>
+        <translation>25 inHg in der Löseleitung</translation>
+    </message>
+    <message>
+        <source>3 m at most</source>
+        <translation>höchstens 3 m</translation>
+    </message>
+    <message>
+        <source>30 seconds of rest between two tries at engine 1</source>
+        <translation>30 Sekunden Ruhe zwischen zwei Versuchen an Motor 1</translation>
+    </message>
+    <message>
+        <source>30 seconds of rest between two tries at engine 2</source>
+        <translation>30 Sekunden Ruhe zwischen zwei Versuchen an Motor 2</translation>
+    </message>
+    <message>
+        <source>5 inHg of brake</source>
+        <translation>5 inHg Bremsung</translation>
+    </message>
+    <message>
+        <source>5 inHg of brake and more</source>
+        <translation>5 inHg Bremsung und mehr</translation>
+    </message>
+    <message>
+        <source>5 to 7 inHg at 20 to 30 mph, felt, then full release.</source>
+        <translation>5 bis 7 inHg bei 20 bis 30 mph, gespürt, dann ganz lösen.</translation>
+    </message>
+    <message>
+        <source>6 inHg of brake</source>
+        <translation>6 inHg Bremsung</translation>
+    </message>
+    <message>
+        <source>80 psi on the gauge, two less forgiven</source>
+        <translation>80 psi an der Uhr, zwei weniger werden verziehen</translation>
+    </message>
+    <message>
+        <source>80 psi or more at departure</source>
+        <translation>80 psi oder mehr bei der Abfahrt</translation>
+    </message>
+    <message>
+        <source>93 psi seen, from the cab</source>
+        <translation>93 psi gesehen, vom Führerstand aus</translation>
+    </message>
+    <message>
+        <source>A dark bulb says the same as a dead circuit.</source>
+        <translation>Eine kaputte Lampe sagt dasselbe wie ein toter Stromkreis.</translation>
+    </message>
+    <message>
+        <source>A dead desk ten minutes later.</source>
+        <translation>Zehn Minuten später ein totes Pult.</translation>
+    </message>
+    <message>
+        <source>A dead device looks just the same, and the way back leads from there.</source>
+        <translation>Ein toter Totmann sieht genauso aus, und der Rückweg führt von dort weg.</translation>
+    </message>
+    <message>
+        <source>A dead device looks just the same.</source>
+        <translation>Ein toter Totmann sieht genauso aus.</translation>
+    </message>
+    <message>
+        <source>A defect found is in the repair book within ten minutes</source>
+        <translation>Ein gefundener Mangel steht binnen zehn Minuten im Übergabebuch</translation>
+    </message>
+    <message>
+        <source>A driver who collapses does not move the brake valve.</source>
+        <translation>Ein Fahrer, der zusammenbricht, bewegt das Bremsventil nicht.</translation>
+    </message>
+    <message>
+        <source>A figure that was not read is worse than none: it is believed.</source>
+        <translation>Eine Zahl, die nicht abgelesen wurde, ist schlimmer als keine: man glaubt ihr.</translation>
+    </message>
+    <message>
+        <source>A fourth does what three did not: it empties the battery.</source>
+        <translation>Ein vierter schafft, was drei nicht schafften: er leert die Batterie.</translation>
+    </message>
+    <message>
+        <source>A kinked hose, and the rear has no brake.</source>
+        <translation>Ein geknickter Schlauch, und hinten ist keine Bremse.</translation>
+    </message>
+    <message>
+        <source>A leak is found here, not on the road.</source>
+        <translation>Eine Undichtheit wird hier gefunden, nicht auf der Strecke.</translation>
+    </message>
+    <message>
+        <source>A minute dry ruins it.</source>
+        <translation>Eine Minute trocken zerstört ihn.</translation>
+    </message>
+    <message>
+        <source>A needle does not show a block on a tyre.</source>
+        <translation>Ein Zeiger zeigt keinen Klotz am Reifen.</translation>
+    </message>
+    <message>
+        <source>A pause of 1.4 seconds between selecting a gear and opening the throttle</source>
+        <translation>Eine Pause von 1,4 Sekunden zwischen Gangwahl und Gasgeben</translation>
+    </message>
+    <message>
+        <source>A platform is rarely quite level.</source>
+        <translation>Ein Bahnsteig ist selten ganz eben.</translation>
+    </message>
+    <message>
+        <source>A throttle left open or a gear left in waits for the button.</source>
+        <translation>Ein offener Fahrschalter oder ein eingelegter Gang wartet nur auf den Knopf.</translation>
+    </message>
+    <message>
+        <source>A valve that only does all or nothing stops no train at a mark.</source>
+        <translation>Ein Ventil, das nur alles oder nichts kann, hält keinen Zug an einer Tafel.</translation>
+    </message>
+    <message>
+        <source>After three find out why.</source>
+        <translation>Nach dreien die Ursache suchen.</translation>
+    </message>
+    <message>
+        <source>After three minutes of running: stop it, see the lamp go, start it again.</source>
+        <translation>Nach drei Minuten Lauf: abstellen, die Lampe erlöschen sehen, wieder anlassen.</translation>
+    </message>
+    <message>
+        <source>Agree it, send a code, hear it come back.</source>
+        <translation>Vereinbaren, ein Zeichen geben, es zurückkommen hören.</translation>
+    </message>
+    <message>
+        <source>Air lamp lit before power is put on</source>
+        <translation>Luftlampe leuchtet, bevor Gas gegeben wird</translation>
+    </message>
+    <message>
+        <source>An answer says: I go.</source>
+        <translation>Eine Antwort heißt: ich fahre.</translation>
+    </message>
+    <message>
+        <source>An open hose is no brake.</source>
+        <translation>Ein offener Schlauch ist keine Bremse.</translation>
+    </message>
+    <message>
+        <source>An open valve is no vacuum; a dark end is not seen.</source>
+        <translation>Ein offenes Ventil ist kein Vakuum; ein dunkles Ende wird nicht gesehen.</translation>
+    </message>
+    <message>
+        <source>Apply to 16 and lap: it holds. To 10 and lap. Full. Release: 21 again.</source>
+        <translation>Auf 16 bremsen und Abschluss: sie hält. Auf 10 und Abschluss. Voll. Lösen: wieder 21.</translation>
+    </message>
+    <message>
+        <source>Ask at the lineside, wait for the answer, look both ways, then go.</source>
+        <translation>Am Gleis fragen, die Antwort abwarten, nach beiden Seiten sehen, dann gehen.</translation>
+    </message>
+    <message>
+        <source>Ask leave to walk the line, and wait for the answer, before going to the unit</source>
+        <translation>Um Erlaubnis bitten, am Gleis zu gehen, und die Antwort abwarten, bevor der Zug aufgesucht wird</translation>
+    </message>
+    <message>
+        <source>Ask with the brake fully on, ask again with it off, and wait for each answer.</source>
+        <translation>Bei voll angelegter Bremse fragen, gelöst noch einmal fragen, und jede Antwort abwarten.</translation>
+    </message>
+    <message>
+        <source>Ask, look again, or enter it.</source>
+        <translation>Fragen, noch einmal hinsehen oder eintragen.</translation>
+    </message>
+    <message>
+        <source>At 21 in release, handbrakes on: let go, count, watch the needle fall below 5. Take hold, it resets.</source>
+        <translation>Bei 21 auf Lösen, Handbremsen fest: loslassen, zählen, den Zeiger unter 5 fallen sehen. Festhalten, er stellt sich zurück.</translation>
+    </message>
+    <message>
+        <source>At 21, lapped: rear gauge read to you, guard&apos;s valve opened, the needle falls in front; shut, and up again.</source>
+        <translation>Bei 21, Abschluss: hintere Uhr vorgelesen, Schaffnerventil geöffnet, der Zeiger vorn fällt; zu, und wieder hoch.</translation>
+    </message>
+    <message>
+        <source>At the cupboard: switch closed, breakers in, volts read.</source>
+        <translation>Am Schaltschrank: Schalter geschlossen, Automaten ein, Spannung abgelesen.</translation>
+    </message>
+    <message>
+        <source>Battery switch, breakers and volts read before any start</source>
+        <translation>Batterieschalter, Automaten und Spannung vor jedem Anlassen gelesen</translation>
+    </message>
+    <message>
+        <source>Behind it somebody else has the line.</source>
+        <translation>Dahinter hat jemand anderes das Gleis.</translation>
+    </message>
+    <message>
+        <source>Bell tried both ways before moving</source>
+        <translation>Klingel in beiden Richtungen erprobt, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Belts and shafts take the hand with them.</source>
+        <translation>Riemen und Wellen nehmen die Hand mit.</translation>
+    </message>
+    <message>
+        <source>Between the cars only with the brake holding and no engine turning</source>
+        <translation>Zwischen die Wagen nur, wenn die Bremse hält und kein Motor dreht</translation>
+    </message>
+    <message>
+        <source>Blocks on and off, seen by the second person, in the brake test</source>
+        <translation>Klötze fest und los, von der zweiten Person gesehen, in der Bremsprobe</translation>
+    </message>
+    <message>
+        <source>Blow the drains, shut them; read the tell-tales of the bottles.</source>
+        <translation>Die Hähne ausblasen, schließen; die Anzeiger der Flaschen lesen.</translation>
+    </message>
+    <message>
+        <source>Both handbrakes off before moving</source>
+        <translation>Beide Handbremsen los, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Brake handle, reversing lever, control key, door key, hand lamp, vest.</source>
+        <translation>Bremsgriff, Richtungshebel, Steuerschlüssel, Türschlüssel, Handlampe, Weste.</translation>
+    </message>
+    <message>
+        <source>Brake tried in steps: 16, 10, nothing, and back to 21</source>
+        <translation>Bremse in Stufen erprobt: 16, 10, nichts, und zurück auf 21</translation>
+    </message>
+    <message>
+        <source>By the speedometer: first to 16, second to 29, third to 42.</source>
+        <translation>Nach dem Fahrtmesser: erster bis 16, zweiter bis 29, dritter bis 42.</translation>
+    </message>
+    <message>
+        <source>Call or sound the horn, wait five seconds; anew each time.</source>
+        <translation>Rufen oder Horn geben, fünf Sekunden warten; jedes Mal neu.</translation>
+    </message>
+    <message>
+        <source>Chambers that hold more than the next cab can make drag.</source>
+        <translation>Kammern, die mehr halten, als der nächste Führerstand schafft, schleifen.</translation>
+    </message>
+    <message>
+        <source>Change down, or shut off a notch.</source>
+        <translation>Herunterschalten oder eine Stufe wegnehmen.</translation>
+    </message>
+    <message>
+        <source>Cock, belts, hand throttle, tray and cover of engine 1 judged before starting it</source>
+        <translation>Hahn, Riemen, Handgas, Wanne und Deckel von Motor 1 vor dem Anlassen beurteilt</translation>
+    </message>
+    <message>
+        <source>Cock, belts, hand throttle, tray and cover of engine 2 judged before starting it</source>
+        <translation>Hahn, Riemen, Handgas, Wanne und Deckel von Motor 2 vor dem Anlassen beurteilt</translation>
+    </message>
+    <message>
+        <source>Cold oil does not carry.</source>
+        <translation>Kaltes Öl trägt nicht.</translation>
+    </message>
+    <message>
+        <source>Continuity proved from the rear cab</source>
+        <translation>Durchgang vom hinteren Führerstand aus erwiesen</translation>
+    </message>
+    <message>
+        <source>Control air seen at its cut-out before moving</source>
+        <translation>Steuerluft am Abschaltdruck gesehen, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Cords pulled means no brake at all.</source>
+        <translation>Gezogene Schnüre heißen: gar keine Bremse.</translation>
+    </message>
+    <message>
+        <source>Count them in, count them out.</source>
+        <translation>Hineinzählen, herauszählen.</translation>
+    </message>
+    <message>
+        <source>Dark: read the gauge first, then listen for which drive stands tooth on tooth.</source>
+        <translation>Dunkel: erst die Uhr lesen, dann hören, welcher Antrieb Zahn auf Zahn steht.</translation>
+    </message>
+    <message>
+        <source>Detonators, flags, clips, extinguisher, first aid: there, whole, in date.</source>
+        <translation>Knallkapseln, Flaggen, Klemmen, Löscher, Verbandkasten: da, ganz, gültig.</translation>
+    </message>
+    <message>
+        <source>Dogs at speed break teeth; and off takes the safety device away.</source>
+        <translation>Klauen in Fahrt brechen Zähne; und Aus nimmt den Totmann weg.</translation>
+    </message>
+    <message>
+        <source>Doors stand open there.</source>
+        <translation>Dort stehen Türen offen.</translation>
+    </message>
+    <message>
+        <source>Doors, people, smoke.</source>
+        <translation>Türen, Leute, Rauch.</translation>
+    </message>
+    <message>
+        <source>Drivers of other trains do not know that you are there.</source>
+        <translation>Die Fahrer anderer Züge wissen nicht, dass Sie dort sind.</translation>
+    </message>
+    <message>
+        <source>Each defect found entered in the repair book before moving</source>
+        <translation>Jeder gefundene Mangel im Übergabebuch, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Ease the hand throttle in as it picks up: below 900 rpm while cold.</source>
+        <translation>Das Handgas zurücknehmen, wenn er hochkommt: unter 900 U/min, solange er kalt ist.</translation>
+    </message>
+    <message>
+        <source>Engine 1 stopped once and started again</source>
+        <translation>Motor 1 einmal abgestellt und wieder angelassen</translation>
+    </message>
+    <message>
+        <source>Engine 2 stopped once and started again</source>
+        <translation>Motor 2 einmal abgestellt und wieder angelassen</translation>
+    </message>
+    <message>
+        <source>Engines start under people.</source>
+        <translation>Motoren laufen unter Menschen an.</translation>
+    </message>
+    <message>
+        <source>Enter it, take the decision, tell the shed.</source>
+        <translation>Eintragen, entscheiden, der Werkstatt sagen.</translation>
+    </message>
+    <message>
+        <source>Fast idle, no gear, three minutes.</source>
+        <translation>Schneller Leerlauf, kein Gang, drei Minuten.</translation>
+    </message>
+    <message>
+        <source>From 21 down to 15, lap; then the handbrake.</source>
+        <translation>Von 21 auf 15 hinunter, Abschluss; dann die Handbremse.</translation>
+    </message>
+    <message>
+        <source>From 21: to 16, to 10, full, release; the needle follows each step and stops where left.</source>
+        <translation>Von 21: auf 16, auf 10, voll, lösen; der Zeiger folgt jeder Stufe und bleibt, wo man ihn lässt.</translation>
+    </message>
+    <message>
+        <source>From a platform only with signal and guard</source>
+        <translation>Aus einem Bahnsteig nur mit Signal und Schaffner</translation>
+    </message>
+    <message>
+        <source>From the cab it neither starts nor stops.</source>
+        <translation>Vom Führerstand aus springt er weder an noch geht er aus.</translation>
+    </message>
+    <message>
+        <source>From the cab you see nobody.</source>
+        <translation>Vom Führerstand aus sehen Sie niemanden.</translation>
+    </message>
+    <message>
+        <source>From the seat, with the brake in your hand, you feel the unit go.</source>
+        <translation>Vom Sitz aus, mit der Bremse in der Hand, spüren Sie den Zug anrollen.</translation>
+    </message>
+    <message>
+        <source>Fuel, coolant and oil of engine 1 judged before starting it</source>
+        <translation>Kraftstoff, Kühlwasser und Öl von Motor 1 vor dem Anlassen beurteilt</translation>
+    </message>
+    <message>
+        <source>Fuel, coolant and oil of engine 2 judged before starting it</source>
+        <translation>Kraftstoff, Kühlwasser und Öl von Motor 2 vor dem Anlassen beurteilt</translation>
+    </message>
+    <message>
+        <source>Full application from 21, seen on the needle, before the leading handbrake comes off</source>
+        <translation>Vollbremsung aus 21, am Zeiger gesehen, bevor die vordere Handbremse gelöst wird</translation>
+    </message>
+    <message>
+        <source>Gauge, header tank, dipstick out, wiped, in, out, read.</source>
+        <translation>Anzeige, Ausgleichsbehälter, Messstab heraus, abgewischt, hinein, heraus, abgelesen.</translation>
+    </message>
+    <message>
+        <source>Gear at neutral in both cabs before a hand goes to a start button.</source>
+        <translation>Gang auf neutral in beiden Führerständen, bevor eine Hand an einen Anlassknopf geht.</translation>
+    </message>
+    <message>
+        <source>Gear neutral, throttle shut, reverser off: in both cabs.</source>
+        <translation>Gang neutral, Fahrschalter zu, Richtungshebel aus: in beiden Führerständen.</translation>
+    </message>
+    <message>
+        <source>Gear to neutral and throttle shut once it stands</source>
+        <translation>Gang auf neutral und Fahrschalter zu, sobald er steht</translation>
+    </message>
+    <message>
+        <source>Gears slip on less.</source>
+        <translation>Gänge rutschen bei weniger.</translation>
+    </message>
+    <message>
+        <source>Ground start of engine 1: switch at ground, hand throttle out</source>
+        <translation>Anlassen von Motor 1 vom Boden: Schalter auf Boden, Handgas heraus</translation>
+    </message>
+    <message>
+        <source>Ground start of engine 2: switch at ground, hand throttle out</source>
+        <translation>Anlassen von Motor 2 vom Boden: Schalter auf Boden, Handgas heraus</translation>
+    </message>
+    <message>
+        <source>Hand throttles home before a gear is selected</source>
+        <translation>Handgas in Grundstellung, bevor ein Gang gewählt wird</translation>
+    </message>
+    <message>
+        <source>Handbrake of the leading cab hard on, pawl in, and judged, before any start</source>
+        <translation>Handbremse des vorderen Führerstands fest, Klinke drin und beurteilt, vor jedem Anlassen</translation>
+    </message>
+    <message>
+        <source>Handbrake of the rear cab hard on and judged before any start</source>
+        <translation>Handbremse des hinteren Führerstands fest und beurteilt, vor jedem Anlassen</translation>
+    </message>
+    <message>
+        <source>Handbrake off only with the power brake holding: 5 inHg or more between chambers and pipe</source>
+        <translation>Handbremse nur los, wenn die Vakuumbremse hält: 5 inHg oder mehr zwischen Kammern und Leitung</translation>
+    </message>
+    <message>
+        <source>Handbrakes on, engines stopped, somebody told: then go between.</source>
+        <translation>Handbremsen fest, Motoren abgestellt, jemand weiß es: dann dazwischengehen.</translation>
+    </message>
+    <message>
+        <source>Held by the brake once it stands</source>
+        <translation>Von der Bremse gehalten, sobald er steht</translation>
+    </message>
+    <message>
+        <source>Hill: one notch first, ease the brake off against the pull.</source>
+        <translation>Berg: erst eine Stufe, dann die Bremse gegen den Zug lösen.</translation>
+    </message>
+    <message>
+        <source>Home, and the switch back to cab, before you leave the engine.</source>
+        <translation>Zurück, und den Schalter auf Führerstand, bevor Sie den Motor verlassen.</translation>
+    </message>
+    <message>
+        <source>Horn in both tones, wiper, fire bell and lights tried before moving</source>
+        <translation>Horn in beiden Tönen, Wischer, Brandglocke und Lampen erprobt, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Hoses on their dummies, coupling hooked up, lamps and display right.</source>
+        <translation>Schläuche auf Blindkupplung, Kupplung eingehängt, Lampen und Anzeige richtig.</translation>
+    </message>
+    <message>
+        <source>Hoses, couplings, lamps and displays of both ends judged</source>
+        <translation>Schläuche, Kupplungen, Lampen und Anzeigen beider Enden beurteilt</translation>
+    </message>
+    <message>
+        <source>Hot blocks, flat wheels, a boiling coupling.</source>
+        <translation>Heiße Klötze, flache Räder, eine kochende Kupplung.</translation>
+    </message>
+    <message>
+        <source>If it stands at off, find out who and why before you touch it.</source>
+        <translation>Steht er auf Aus, herausfinden, wer und warum, bevor Sie ihn anfassen.</translation>
+    </message>
+    <message>
+        <source>In a fire it has to stop when told.</source>
+        <translation>Im Brand muss er stehen bleiben, wenn es verlangt wird.</translation>
+    </message>
+    <message>
+        <source>Isolating switches back at cab before a gear is selected</source>
+        <translation>Trennschalter zurück auf Führerstand, bevor ein Gang gewählt wird</translation>
+    </message>
+    <message>
+        <source>It derails, or breaks the rigging.</source>
+        <translation>Er entgleist oder zerbricht das Gestänge.</translation>
+    </message>
+    <message>
+        <source>It is all that holds the unit until the power brake is proved.</source>
+        <translation>Sie ist alles, was den Zug hält, bis die Vakuumbremse erwiesen ist.</translation>
+    </message>
+    <message>
+        <source>It is the one you forget to take off.</source>
+        <translation>Sie ist die, die man zu lösen vergisst.</translation>
+    </message>
+    <message>
+        <source>It is the only proof that the brake works.</source>
+        <translation>Es ist der einzige Beweis, dass die Bremse wirkt.</translation>
+    </message>
+    <message>
+        <source>It lets go of the train when you let go of it.</source>
+        <translation>Er lässt den Zug los, wenn Sie ihn loslassen.</translation>
+    </message>
+    <message>
+        <source>It may have gone back.</source>
+        <translation>Es kann zurückgefallen sein.</translation>
+    </message>
+    <message>
+        <source>It may stand at off because of a fitter&apos;s hand.</source>
+        <translation>Er kann wegen eines Schlossers auf Aus stehen.</translation>
+    </message>
+    <message>
+        <source>It protects a failed train.</source>
+        <translation>Sie schützt einen liegen gebliebenen Zug.</translation>
+    </message>
+    <message>
+        <source>It races with cold oil.</source>
+        <translation>Er dreht hoch, mit kaltem Öl.</translation>
+    </message>
+    <message>
+        <source>It shakes itself to pieces.</source>
+        <translation>Er rüttelt sich zu Bruch.</translation>
+    </message>
+    <message>
+        <source>It was enough; is it still?</source>
+        <translation>Es reichte; reicht es noch?</translation>
+    </message>
+    <message>
+        <source>Judge the cock and seal of the leading cab&apos;s safety device before moving</source>
+        <translation>Hahn und Plombe des Totmanns im vorderen Führerstand beurteilen, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Judge the cock and seal of the rear cab&apos;s safety device before moving</source>
+        <translation>Hahn und Plombe des Totmanns im hinteren Führerstand beurteilen, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Key on, hold the lamp test, look at each.</source>
+        <translation>Schlüssel ein, Lampenprobe halten, jede ansehen.</translation>
+    </message>
+    <message>
+        <source>Know before you spend it.</source>
+        <translation>Wissen, bevor man sie ausgibt.</translation>
+    </message>
+    <message>
+        <source>Lamps at departure: both engines, air, device; white in front, no red</source>
+        <translation>Lampen bei der Abfahrt: beide Motoren, Luft, Totmann; vorn weiß, kein Rot</translation>
+    </message>
+    <message>
+        <source>Lamps of the desk judged under the lamp test</source>
+        <translation>Lampen des Pults unter der Lampenprobe beurteilt</translation>
+    </message>
+    <message>
+        <source>Lap at 21, watch a full minute, enter what you read.</source>
+        <translation>Abschluss bei 21, eine volle Minute beobachten, eintragen, was Sie ablesen.</translation>
+    </message>
+    <message>
+        <source>Lean out on both sides, after the tests, before the handbrake or the lever. Somebody there: warn, wait, and look again.</source>
+        <translation>Auf beiden Seiten hinauslehnen, nach den Proben, vor Handbremse oder Hebel. Jemand dort: warnen, warten und noch einmal hinsehen.</translation>
+    </message>
+    <message>
+        <source>Lean out, look along both sides, then the button.</source>
+        <translation>Hinauslehnen, an beiden Seiten entlangsehen, dann der Knopf.</translation>
+    </message>
+    <message>
+        <source>Level: brake off, then power. Hill: one notch, ease off against the pull.</source>
+        <translation>Eben: Bremse los, dann Gas. Berg: eine Stufe, gegen den Zug lösen.</translation>
+    </message>
+    <message>
+        <source>Look along both sides before each start</source>
+        <translation>Vor jedem Anlassen an beiden Seiten entlangsehen</translation>
+    </message>
+    <message>
+        <source>Look along the unit again before moving, and see nobody there</source>
+        <translation>Vor der Fahrt noch einmal am Zug entlangsehen und dort niemanden sehen</translation>
+    </message>
+    <message>
+        <source>Look at engine 1 again once it runs, after a start at its side</source>
+        <translation>Motor 1 noch einmal ansehen, wenn er läuft, nach einem Anlassen an seiner Seite</translation>
+    </message>
+    <message>
+        <source>Look at engine 2 again once it runs, after a start at its side</source>
+        <translation>Motor 2 noch einmal ansehen, wenn er läuft, nach einem Anlassen an seiner Seite</translation>
+    </message>
+    <message>
+        <source>Look at its lamp, listen, then press.</source>
+        <translation>Auf seine Lampe sehen, hören, dann drücken.</translation>
+    </message>
+    <message>
+        <source>Look at the controls of both cabs before any start</source>
+        <translation>Die Hebel beider Führerstände vor jedem Anlassen ansehen</translation>
+    </message>
+    <message>
+        <source>Look at the engine itself, from its own side.</source>
+        <translation>Den Motor selbst ansehen, von seiner eigenen Seite.</translation>
+    </message>
+    <message>
+        <source>Look at the place itself, warn, wait, and look again.</source>
+        <translation>Die Stelle selbst ansehen, warnen, warten und noch einmal hinsehen.</translation>
+    </message>
+    <message>
+        <source>Look back along the train over the first lengths</source>
+        <translation>Auf den ersten Längen am Zug zurücksehen</translation>
+    </message>
+    <message>
+        <source>Look both ways before each crossing of the line</source>
+        <translation>Vor jedem Queren des Gleises nach beiden Seiten sehen</translation>
+    </message>
+    <message>
+        <source>Look for boards, flags and lamps at both ends and along both sides before touching anything</source>
+        <translation>An beiden Enden und beiden Seiten nach Tafeln, Flaggen und Lampen sehen, bevor etwas angefasst wird</translation>
+    </message>
+    <message>
+        <source>Look for people at engine 1 before starting it</source>
+        <translation>Vor dem Anlassen an Motor 1 nach Personen sehen</translation>
+    </message>
+    <message>
+        <source>Look for people at engine 2 before starting it</source>
+        <translation>Vor dem Anlassen an Motor 2 nach Personen sehen</translation>
+    </message>
+    <message>
+        <source>No critical defect found and not booked when the unit moves</source>
+        <translation>Kein kritischer Mangel gefunden und nicht eingetragen, wenn der Zug fährt</translation>
+    </message>
+    <message>
+        <source>No engine turned and nothing moved with somebody at it; nothing touched that is protected</source>
+        <translation>Kein Motor gedreht und nichts bewegt, wenn jemand daran ist; nichts angefasst, was gesichert ist</translation>
+    </message>
+    <message>
+        <source>No gauge shows what is seen from the ground.</source>
+        <translation>Keine Uhr zeigt, was man vom Boden sieht.</translation>
+    </message>
+    <message>
+        <source>No gear selected with the throttle open</source>
+        <translation>Kein Gang gewählt bei offenem Fahrschalter</translation>
+    </message>
+    <message>
+        <source>No gear too low for the speed</source>
+        <translation>Kein Gang zu niedrig für die Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>No hand into a running engine</source>
+        <translation>Keine Hand in einen laufenden Motor</translation>
+    </message>
+    <message>
+        <source>No hand on a start button with a gear selected</source>
+        <translation>Keine Hand an einem Anlassknopf mit gewähltem Gang</translation>
+    </message>
+    <message>
+        <source>No labouring under 900 rpm at full throttle</source>
+        <translation>Kein Quälen unter 900 U/min bei vollem Gas</translation>
+    </message>
+    <message>
+        <source>No power against the brake</source>
+        <translation>Kein Gas gegen die Bremse</translation>
+    </message>
+    <message>
+        <source>No racing of a cold engine</source>
+        <translation>Kein Hochjagen eines kalten Motors</translation>
+    </message>
+    <message>
+        <source>No reservoir, no release.</source>
+        <translation>Kein Behälter, kein Lösen.</translation>
+    </message>
+    <message>
+        <source>No rolling back over 3 m</source>
+        <translation>Kein Zurückrollen über 3 m</translation>
+    </message>
+    <message>
+        <source>No rolling back over half a metre</source>
+        <translation>Kein Zurückrollen über einen halben Meter</translation>
+    </message>
+    <message>
+        <source>No signal passed at danger</source>
+        <translation>Kein Signal bei Halt überfahren</translation>
+    </message>
+    <message>
+        <source>No start button on an engine that runs</source>
+        <translation>Kein Anlassknopf an einem laufenden Motor</translation>
+    </message>
+    <message>
+        <source>No starter held for more than 15 seconds</source>
+        <translation>Kein Anlasser länger als 15 Sekunden gehalten</translation>
+    </message>
+    <message>
+        <source>No throttle and no vacuum without it.</source>
+        <translation>Ohne ihn kein Gas und kein Vakuum.</translation>
+    </message>
+    <message>
+        <source>Not moved against a scotch</source>
+        <translation>Nicht gegen einen Hemmschuh gefahren</translation>
+    </message>
+    <message>
+        <source>Not moved with a door open</source>
+        <translation>Nicht mit offener Tür gefahren</translation>
+    </message>
+    <message>
+        <source>Not sure is a question, not an answer.</source>
+        <translation>Unsicher ist eine Frage, keine Antwort.</translation>
+    </message>
+    <message>
+        <source>Nothing left at &quot;not sure&quot; when the unit moves</source>
+        <translation>Nichts bleibt auf „unsicher“, wenn der Zug fährt</translation>
+    </message>
+    <message>
+        <source>Oil can only be dipped while it stands; without it the engine is ruined in a minute, and on low coolant it stops itself on the road.</source>
+        <translation>Öl lässt sich nur im Stand messen; ohne Öl ist der Motor in einer Minute zerstört, und bei wenig Kühlwasser stellt er sich unterwegs selbst ab.</translation>
+    </message>
+    <message>
+        <source>Oil pressure within ten seconds of each start of engine 1</source>
+        <translation>Öldruck binnen zehn Sekunden nach jedem Anlassen von Motor 1</translation>
+    </message>
+    <message>
+        <source>Oil pressure within ten seconds of each start of engine 2</source>
+        <translation>Öldruck binnen zehn Sekunden nach jedem Anlassen von Motor 2</translation>
+    </message>
+    <message>
+        <source>On a hill there is nothing else to hold the unit.</source>
+        <translation>Am Berg hält sonst nichts den Zug.</translation>
+    </message>
+    <message>
+        <source>One engine at a time</source>
+        <translation>Ein Motor zur Zeit</translation>
+    </message>
+    <message>
+        <source>One eye on the lamp, one hand on the lever.</source>
+        <translation>Ein Auge auf der Lampe, eine Hand am Hebel.</translation>
+    </message>
+    <message>
+        <source>One look before going tells all of it.</source>
+        <translation>Ein Blick vor dem Fahren sagt alles.</translation>
+    </message>
+    <message>
+        <source>One notch, feel it lean on the brake, then ease the brake off.</source>
+        <translation>Eine Stufe, spüren, wie er sich gegen die Bremse legt, dann die Bremse lösen.</translation>
+    </message>
+    <message>
+        <source>One set for the unit: this cab drives from now on.</source>
+        <translation>Ein Satz für den Zug: von jetzt an fährt dieser Führerstand.</translation>
+    </message>
+    <message>
+        <source>One side at a time, car by car, each thing judged.</source>
+        <translation>Eine Seite zur Zeit, Wagen für Wagen, jedes Ding beurteilt.</translation>
+    </message>
+    <message>
+        <source>People come back.</source>
+        <translation>Leute kommen zurück.</translation>
+    </message>
+    <message>
+        <source>People fall out.</source>
+        <translation>Menschen fallen hinaus.</translation>
+    </message>
+    <message>
+        <source>Power taken before the brake is let off</source>
+        <translation>Gas gegeben, bevor die Bremse gelöst wird</translation>
+    </message>
+    <message>
+        <source>Raise 21 again if the cab was left; then 15 and lap.</source>
+        <translation>21 neu aufbauen, wenn der Führerstand verlassen war; dann 15 und Abschluss.</translation>
+    </message>
+    <message>
+        <source>Read the isolating switch of engine 1 before starting it</source>
+        <translation>Den Trennschalter von Motor 1 vor dem Anlassen lesen</translation>
+    </message>
+    <message>
+        <source>Read the isolating switch of engine 2 before starting it</source>
+        <translation>Den Trennschalter von Motor 2 vor dem Anlassen lesen</translation>
+    </message>
+    <message>
+        <source>Read the needle at the lap and after a full minute: the difference is the figure. Nothing at all is never right.</source>
+        <translation>Den Zeiger beim Abschluss und nach einer vollen Minute lesen: der Unterschied ist die Zahl. Gar nichts ist nie richtig.</translation>
+    </message>
+    <message>
+        <source>Read the notices and the unit&apos;s repair book first</source>
+        <translation>Zuerst Aushänge und Übergabebuch des Zuges lesen</translation>
+    </message>
+    <message>
+        <source>Rear cab: guard&apos;s valve and gauge judged, red lamps lit</source>
+        <translation>Hinterer Führerstand: Schaffnerventil und Uhr beurteilt, rote Lampen leuchten</translation>
+    </message>
+    <message>
+        <source>Rear handbrake on the last walk, while the leading one is still hard.</source>
+        <translation>Die hintere Handbremse auf dem letzten Gang, solange die vordere noch fest ist.</translation>
+    </message>
+    <message>
+        <source>Release cords pulled only with both handbrakes on</source>
+        <translation>Löseschnüre nur gezogen, wenn beide Handbremsen fest sind</translation>
+    </message>
+    <message>
+        <source>Release pipe seen at 25 before the train pipe is first raised</source>
+        <translation>Löseleitung bei 25 gesehen, bevor die Zugleitung zum ersten Mal aufgebaut wird</translation>
+    </message>
+    <message>
+        <source>Reservoir drains and fire bottles judged before any start</source>
+        <translation>Behälterhähne und Löschflaschen vor jedem Anlassen beurteilt</translation>
+    </message>
+    <message>
+        <source>Reversers not moved while moving</source>
+        <translation>Richtungshebel in Fahrt nicht bewegt</translation>
+    </message>
+    <message>
+        <source>Rigging of the motor car judged on both sides before the decision</source>
+        <translation>Gestänge des Triebwagens auf beiden Seiten beurteilt, vor der Entscheidung</translation>
+    </message>
+    <message>
+        <source>Running brake test in the first mile: applied at 15 mph or more, felt, and released again</source>
+        <translation>Bremsprobe in Fahrt auf der ersten Meile: bei 15 mph oder mehr angelegt, gespürt und wieder gelöst</translation>
+    </message>
+    <message>
+        <source>Safety device held as soon as a direction is selected</source>
+        <translation>Totmann gehalten, sobald eine Richtung gewählt ist</translation>
+    </message>
+    <message>
+        <source>Safety device held on the way</source>
+        <translation>Totmann unterwegs gehalten</translation>
+    </message>
+    <message>
+        <source>Safety device tested from 21, valve in release, before the leading handbrake comes off</source>
+        <translation>Totmann aus 21 geprüft, Ventil auf Lösen, bevor die vordere Handbremse gelöst wird</translation>
+    </message>
+    <message>
+        <source>Safety equipment of the leading cab judged</source>
+        <translation>Sicherheitsausrüstung des vorderen Führerstands beurteilt</translation>
+    </message>
+    <message>
+        <source>Safety equipment of the rear cab judged</source>
+        <translation>Sicherheitsausrüstung des hinteren Führerstands beurteilt</translation>
+    </message>
+    <message>
+        <source>Scotches looked for on both sides</source>
+        <translation>Auf beiden Seiten nach Hemmschuhen gesehen</translation>
+    </message>
+    <message>
+        <source>Secure first, then pull.</source>
+        <translation>Erst sichern, dann ziehen.</translation>
+    </message>
+    <message>
+        <source>Select, let it take hold, then open.</source>
+        <translation>Wählen, fassen lassen, dann öffnen.</translation>
+    </message>
+    <message>
+        <source>Signal clear before the brake is released or the unit moves</source>
+        <translation>Signal frei, bevor die Bremse gelöst wird oder der Zug sich bewegt</translation>
+    </message>
+    <message>
+        <source>Signal looked at again after the code</source>
+        <translation>Nach dem Zeichen noch einmal nach dem Signal gesehen</translation>
+    </message>
+    <message>
+        <source>Signaller and guard told that the unit does not go</source>
+        <translation>Fahrdienstleiter und Schaffner verständigt, dass der Zug nicht fährt</translation>
+    </message>
+    <message>
+        <source>Smoke clears, no leak, belts run, no smell: look before you leave it.</source>
+        <translation>Rauch verzieht sich, nichts leckt, Riemen laufen, kein Geruch: hinsehen, bevor Sie weggehen.</translation>
+    </message>
+    <message>
+        <source>Somebody may be under the unit, and the flag may hang on the far side only.</source>
+        <translation>Jemand kann unter dem Zug sein, und die Flagge kann nur auf der anderen Seite hängen.</translation>
+    </message>
+    <message>
+        <source>Speed limits kept</source>
+        <translation>Geschwindigkeitsgrenzen eingehalten</translation>
+    </message>
+    <message>
+        <source>Stop it first.</source>
+        <translation>Erst abstellen.</translation>
+    </message>
+    <message>
+        <source>Stop within five metres of the mark</source>
+        <translation>Halt auf fünf Meter an der Tafel</translation>
+    </message>
+    <message>
+        <source>Stop, look, then cross.</source>
+        <translation>Stehen bleiben, hinsehen, dann queren.</translation>
+    </message>
+    <message>
+        <source>Switch to cab as you leave the engine.</source>
+        <translation>Schalter auf Führerstand, wenn Sie den Motor verlassen.</translation>
+    </message>
+    <message>
+        <source>Take handles, keys, hand lamp and vest along</source>
+        <translation>Griffe, Schlüssel, Handlampe und Weste mitnehmen</translation>
+    </message>
+    <message>
+        <source>The band has to stop its drum first; under power it burns.</source>
+        <translation>Das Band muss erst seine Trommel anhalten; unter Kraft verbrennt es.</translation>
+    </message>
+    <message>
+        <source>The band takes hold under power and burns.</source>
+        <translation>Das Band fasst unter Kraft und verbrennt.</translation>
+    </message>
+    <message>
+        <source>The battery starts one; two at once it starts neither.</source>
+        <translation>Die Batterie lässt einen an; zwei zugleich lässt sie keinen an.</translation>
+    </message>
+    <message>
+        <source>The better one first; when it charges, the other.</source>
+        <translation>Den besseren zuerst; wenn er lädt, den anderen.</translation>
+    </message>
+    <message>
+        <source>The book is read tomorrow; the fitter is needed today.</source>
+        <translation>Das Buch wird morgen gelesen; der Schlosser wird heute gebraucht.</translation>
+    </message>
+    <message>
+        <source>The brake handle goes in after the handbrake has been judged</source>
+        <translation>Der Bremsgriff wird eingesteckt, wenn die Handbremse beurteilt ist</translation>
+    </message>
+    <message>
+        <source>The brake is proved moving before it is needed; the stop itself proves it too late.</source>
+        <translation>Die Bremse wird in Fahrt erprobt, bevor sie gebraucht wird; der Halt selbst erprobt sie zu spät.</translation>
+    </message>
+    <message>
+        <source>The classic is driving off with the other one on: hot blocks, flat wheels.</source>
+        <translation>Der Klassiker ist, mit der anderen Handbremse loszufahren: heiße Klötze, flache Räder.</translation>
+    </message>
+    <message>
+        <source>The coupling boils in silence.</source>
+        <translation>Die Kupplung kocht lautlos.</translation>
+    </message>
+    <message>
+        <source>The defect is in the book, and the unit is failed.</source>
+        <translation>Der Mangel steht im Buch, und der Zug ist abgelehnt.</translation>
+    </message>
+    <message>
+        <source>The engine runs away from you from the cab.</source>
+        <translation>Der Motor läuft Ihnen vom Führerstand aus davon.</translation>
+    </message>
+    <message>
+        <source>The fall entered is what the gauge fell in a minute, to half an inch</source>
+        <translation>Der eingetragene Fall ist, was die Uhr in einer Minute fiel, auf einen halben Zoll</translation>
+    </message>
+    <message>
+        <source>The figure proves nothing unless it came down from 21.</source>
+        <translation>Die Zahl beweist nichts, wenn sie nicht von 21 herunterkam.</translation>
+    </message>
+    <message>
+        <source>The first minute tells.</source>
+        <translation>Die erste Minute sagt es.</translation>
+    </message>
+    <message>
+        <source>The forgotten scotch.</source>
+        <translation>Der vergessene Hemmschuh.</translation>
+    </message>
+    <message>
+        <source>The freewheel spares the engine; the gearbox&apos;s drums it does not spare.</source>
+        <translation>Der Freilauf schont den Motor; die Trommeln des Getriebes schont er nicht.</translation>
+    </message>
+    <message>
+        <source>The guard&apos;s code repeated before the departure</source>
+        <translation>Das Zeichen des Schaffners vor der Abfahrt wiederholt</translation>
+    </message>
+    <message>
+        <source>The last door has to be at the platform too.</source>
+        <translation>Auch die letzte Tür muss am Bahnsteig sein.</translation>
+    </message>
+    <message>
+        <source>The leading handbrake last: the rear one off before it</source>
+        <translation>Die vordere Handbremse zuletzt: die hintere vorher los</translation>
+    </message>
+    <message>
+        <source>The next driver does not know; and the unit must not go.</source>
+        <translation>Der nächste Fahrer weiß es nicht; und der Zug darf nicht fahren.</translation>
+    </message>
+    <message>
+        <source>The next driver looks there.</source>
+        <translation>Der nächste Fahrer sieht dort nach.</translation>
+    </message>
+    <message>
+        <source>The next driver reads the book, not your mind.</source>
+        <translation>Der nächste Fahrer liest das Buch, nicht Ihre Gedanken.</translation>
+    </message>
+    <message>
+        <source>The oil is not there yet.</source>
+        <translation>Das Öl ist noch nicht da.</translation>
+    </message>
+    <message>
+        <source>The other line is live.</source>
+        <translation>Auf dem Nachbargleis fahren Züge.</translation>
+    </message>
+    <message>
+        <source>The pinion meets a turning ring.</source>
+        <translation>Das Ritzel trifft einen drehenden Kranz.</translation>
+    </message>
+    <message>
+        <source>The same things in the same order, on both sides.</source>
+        <translation>Dieselben Dinge in derselben Folge, auf beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>The shed told, by word, before the decision</source>
+        <translation>Die Werkstatt mündlich verständigt, vor der Entscheidung</translation>
+    </message>
+    <message>
+        <source>The stop code must arrive.</source>
+        <translation>Das Haltzeichen muss ankommen.</translation>
+    </message>
+    <message>
+        <source>The unit climbs the bank.</source>
+        <translation>Der Zug fährt die Steigung hinauf.</translation>
+    </message>
+    <message>
+        <source>The unit is on its way.</source>
+        <translation>Der Zug ist unterwegs.</translation>
+    </message>
+    <message>
+        <source>The unit stands at the halt, held by the brake.</source>
+        <translation>Der Zug steht am Haltepunkt, von der Bremse gehalten.</translation>
+    </message>
+    <message>
+        <source>The winding burns and the battery is gone when it is needed again.</source>
+        <translation>Die Wicklung verbrennt, und die Batterie ist leer, wenn sie wieder gebraucht wird.</translation>
+    </message>
+    <message>
+        <source>The winding cools slowly.</source>
+        <translation>Die Wicklung kühlt langsam ab.</translation>
+    </message>
+    <message>
+        <source>The word is closed.</source>
+        <translation>Damit ist die Verständigung abgeschlossen.</translation>
+    </message>
+    <message>
+        <source>There is a wheel in each cab, each on its own car. Know how both stand.</source>
+        <translation>In jedem Führerstand ist ein Rad, jedes für seinen Wagen. Wissen, wie beide stehen.</translation>
+    </message>
+    <message>
+        <source>They are needed at once or not at all.</source>
+        <translation>Sie werden sofort gebraucht oder gar nicht.</translation>
+    </message>
+    <message>
+        <source>They are there for the curve, the points and the people.</source>
+        <translation>Sie sind für den Bogen, die Weichen und die Menschen da.</translation>
+    </message>
+    <message>
+        <source>They hold a road and a train for you.</source>
+        <translation>Sie halten Ihnen ein Gleis und einen Zug frei.</translation>
+    </message>
+    <message>
+        <source>Three minutes without load after each cold start</source>
+        <translation>Drei Minuten ohne Last nach jedem Kaltstart</translation>
+    </message>
+    <message>
+        <source>Three tries at most</source>
+        <translation>Höchstens drei Versuche</translation>
+    </message>
+    <message>
+        <source>Throttle shut within two seconds of lamp 1 at a cab start</source>
+        <translation>Fahrschalter zu binnen zwei Sekunden nach Lampe 1 beim Anlassen vom Führerstand</translation>
+    </message>
+    <message>
+        <source>Throttle shut within two seconds of lamp 2 at a cab start</source>
+        <translation>Fahrschalter zu binnen zwei Sekunden nach Lampe 2 beim Anlassen vom Führerstand</translation>
+    </message>
+    <message>
+        <source>Throttle shut, a heartbeat, then the gear.</source>
+        <translation>Fahrschalter zu, ein Herzschlag, dann der Gang.</translation>
+    </message>
+    <message>
+        <source>Top to bottom, always the same way round.</source>
+        <translation>Von oben nach unten, immer in derselben Runde.</translation>
+    </message>
+    <message>
+        <source>Torque on the tip of a tooth breaks it.</source>
+        <translation>Drehmoment auf einer Zahnspitze bricht sie.</translation>
+    </message>
+    <message>
+        <source>Train pipe lapped and watched for 30 seconds or more, and the fall entered</source>
+        <translation>Zugleitung im Abschluss 30 Sekunden oder mehr beobachtet und der Fall eingetragen</translation>
+    </message>
+    <message>
+        <source>Train pipe never above 22</source>
+        <translation>Zugleitung nie über 22</translation>
+    </message>
+    <message>
+        <source>Turning shafts and moving wheels kill.</source>
+        <translation>Drehende Wellen und bewegte Räder töten.</translation>
+    </message>
+    <message>
+        <source>Two keys, one lock: this is the first.</source>
+        <translation>Zwei Schlüssel, ein Schloss: dies ist der erste.</translation>
+    </message>
+    <message>
+        <source>Two keys, one lock: this is the second.</source>
+        <translation>Zwei Schlüssel, ein Schloss: dies ist der zweite.</translation>
+    </message>
+    <message>
+        <source>Two minutes at the booking-on point save an hour at the unit.</source>
+        <translation>Zwei Minuten an der Meldestelle sparen eine Stunde am Zug.</translation>
+    </message>
+    <message>
+        <source>Two strokes against a red are not answered</source>
+        <translation>Zwei Schläge gegen Rot werden nicht beantwortet</translation>
+    </message>
+    <message>
+        <source>Two strokes from the guard, still valid, before the brake is released or the unit moves</source>
+        <translation>Zwei Schläge vom Schaffner, noch gültig, bevor die Bremse gelöst wird oder der Zug sich bewegt</translation>
+    </message>
+    <message>
+        <source>Two thirds of the way at 10 mph, ease up, stop with the least on.</source>
+        <translation>Nach zwei Dritteln des Weges 10 mph, nachlassen, mit wenig Bremse halten.</translation>
+    </message>
+    <message>
+        <source>Up into the cab, open the book, write what it is and where.</source>
+        <translation>Hinauf in den Führerstand, das Buch öffnen, schreiben, was es ist und wo.</translation>
+    </message>
+    <message>
+        <source>Valve shut, gauge read, red lamps on, before you leave it.</source>
+        <translation>Ventil zu, Uhr gelesen, rote Lampen ein, bevor Sie weggehen.</translation>
+    </message>
+    <message>
+        <source>Wait for the second needle.</source>
+        <translation>Auf den zweiten Zeiger warten.</translation>
+    </message>
+    <message>
+        <source>Wait, count to thirty, then the button again.</source>
+        <translation>Warten, bis dreißig zählen, dann wieder der Knopf.</translation>
+    </message>
+    <message>
+        <source>Walk along side 1: doors, wheels, blocks, rigging, cords, pipes</source>
+        <translation>An Seite 1 entlanggehen: Türen, Räder, Klötze, Gestänge, Schnüre, Leitungen</translation>
+    </message>
+    <message>
+        <source>Walk along side 2: doors, wheels, blocks, rigging, cords, pipes</source>
+        <translation>An Seite 2 entlanggehen: Türen, Räder, Klötze, Gestänge, Schnüre, Leitungen</translation>
+    </message>
+    <message>
+        <source>Walk round first: both ends, both sides of both cars. If one hangs there, touch nothing and ask.</source>
+        <translation>Erst herumgehen: beide Enden, beide Seiten beider Wagen. Hängt dort eine, nichts anfassen und fragen.</translation>
+    </message>
+    <message>
+        <source>Warn before each start, and wait</source>
+        <translation>Vor jedem Anlassen warnen und warten</translation>
+    </message>
+    <message>
+        <source>Watch the gauge at the engine, the lamp in the cab; no pressure after ten seconds: stop it.</source>
+        <translation>Die Uhr am Motor beobachten, im Führerstand die Lampe; kein Druck nach zehn Sekunden: abstellen.</translation>
+    </message>
+    <message>
+        <source>Water freezes; and through an open drain air never builds.</source>
+        <translation>Wasser gefriert; und durch einen offenen Hahn baut sich nie Luft auf.</translation>
+    </message>
+    <message>
+        <source>What hangs loose now is gone a minute later.</source>
+        <translation>Was jetzt lose hängt, ist eine Minute später weg.</translation>
+    </message>
+    <message>
+        <source>What holds on one side says nothing of the other.</source>
+        <translation>Was auf einer Seite hält, sagt nichts über die andere.</translation>
+    </message>
+    <message>
+        <source>What stands behind is not looking.</source>
+        <translation>Was hinten steht, sieht nicht hin.</translation>
+    </message>
+    <message>
+        <source>Wheel hard, pawl in, chain tight: look at each, then say so in the notebook.</source>
+        <translation>Rad fest, Klinke drin, Kette straff: jedes ansehen, dann ins Notizbuch.</translation>
+    </message>
+    <message>
+        <source>Where the starter answers, the unit drives off at the button; that this one stays dead is luck and wiring, not care.</source>
+        <translation>Wo der Anlasser anspricht, fährt der Zug auf den Knopf los; dass dieser tot bleibt, ist Glück und Schaltung, nicht Sorgfalt.</translation>
+    </message>
+    <message>
+        <source>Whoever stands between the buffers cannot jump.</source>
+        <translation>Wer zwischen den Puffern steht, kann nicht wegspringen.</translation>
+    </message>
+    <message>
+        <source>Without fuel it only turns; with the switch at cab the button is dead.</source>
+        <translation>Ohne Kraftstoff dreht er nur; mit dem Schalter auf Führerstand ist der Knopf tot.</translation>
+    </message>
+    <message>
+        <source>You look for what was wrong yesterday.</source>
+        <translation>Sie suchen, was gestern falsch war.</translation>
+    </message>
+    <message>
+        <source>a bell test agreed</source>
+        <translation>eine vereinbarte Klingelprobe</translation>
+    </message>
+    <message>
+        <source>a code sent</source>
+        <translation>ein gegebenes Zeichen</translation>
+    </message>
+    <message>
+        <source>a defect found</source>
+        <translation>ein gefundener Mangel</translation>
+    </message>
+    <message>
+        <source>a direction selected</source>
+        <translation>eine gewählte Richtung</translation>
+    </message>
+    <message>
+        <source>a gear is selected</source>
+        <translation>ein Gang ist gewählt</translation>
+    </message>
+    <message>
+        <source>a hand throttle out</source>
+        <translation>ein Handgas heraus</translation>
+    </message>
+    <message>
+        <source>a handbrake on</source>
+        <translation>eine Handbremse fest</translation>
+    </message>
+    <message>
+        <source>a look ahead</source>
+        <translation>ein Blick nach vorn</translation>
+    </message>
+    <message>
+        <source>a look along both sides</source>
+        <translation>ein Blick an beiden Seiten entlang</translation>
+    </message>
+    <message>
+        <source>a look at it running</source>
+        <translation>ein Blick auf den laufenden Motor</translation>
+    </message>
+    <message>
+        <source>a look back</source>
+        <translation>ein Blick zurück</translation>
+    </message>
+    <message>
+        <source>a minute more than five is forgiven</source>
+        <translation>eine Minute über fünf wird verziehen</translation>
+    </message>
+    <message>
+        <source>a release cord is pulled</source>
+        <translation>eine Löseschnur ist gezogen</translation>
+    </message>
+    <message>
+        <source>a second less is forgiven</source>
+        <translation>eine Sekunde weniger wird verziehen</translation>
+    </message>
+    <message>
+        <source>a second more is forgiven</source>
+        <translation>eine Sekunde mehr wird verziehen</translation>
+    </message>
+    <message>
+        <source>a start</source>
+        <translation>ein Anlassen</translation>
+    </message>
+    <message>
+        <source>a start from the cab</source>
+        <translation>ein Anlassen vom Führerstand</translation>
+    </message>
+    <message>
+        <source>a starter turns an engine</source>
+        <translation>ein Anlasser dreht einen Motor</translation>
+    </message>
+    <message>
+        <source>a stop button of engine 1</source>
+        <translation>ein Abstellknopf von Motor 1</translation>
+    </message>
+    <message>
+        <source>a stop button of engine 2</source>
+        <translation>ein Abstellknopf von Motor 2</translation>
+    </message>
+    <message>
+        <source>a switch at ground</source>
+        <translation>ein Schalter auf Boden</translation>
+    </message>
+    <message>
+        <source>a warning</source>
+        <translation>eine Warnung</translation>
+    </message>
+    <message>
+        <source>all five judged</source>
+        <translation>alle fünf beurteilt</translation>
+    </message>
+    <message>
+        <source>all of it carried</source>
+        <translation>alles mitgenommen</translation>
+    </message>
+    <message>
+        <source>all of it judged</source>
+        <translation>alles beurteilt</translation>
+    </message>
+    <message>
+        <source>an application at 15 mph or more</source>
+        <translation>eine Bremsung bei 15 mph oder mehr</translation>
+    </message>
+    <message>
+        <source>an engine cold and less than three minutes old</source>
+        <translation>ein Motor kalt und weniger als drei Minuten gelaufen</translation>
+    </message>
+    <message>
+        <source>an engine runs</source>
+        <translation>ein Motor läuft</translation>
+    </message>
+    <message>
+        <source>an engine that stands</source>
+        <translation>ein stehender Motor</translation>
+    </message>
+    <message>
+        <source>assessment</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>battery switch, breakers and volts judged</source>
+        <translation>Batterieschalter, Automaten und Spannung beurteilt</translation>
+    </message>
+    <message>
+        <source>between or under the cars</source>
+        <translation>zwischen oder unter den Wagen</translation>
+    </message>
+    <message>
+        <source>blocks told off</source>
+        <translation>Klötze los gemeldet</translation>
+    </message>
+    <message>
+        <source>blocks told on</source>
+        <translation>Klötze fest gemeldet</translation>
+    </message>
+    <message>
+        <source>both ends and both sides of both cars looked at and judged</source>
+        <translation>beide Enden und beide Seiten beider Wagen angesehen und beurteilt</translation>
+    </message>
+    <message>
+        <source>both ends judged</source>
+        <translation>beide Enden beurteilt</translation>
+    </message>
+    <message>
+        <source>both starters at once</source>
+        <translation>beide Anlasser zugleich</translation>
+    </message>
+    <message>
+        <source>cock and seal judged</source>
+        <translation>Hahn und Plombe beurteilt</translation>
+    </message>
+    <message>
+        <source>critical</source>
+        <translation>kritisch</translation>
+    </message>
+    <message>
+        <source>defect</source>
+        <translation>Mangel</translation>
+    </message>
+    <message>
+        <source>doors shut</source>
+        <translation>Türen zu</translation>
+    </message>
+    <message>
+        <source>down to 3.5 inHg it counts as serious</source>
+        <translation>bis hinunter zu 3,5 inHg gilt es als ernst</translation>
+    </message>
+    <message>
+        <source>drains and bottles judged</source>
+        <translation>Hähne und Flaschen beurteilt</translation>
+    </message>
+    <message>
+        <source>each critical defect that was found entered</source>
+        <translation>jeder gefundene kritische Mangel eingetragen</translation>
+    </message>
+    <message>
+        <source>each defect entered</source>
+        <translation>jeder Mangel eingetragen</translation>
+    </message>
+    <message>
+        <source>engine 1 running</source>
+        <translation>Motor 1 läuft</translation>
+    </message>
+    <message>
+        <source>engine 1 running, started at its side</source>
+        <translation>Motor 1 läuft, an seiner Seite angelassen</translation>
+    </message>
+    <message>
+        <source>engine 2 running</source>
+        <translation>Motor 2 läuft</translation>
+    </message>
+    <message>
+        <source>engine 2 running, started at its side</source>
+        <translation>Motor 2 läuft, an seiner Seite angelassen</translation>
+    </message>
+    <message>
+        <source>engines are started or the unit moves</source>
+        <translation>Motoren werden angelassen oder der Zug bewegt sich</translation>
+    </message>
+    <message>
+        <source>engines, air, device lit; white in front, no red</source>
+        <translation>Motoren, Luft, Totmann leuchten; vorn weiß, kein Rot</translation>
+    </message>
+    <message>
+        <source>failing the unit</source>
+        <translation>das Ablehnen des Zuges</translation>
+    </message>
+    <message>
+        <source>false alarm</source>
+        <translation>Fehlalarm</translation>
+    </message>
+    <message>
+        <source>five metres to the mark at most</source>
+        <translation>höchstens fünf Meter bis zur Tafel</translation>
+    </message>
+    <message>
+        <source>fuel, coolant and oil judged</source>
+        <translation>Kraftstoff, Kühlwasser und Öl beurteilt</translation>
+    </message>
+    <message>
+        <source>going to the unit</source>
+        <translation>das Aufsuchen des Zuges</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>half a metre at most</source>
+        <translation>höchstens ein halber Meter</translation>
+    </message>
+    <message>
+        <source>half a second</source>
+        <translation>eine halbe Sekunde</translation>
+    </message>
+    <message>
+        <source>hands kept out</source>
+        <translation>Hände draußen gelassen</translation>
+    </message>
+    <message>
+        <source>hardly a turn above fast idle</source>
+        <translation>kaum eine Drehung über schnellem Leerlauf</translation>
+    </message>
+    <message>
+        <source>hit</source>
+        <translation>gefunden</translation>
+    </message>
+    <message>
+        <source>if both drives were truly in mesh, the lamp alone being dark, it counts as serious</source>
+        <translation>sind beide Antriebe wirklich im Eingriff und nur die Lampe dunkel, gilt es als ernst</translation>
+    </message>
+    <message>
+        <source>it stands</source>
+        <translation>es steht</translation>
+    </message>
+    <message>
+        <source>its release on the move</source>
+        <translation>das Lösen in Fahrt</translation>
+    </message>
+    <message>
+        <source>lamp 1 with the throttle open</source>
+        <translation>Lampe 1 bei offenem Fahrschalter</translation>
+    </message>
+    <message>
+        <source>lamp 2 with the throttle open</source>
+        <translation>Lampe 2 bei offenem Fahrschalter</translation>
+    </message>
+    <message>
+        <source>lapped</source>
+        <translation>Abschluss</translation>
+    </message>
+    <message>
+        <source>lapped at 16 to 12</source>
+        <translation>Abschluss bei 16 bis 12</translation>
+    </message>
+    <message>
+        <source>lapped at about 10</source>
+        <translation>Abschluss bei etwa 10</translation>
+    </message>
+    <message>
+        <source>lapped at about 16</source>
+        <translation>Abschluss bei etwa 16</translation>
+    </message>
+    <message>
+        <source>lapped, with vacuum</source>
+        <translation>Abschluss, mit Vakuum</translation>
+    </message>
+    <message>
+        <source>leave to walk the line given</source>
+        <translation>die Erlaubnis, am Gleis zu gehen</translation>
+    </message>
+    <message>
+        <source>leaving a platform</source>
+        <translation>das Verlassen eines Bahnsteigs</translation>
+    </message>
+    <message>
+        <source>leaving for the unit</source>
+        <translation>der Aufbruch zum Zug</translation>
+    </message>
+    <message>
+        <source>letting go at 21 with the valve in release</source>
+        <translation>das Loslassen bei 21 mit dem Ventil auf Lösen</translation>
+    </message>
+    <message>
+        <source>little work at full rack below 900 rpm</source>
+        <translation>wenig Arbeit bei voller Füllung unter 900 U/min</translation>
+    </message>
+    <message>
+        <source>looked both ways</source>
+        <translation>nach beiden Seiten gesehen</translation>
+    </message>
+    <message>
+        <source>miss</source>
+        <translation>übersehen</translation>
+    </message>
+    <message>
+        <source>moving</source>
+        <translation>fährt</translation>
+    </message>
+    <message>
+        <source>moving off</source>
+        <translation>das Anfahren</translation>
+    </message>
+    <message>
+        <source>neutral in both cabs</source>
+        <translation>neutral in beiden Führerständen</translation>
+    </message>
+    <message>
+        <source>neutral, throttle shut</source>
+        <translation>neutral, Fahrschalter zu</translation>
+    </message>
+    <message>
+        <source>no question open</source>
+        <translation>keine Frage offen</translation>
+    </message>
+    <message>
+        <source>no scotch under a wheel</source>
+        <translation>kein Hemmschuh unter einem Rad</translation>
+    </message>
+    <message>
+        <source>no signal at danger</source>
+        <translation>kein Signal auf Halt</translation>
+    </message>
+    <message>
+        <source>no signal passed at danger</source>
+        <translation>kein Signal bei Halt überfahren</translation>
+    </message>
+    <message>
+        <source>nobody at the engine, looked at and judged</source>
+        <translation>niemand am Motor, angesehen und beurteilt</translation>
+    </message>
+    <message>
+        <source>nobody endangered</source>
+        <translation>niemand gefährdet</translation>
+    </message>
+    <message>
+        <source>nobody to be seen</source>
+        <translation>niemand zu sehen</translation>
+    </message>
+    <message>
+        <source>none: either it was entered or it was not</source>
+        <translation>keine: eingetragen wurde es oder nicht</translation>
+    </message>
+    <message>
+        <source>none: either it was judged or it was not</source>
+        <translation>keine: beurteilt wurde es oder nicht</translation>
+    </message>
+    <message>
+        <source>none: either it was looked at or it was not</source>
+        <translation>keine: angesehen wurde es oder nicht</translation>
+    </message>
+    <message>
+        <source>none: either it was read or it was not</source>
+        <translation>keine: gelesen wurde er oder nicht</translation>
+    </message>
+    <message>
+        <source>none: either leave was given or it was not</source>
+        <translation>keine: erlaubt wurde es oder nicht</translation>
+    </message>
+    <message>
+        <source>none: harm is harm</source>
+        <translation>keine: Schaden ist Schaden</translation>
+    </message>
+    <message>
+        <source>none: it was passed or it was not</source>
+        <translation>keine: überfahren wurde es oder nicht</translation>
+    </message>
+    <message>
+        <source>none: the lever stands at neutral or it does not</source>
+        <translation>keine: der Hebel steht auf neutral oder nicht</translation>
+    </message>
+    <message>
+        <source>none: without the code nobody has said that the doors are shut</source>
+        <translation>keine: ohne das Zeichen hat niemand gesagt, dass die Türen zu sind</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>not sure</source>
+        <translation>unsicher</translation>
+    </message>
+    <message>
+        <source>notices and repair book read</source>
+        <translation>Aushänge und Übergabebuch gelesen</translation>
+    </message>
+    <message>
+        <source>on the way</source>
+        <translation>unterwegs</translation>
+    </message>
+    <message>
+        <source>one second of seeing it clear is enough</source>
+        <translation>eine Sekunde frei gesehen genügt</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>Gas</translation>
+    </message>
+    <message>
+        <source>power is on</source>
+        <translation>es wird Gas gegeben</translation>
+    </message>
+    <message>
+        <source>protected while between the cars</source>
+        <translation>geschützt, während jemand zwischen den Wagen ist</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>richtig</translation>
+    </message>
+    <message>
+        <source>running</source>
+        <translation>läuft</translation>
+    </message>
+    <message>
+        <source>running again</source>
+        <translation>läuft wieder</translation>
+    </message>
+    <message>
+        <source>saying that it does not go</source>
+        <translation>die Aussage, dass er nicht fährt</translation>
+    </message>
+    <message>
+        <source>scotches judged</source>
+        <translation>Hemmschuhe beurteilt</translation>
+    </message>
+    <message>
+        <source>secured</source>
+        <translation>gesichert</translation>
+    </message>
+    <message>
+        <source>selecting a gear</source>
+        <translation>die Wahl eines Gangs</translation>
+    </message>
+    <message>
+        <source>selecting the gear</source>
+        <translation>die Wahl des Gangs</translation>
+    </message>
+    <message>
+        <source>serious</source>
+        <translation>ernst</translation>
+    </message>
+    <message>
+        <source>standing in the platform</source>
+        <translation>Stehen am Bahnsteig</translation>
+    </message>
+    <message>
+        <source>starting engine 1</source>
+        <translation>das Anlassen von Motor 1</translation>
+    </message>
+    <message>
+        <source>starting engine 1 at its side</source>
+        <translation>das Anlassen von Motor 1 an seiner Seite</translation>
+    </message>
+    <message>
+        <source>starting engine 2</source>
+        <translation>das Anlassen von Motor 2</translation>
+    </message>
+    <message>
+        <source>starting engine 2 at its side</source>
+        <translation>das Anlassen von Motor 2 an seiner Seite</translation>
+    </message>
+    <message>
+        <source>switch at ground, hand throttle out</source>
+        <translation>Schalter auf Boden, Handgas heraus</translation>
+    </message>
+    <message>
+        <source>technique</source>
+        <translation>Technik</translation>
+    </message>
+    <message>
+        <source>telling the shed</source>
+        <translation>die Meldung an die Werkstatt</translation>
+    </message>
+    <message>
+        <source>the air lamp lit</source>
+        <translation>die leuchtende Luftlampe</translation>
+    </message>
+    <message>
+        <source>the box below its safe speed</source>
+        <translation>das Getriebe unter seiner sicheren Drehzahl</translation>
+    </message>
+    <message>
+        <source>the brake handle going in</source>
+        <translation>das Einstecken des Bremsgriffs</translation>
+    </message>
+    <message>
+        <source>the brake let off</source>
+        <translation>das Lösen der Bremse</translation>
+    </message>
+    <message>
+        <source>the code coming back</source>
+        <translation>das zurückkommende Zeichen</translation>
+    </message>
+    <message>
+        <source>the controls of both cabs judged</source>
+        <translation>die Hebel beider Führerstände beurteilt</translation>
+    </message>
+    <message>
+        <source>the decision</source>
+        <translation>die Entscheidung</translation>
+    </message>
+    <message>
+        <source>the departure</source>
+        <translation>die Abfahrt</translation>
+    </message>
+    <message>
+        <source>the device held</source>
+        <translation>der gehaltene Totmann</translation>
+    </message>
+    <message>
+        <source>the device let go</source>
+        <translation>das Loslassen des Totmanns</translation>
+    </message>
+    <message>
+        <source>the fall entered</source>
+        <translation>der eingetragene Fall</translation>
+    </message>
+    <message>
+        <source>the fire bell</source>
+        <translation>die Brandglocke</translation>
+    </message>
+    <message>
+        <source>the first hand on the unit</source>
+        <translation>die erste Hand am Zug</translation>
+    </message>
+    <message>
+        <source>the first stop</source>
+        <translation>der erste Halt</translation>
+    </message>
+    <message>
+        <source>the guard&apos;s two strokes and no signal at danger</source>
+        <translation>die zwei Schläge des Schaffners und kein Signal auf Halt</translation>
+    </message>
+    <message>
+        <source>the guard&apos;s two strokes, still valid</source>
+        <translation>die zwei Schläge des Schaffners, noch gültig</translation>
+    </message>
+    <message>
+        <source>the handbrake judged</source>
+        <translation>die Handbremse beurteilt</translation>
+    </message>
+    <message>
+        <source>the handbrake on, pawl in, judged</source>
+        <translation>die Handbremse fest, Klinke drin, beurteilt</translation>
+    </message>
+    <message>
+        <source>the high tone</source>
+        <translation>der hohe Ton</translation>
+    </message>
+    <message>
+        <source>the lamps judged</source>
+        <translation>die Lampen beurteilt</translation>
+    </message>
+    <message>
+        <source>the last try</source>
+        <translation>der letzte Versuch</translation>
+    </message>
+    <message>
+        <source>the leading handbrake coming off</source>
+        <translation>das Lösen der vorderen Handbremse</translation>
+    </message>
+    <message>
+        <source>the limit, three mph forgiven</source>
+        <translation>die Grenze, drei mph werden verziehen</translation>
+    </message>
+    <message>
+        <source>the line is crossed</source>
+        <translation>das Gleis wird gequert</translation>
+    </message>
+    <message>
+        <source>the low tone</source>
+        <translation>der tiefe Ton</translation>
+    </message>
+    <message>
+        <source>the needle below 5 with the valve in release</source>
+        <translation>der Zeiger unter 5 mit dem Ventil auf Lösen</translation>
+    </message>
+    <message>
+        <source>the needle brought below 15 with the valve</source>
+        <translation>der Zeiger mit dem Ventil unter 15 gebracht</translation>
+    </message>
+    <message>
+        <source>the needle falling in front</source>
+        <translation>der fallende Zeiger vorn</translation>
+    </message>
+    <message>
+        <source>the rear handbrake off</source>
+        <translation>die hintere Handbremse los</translation>
+    </message>
+    <message>
+        <source>the rear handbrake on and judged</source>
+        <translation>die hintere Handbremse fest und beurteilt</translation>
+    </message>
+    <message>
+        <source>the reversers left alone</source>
+        <translation>die Richtungshebel in Ruhe gelassen</translation>
+    </message>
+    <message>
+        <source>the rigging judged on both sides</source>
+        <translation>das Gestänge auf beiden Seiten beurteilt</translation>
+    </message>
+    <message>
+        <source>the signal seen clear</source>
+        <translation>das frei gesehene Signal</translation>
+    </message>
+    <message>
+        <source>the switch read and judged</source>
+        <translation>der Schalter gelesen und beurteilt</translation>
+    </message>
+    <message>
+        <source>the throttle shut</source>
+        <translation>der Fahrschalter zu</translation>
+    </message>
+    <message>
+        <source>the train pipe rising</source>
+        <translation>das Steigen der Zugleitung</translation>
+    </message>
+    <message>
+        <source>the unit counts as standing below 0.2 mph</source>
+        <translation>unter 0,2 mph gilt der Zug als stehend</translation>
+    </message>
+    <message>
+        <source>the valve at the rear opened</source>
+        <translation>das Ventil hinten geöffnet</translation>
+    </message>
+    <message>
+        <source>the valve shut</source>
+        <translation>das Ventil geschlossen</translation>
+    </message>
+    <message>
+        <source>the wheel may stand a tenth short of hard</source>
+        <translation>das Rad darf ein Zehntel vor fest stehen</translation>
+    </message>
+    <message>
+        <source>the white lamps</source>
+        <translation>die weißen Lampen</translation>
+    </message>
+    <message>
+        <source>the wiper</source>
+        <translation>der Wischer</translation>
+    </message>
+    <message>
+        <source>there is vacuum</source>
+        <translation>Vakuum ist da</translation>
+    </message>
+    <message>
+        <source>three metres are six times the half metre that counts as serious already</source>
+        <translation>drei Meter sind das Sechsfache des halben Meters, der schon als ernst gilt</translation>
+    </message>
+    <message>
+        <source>three tries at most</source>
+        <translation>höchstens drei Versuche</translation>
+    </message>
+    <message>
+        <source>two seconds less are forgiven</source>
+        <translation>zwei Sekunden weniger werden verziehen</translation>
+    </message>
+    <message>
+        <source>two strokes repeated</source>
+        <translation>zwei Schläge wiederholt</translation>
+    </message>
+    <message>
+        <source>unsure</source>
+        <translation>unsicher</translation>
+    </message>
+    <message>
+        <source>valve and gauge judged, red lamps lit</source>
+        <translation>Ventil und Uhr beurteilt, rote Lampen leuchten</translation>
+    </message>
+    <message>
+        <source>with 5 inHg of brake truly holding it counts as serious</source>
+        <translation>halten wirklich 5 inHg Bremsung, gilt es als ernst</translation>
+    </message>
+</context>
+<context>
+    <name>Signal</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>0 good</source>
+        <translation>0 gut</translation>
+    </message>
+    <message>
+        <source>0 once the machine left the range the model was checked in</source>
+        <translation>0, sobald die Maschine den geprüften Bereich verließ</translation>
+    </message>
+    <message>
+        <source>0 sound</source>
+        <translation>0 gesund</translation>
+    </message>
+    <message>
+        <source>a board</source>
+        <translation>eine Tafel</translation>
+    </message>
+    <message>
+        <source>a brake handle is in cab 1</source>
+        <translation>ein Bremsgriff ist in Führerstand 1</translation>
+    </message>
+    <message>
+        <source>a brake handle is in cab 2</source>
+        <translation>ein Bremsgriff ist in Führerstand 2</translation>
+    </message>
+    <message>
+        <source>a control key is in cab 1&apos;s switch</source>
+        <translation>ein Steuerschlüssel steckt in Führerstand 1</translation>
+    </message>
+    <message>
+        <source>a control key is in cab 2&apos;s switch</source>
+        <translation>ein Steuerschlüssel steckt in Führerstand 2</translation>
+    </message>
+    <message>
+        <source>a passenger door is open</source>
+        <translation>eine Fahrgasttür ist offen</translation>
+    </message>
+    <message>
+        <source>a reversing lever is in cab 1</source>
+        <translation>ein Richtungshebel ist in Führerstand 1</translation>
+    </message>
+    <message>
+        <source>a reversing lever is in cab 2</source>
+        <translation>ein Richtungshebel ist in Führerstand 2</translation>
+    </message>
+    <message>
+        <source>acceleration</source>
+        <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>acts on the unit while it was protected</source>
+        <translation>Handlungen am Zug, während er gesichert war</translation>
+    </message>
+    <message>
+        <source>air in the fuel system</source>
+        <translation>Luft im Kraftstoff</translation>
+    </message>
+    <message>
+        <source>air lamp</source>
+        <translation>Luftlampe</translation>
+    </message>
+    <message>
+        <source>air lamp: drives in mesh and air enough, cab 1</source>
+        <translation>Luftlampe: Antriebe im Eingriff und Luft genug, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>air lamp: drives in mesh and air enough, cab 2</source>
+        <translation>Luftlampe: Antriebe im Eingriff und Luft genug, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>an engine burns</source>
+        <translation>ein Motor brennt</translation>
+    </message>
+    <message>
+        <source>band cylinder of first gear</source>
+        <translation>Bandzylinder des ersten Gangs</translation>
+    </message>
+    <message>
+        <source>band cylinder of second gear</source>
+        <translation>Bandzylinder des zweiten Gangs</translation>
+    </message>
+    <message>
+        <source>band cylinder of third gear</source>
+        <translation>Bandzylinder des dritten Gangs</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>Batterie</translation>
+    </message>
+    <message>
+        <source>battery current</source>
+        <translation>Batteriestrom</translation>
+    </message>
+    <message>
+        <source>battery volts at the cupboard</source>
+        <translation>Batteriespannung am Schaltschrank</translation>
+    </message>
+    <message>
+        <source>blocks 1</source>
+        <translation>Klötze 1</translation>
+    </message>
+    <message>
+        <source>blocks 2</source>
+        <translation>Klötze 2</translation>
+    </message>
+    <message>
+        <source>blocks as last told</source>
+        <translation>Klötze, wie zuletzt gemeldet</translation>
+    </message>
+    <message>
+        <source>blocks of car 1 seen on the wheels</source>
+        <translation>Klötze von Wagen 1 an den Rädern gesehen</translation>
+    </message>
+    <message>
+        <source>blocks of car 2 seen on the wheels</source>
+        <translation>Klötze von Wagen 2 an den Rädern gesehen</translation>
+    </message>
+    <message>
+        <source>booked</source>
+        <translation>eingetragen</translation>
+    </message>
+    <message>
+        <source>brake force at the rail</source>
+        <translation>Bremskraft an der Schiene</translation>
+    </message>
+    <message>
+        <source>bus voltage</source>
+        <translation>Netzspannung</translation>
+    </message>
+    <message>
+        <source>cab 1</source>
+        <translation>Führerstand 1</translation>
+    </message>
+    <message>
+        <source>cab 2</source>
+        <translation>Führerstand 2</translation>
+    </message>
+    <message>
+        <source>cab whose desk is alive</source>
+        <translation>Führerstand, dessen Pult besetzt ist</translation>
+    </message>
+    <message>
+        <source>carried</source>
+        <translation>mitgenommen</translation>
+    </message>
+    <message>
+        <source>chamber 1</source>
+        <translation>Kammer 1</translation>
+    </message>
+    <message>
+        <source>chamber 2</source>
+        <translation>Kammer 2</translation>
+    </message>
+    <message>
+        <source>charge lamp</source>
+        <translation>Ladelampe</translation>
+    </message>
+    <message>
+        <source>charge lamp: battery is not being charged, cab 1</source>
+        <translation>Ladelampe: Batterie wird nicht geladen, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>charge lamp: battery is not being charged, cab 2</source>
+        <translation>Ladelampe: Batterie wird nicht geladen, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>clutch cylinder of top gear</source>
+        <translation>Kupplungszylinder des obersten Gangs</translation>
+    </message>
+    <message>
+        <source>code of the guard&apos;s that still stands and that the driver has repeated</source>
+        <translation>Zeichen des Schaffners, das noch gilt und das der Fahrer wiederholt hat</translation>
+    </message>
+    <message>
+        <source>compressor delivers</source>
+        <translation>Kompressor fördert</translation>
+    </message>
+    <message>
+        <source>control air gauge</source>
+        <translation>Steuerluftuhr</translation>
+    </message>
+    <message>
+        <source>control relay is in</source>
+        <translation>Steuerrelais ist angezogen</translation>
+    </message>
+    <message>
+        <source>control reservoir</source>
+        <translation>Steuerbehälter</translation>
+    </message>
+    <message>
+        <source>control under the left hand (control table</source>
+        <translation>Hebel unter der linken Hand (Tabelle der Hebel</translation>
+    </message>
+    <message>
+        <source>control under the right hand</source>
+        <translation>Hebel unter der rechten Hand</translation>
+    </message>
+    <message>
+        <source>coolant</source>
+        <translation>Kühlwasser</translation>
+    </message>
+    <message>
+        <source>coolant gauge at engine 1</source>
+        <translation>Kühlwasseranzeige an Motor 1</translation>
+    </message>
+    <message>
+        <source>coolant gauge at engine 2</source>
+        <translation>Kühlwasseranzeige an Motor 2</translation>
+    </message>
+    <message>
+        <source>coolant temperature</source>
+        <translation>Kühlwassertemperatur</translation>
+    </message>
+    <message>
+        <source>coupling oil</source>
+        <translation>Kupplungsöl</translation>
+    </message>
+    <message>
+        <source>crank speed</source>
+        <translation>Kurbelwellendrehzahl</translation>
+    </message>
+    <message>
+        <source>critical defects judged good</source>
+        <translation>kritische Mängel für gut befunden</translation>
+    </message>
+    <message>
+        <source>critical defects that are not in the book</source>
+        <translation>kritische Mängel, die nicht im Buch stehen</translation>
+    </message>
+    <message>
+        <source>critical defects that the trainee has seen and that are not in the book</source>
+        <translation>kritische Mängel, die gesehen wurden und nicht im Buch stehen</translation>
+    </message>
+    <message>
+        <source>crossings without having looked both ways just before</source>
+        <translation>Querungen, ohne unmittelbar davor nach beiden Seiten gesehen zu haben</translation>
+    </message>
+    <message>
+        <source>decision told</source>
+        <translation>gesagte Entscheidung</translation>
+    </message>
+    <message>
+        <source>defects found but given another class</source>
+        <translation>gefundene Mängel, aber anders eingestuft</translation>
+    </message>
+    <message>
+        <source>defects judged defect</source>
+        <translation>Mängel als Mangel beurteilt</translation>
+    </message>
+    <message>
+        <source>defects judged good</source>
+        <translation>Mängel für gut befunden</translation>
+    </message>
+    <message>
+        <source>defects on the unit that are not in the book</source>
+        <translation>Mängel am Zug, die nicht im Buch stehen</translation>
+    </message>
+    <message>
+        <source>device 1</source>
+        <translation>Totmann 1</translation>
+    </message>
+    <message>
+        <source>device 2</source>
+        <translation>Totmann 2</translation>
+    </message>
+    <message>
+        <source>distance covered since the start</source>
+        <translation>Weg seit Beginn</translation>
+    </message>
+    <message>
+        <source>distance to that signal from the front</source>
+        <translation>Abstand der Spitze bis zu diesem Signal</translation>
+    </message>
+    <message>
+        <source>distance to the next stopping mark</source>
+        <translation>Abstand bis zur nächsten Haltetafel</translation>
+    </message>
+    <message>
+        <source>dog sleeve</source>
+        <translation>Klauenmuffe</translation>
+    </message>
+    <message>
+        <source>dogs in mesh</source>
+        <translation>Klauen im Eingriff</translation>
+    </message>
+    <message>
+        <source>drive 1</source>
+        <translation>Antrieb 1</translation>
+    </message>
+    <message>
+        <source>drive 2</source>
+        <translation>Antrieb 2</translation>
+    </message>
+    <message>
+        <source>driven wheels slip or slide</source>
+        <translation>Treibräder schleudern oder gleiten</translation>
+    </message>
+    <message>
+        <source>drum of first gear</source>
+        <translation>Trommel des ersten Gangs</translation>
+    </message>
+    <message>
+        <source>drum of second gear</source>
+        <translation>Trommel des zweiten Gangs</translation>
+    </message>
+    <message>
+        <source>drum of third gear</source>
+        <translation>Trommel des dritten Gangs</translation>
+    </message>
+    <message>
+        <source>end 1</source>
+        <translation>Ende 1</translation>
+    </message>
+    <message>
+        <source>end 2</source>
+        <translation>Ende 2</translation>
+    </message>
+    <message>
+        <source>engine 1</source>
+        <translation>Motor 1</translation>
+    </message>
+    <message>
+        <source>engine 2</source>
+        <translation>Motor 2</translation>
+    </message>
+    <message>
+        <source>exhauster 1 heard here</source>
+        <translation>Luftsauger 1 hier zu hören</translation>
+    </message>
+    <message>
+        <source>exhauster 2 heard here</source>
+        <translation>Luftsauger 2 hier zu hören</translation>
+    </message>
+    <message>
+        <source>fire bell heard here</source>
+        <translation>Brandglocke hier zu hören</translation>
+    </message>
+    <message>
+        <source>fire lamp</source>
+        <translation>Brandlampe</translation>
+    </message>
+    <message>
+        <source>fire lamp, cab 1</source>
+        <translation>Brandlampe, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>fire lamp, cab 2</source>
+        <translation>Brandlampe, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>fire to be seen at engine 1</source>
+        <translation>Feuer an Motor 1 zu sehen</translation>
+    </message>
+    <message>
+        <source>fire to be seen at engine 2</source>
+        <translation>Feuer an Motor 2 zu sehen</translation>
+    </message>
+    <message>
+        <source>freewheel drives</source>
+        <translation>Freilauf treibt</translation>
+    </message>
+    <message>
+        <source>front of the unit to the next stopping mark</source>
+        <translation>Zugspitze bis zur nächsten Haltetafel</translation>
+    </message>
+    <message>
+        <source>fuel gauge at engine 1</source>
+        <translation>Kraftstoffanzeige an Motor 1</translation>
+    </message>
+    <message>
+        <source>fuel gauge at engine 2</source>
+        <translation>Kraftstoffanzeige an Motor 2</translation>
+    </message>
+    <message>
+        <source>fuel in the tank</source>
+        <translation>Kraftstoff im Tank</translation>
+    </message>
+    <message>
+        <source>fuel latch tripped</source>
+        <translation>Kraftstoffriegel ausgelöst</translation>
+    </message>
+    <message>
+        <source>fuel rack</source>
+        <translation>Füllung</translation>
+    </message>
+    <message>
+        <source>full-rack work below 900 rpm</source>
+        <translation>Arbeit bei voller Füllung unter 900 U/min</translation>
+    </message>
+    <message>
+        <source>gear whose drum stands or clutch holds</source>
+        <translation>Gang, dessen Trommel steht oder dessen Kupplung hält</translation>
+    </message>
+    <message>
+        <source>gearbox input</source>
+        <translation>Getriebeeingang</translation>
+    </message>
+    <message>
+        <source>gearbox output and propeller shaft</source>
+        <translation>Getriebeausgang und Gelenkwelle</translation>
+    </message>
+    <message>
+        <source>generator current</source>
+        <translation>Generatorstrom</translation>
+    </message>
+    <message>
+        <source>gradient</source>
+        <translation>Neigung</translation>
+    </message>
+    <message>
+        <source>guard&apos;s vacuum gauge</source>
+        <translation>Vakuumuhr des Schaffners</translation>
+    </message>
+    <message>
+        <source>heat into bands and clutch</source>
+        <translation>Wärme in Bänder und Kupplung</translation>
+    </message>
+    <message>
+        <source>hiss of air heard here</source>
+        <translation>Zischen von Luft hier zu hören</translation>
+    </message>
+    <message>
+        <source>hiss of air in cab 1</source>
+        <translation>Zischen von Luft in Führerstand 1</translation>
+    </message>
+    <message>
+        <source>hiss of air in cab 2</source>
+        <translation>Zischen von Luft in Führerstand 2</translation>
+    </message>
+    <message>
+        <source>horn sounds</source>
+        <translation>Horn ertönt</translation>
+    </message>
+    <message>
+        <source>hottest drum or clutch</source>
+        <translation>heißeste Trommel oder Kupplung</translation>
+    </message>
+    <message>
+        <source>how brightly lit lamps burn</source>
+        <translation>wie hell leuchtende Lampen brennen</translation>
+    </message>
+    <message>
+        <source>how brightly lit lamps burn, 0..1, cab 1</source>
+        <translation>wie hell leuchtende Lampen brennen, 0..1, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>how brightly lit lamps burn, 0..1, cab 2</source>
+        <translation>wie hell leuchtende Lampen brennen, 0..1, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>how evenly engine 1 fires</source>
+        <translation>wie gleichmäßig Motor 1 zündet</translation>
+    </message>
+    <message>
+        <source>how evenly engine 2 fires</source>
+        <translation>wie gleichmäßig Motor 2 zündet</translation>
+    </message>
+    <message>
+        <source>how long</source>
+        <translation>wie lange</translation>
+    </message>
+    <message>
+        <source>how long that item has to be looked at for the look to count</source>
+        <translation>wie lange dieses Ding anzusehen ist, damit der Blick zählt</translation>
+    </message>
+    <message>
+        <source>how loud it sounds</source>
+        <translation>wie laut es klingt</translation>
+    </message>
+    <message>
+        <source>how often the trainee agrees a bell test with the guard</source>
+        <translation>wie oft eine Klingelprobe mit dem Schaffner vereinbart wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks for a second person at the rear</source>
+        <translation>wie oft um eine zweite Person hinten gebeten wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks the second person for the reading in the rear cab</source>
+        <translation>wie oft die zweite Person nach der Ablesung hinten gefragt wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks the second person to open the guard&apos;s valve</source>
+        <translation>wie oft die zweite Person gebeten wird, das Schaffnerventil zu öffnen</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks the second person to shut the guard&apos;s valve</source>
+        <translation>wie oft die zweite Person gebeten wird, das Schaffnerventil zu schließen</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks the second person whether the blocks are on</source>
+        <translation>wie oft die zweite Person gefragt wird, ob die Klötze anliegen</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks whether the line may be walked and the unit approached</source>
+        <translation>wie oft gefragt wird, ob das Gleis betreten und der Zug aufgesucht werden darf</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks who is working on the unit</source>
+        <translation>wie oft gefragt wird, wer am Zug arbeitet</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks why an isolating switch stands at off</source>
+        <translation>wie oft gefragt wird, warum ein Trennschalter auf Aus steht</translation>
+    </message>
+    <message>
+        <source>how often the trainee calls fire</source>
+        <translation>wie oft Feuer gerufen wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee calls out that an engine will start</source>
+        <translation>wie oft gerufen wird, dass ein Motor anläuft</translation>
+    </message>
+    <message>
+        <source>how often the trainee counts the scotches</source>
+        <translation>wie oft die Hemmschuhe gezählt werden</translation>
+    </message>
+    <message>
+        <source>how often the trainee hands handles</source>
+        <translation>wie oft Griffe übergeben werden</translation>
+    </message>
+    <message>
+        <source>how often the trainee lets the second person go</source>
+        <translation>wie oft die zweite Person entlassen wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee looks along both sides of the unit</source>
+        <translation>wie oft an beiden Seiten des Zuges entlanggesehen wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee looks at the signal and the road ahead</source>
+        <translation>wie oft nach Signal und Fahrweg gesehen wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee looks back along the train</source>
+        <translation>wie oft am Zug zurückgesehen wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee looks both ways before stepping on the line</source>
+        <translation>wie oft vor dem Betreten des Gleises nach beiden Seiten gesehen wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee says that the unit does not go</source>
+        <translation>wie oft gesagt wird, dass der Zug nicht fährt</translation>
+    </message>
+    <message>
+        <source>how often the trainee stands clear of the moving parts</source>
+        <translation>wie oft von den bewegten Teilen zurückgetreten wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee tells the guard what is the matter</source>
+        <translation>wie oft dem Schaffner gesagt wird, was los ist</translation>
+    </message>
+    <message>
+        <source>how often the trainee tells the shed of a defect by word</source>
+        <translation>wie oft der Werkstatt ein Mangel gesagt wird</translation>
+    </message>
+    <message>
+        <source>how often the trainee tells the signaller what is the matter</source>
+        <translation>wie oft dem Fahrdienstleiter gesagt wird, was los ist</translation>
+    </message>
+    <message>
+        <source>hum 1</source>
+        <translation>Summen 1</translation>
+    </message>
+    <message>
+        <source>hum 2</source>
+        <translation>Summen 2</translation>
+    </message>
+    <message>
+        <source>hum of exhauster 1</source>
+        <translation>Summen von Luftsauger 1</translation>
+    </message>
+    <message>
+        <source>hum of exhauster 2</source>
+        <translation>Summen von Luftsauger 2</translation>
+    </message>
+    <message>
+        <source>item being looked at (item table</source>
+        <translation>angesehenes Ding (Tabelle der Dinge</translation>
+    </message>
+    <message>
+        <source>items judged after having been looked at</source>
+        <translation>nach dem Ansehen beurteilte Dinge</translation>
+    </message>
+    <message>
+        <source>items judged defect that are not in the book</source>
+        <translation>als Mangel beurteilte Dinge, die nicht im Buch stehen</translation>
+    </message>
+    <message>
+        <source>items judged not sure</source>
+        <translation>unsicher beurteilte Dinge</translation>
+    </message>
+    <message>
+        <source>items judged not sure and not resolved</source>
+        <translation>unsicher beurteilte und nicht geklärte Dinge</translation>
+    </message>
+    <message>
+        <source>judged</source>
+        <translation>beurteilt</translation>
+    </message>
+    <message>
+        <source>judgements of things not looked at</source>
+        <translation>Urteile über nicht angesehene Dinge</translation>
+    </message>
+    <message>
+        <source>lamp</source>
+        <translation>Lampe</translation>
+    </message>
+    <message>
+        <source>lamp engine 1</source>
+        <translation>Lampe Motor 1</translation>
+    </message>
+    <message>
+        <source>lamp engine 2</source>
+        <translation>Lampe Motor 2</translation>
+    </message>
+    <message>
+        <source>lamp of the safety device</source>
+        <translation>Lampe des Totmanns</translation>
+    </message>
+    <message>
+        <source>lamp of the safety device: held, cab 1</source>
+        <translation>Lampe des Totmanns: gehalten, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>lamp of the safety device: held, cab 2</source>
+        <translation>Lampe des Totmanns: gehalten, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>lamp test</source>
+        <translation>Lampenprobe</translation>
+    </message>
+    <message>
+        <source>lamp: engine 1 runs with oil pressure, cab 1</source>
+        <translation>Lampe: Motor 1 läuft mit Öldruck, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>lamp: engine 1 runs with oil pressure, cab 2</source>
+        <translation>Lampe: Motor 1 läuft mit Öldruck, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>lamp: engine 2 runs with oil pressure, cab 1</source>
+        <translation>Lampe: Motor 2 läuft mit Öldruck, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>lamp: engine 2 runs with oil pressure, cab 2</source>
+        <translation>Lampe: Motor 2 läuft mit Öldruck, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>last code the guard gave back to the driver</source>
+        <translation>letztes Zeichen, das der Schaffner dem Fahrer zurückgab</translation>
+    </message>
+    <message>
+        <source>last complete bell code heard here</source>
+        <translation>letztes vollständiges Klingelzeichen hier</translation>
+    </message>
+    <message>
+        <source>last complete code the driver gave</source>
+        <translation>letztes vollständiges Zeichen des Fahrers</translation>
+    </message>
+    <message>
+        <source>last complete code the guard gave</source>
+        <translation>letztes vollständiges Zeichen des Schaffners</translation>
+    </message>
+    <message>
+        <source>least chamber vacuum less train pipe</source>
+        <translation>kleinstes Kammervakuum weniger Zugleitung</translation>
+    </message>
+    <message>
+        <source>located changes of mode in the machine</source>
+        <translation>verortete Wechsel der Betriebsart in der Maschine</translation>
+    </message>
+    <message>
+        <source>longest look at the item judged last</source>
+        <translation>längster Blick auf das zuletzt beurteilte Ding</translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <translation>angesehen</translation>
+    </message>
+    <message>
+        <source>loose objects carried</source>
+        <translation>mitgenommene lose Dinge</translation>
+    </message>
+    <message>
+        <source>lost in rattle and meshing shocks</source>
+        <translation>verloren in Rattern und Schlägen beim Eingriff</translation>
+    </message>
+    <message>
+        <source>lowest speed limit under the unit</source>
+        <translation>niedrigste Geschwindigkeitsgrenze unter dem Zug</translation>
+    </message>
+    <message>
+        <source>main reservoir</source>
+        <translation>Hauptbehälter</translation>
+    </message>
+    <message>
+        <source>middle of the unit along the line</source>
+        <translation>Mitte des Zuges auf der Strecke</translation>
+    </message>
+    <message>
+        <source>note of engine 1 as far as it is heard here</source>
+        <translation>Ton von Motor 1, soweit er hier zu hören ist</translation>
+    </message>
+    <message>
+        <source>note of engine 1 heard at its side</source>
+        <translation>Ton von Motor 1 an seiner Seite</translation>
+    </message>
+    <message>
+        <source>note of engine 2 as far as it is heard here</source>
+        <translation>Ton von Motor 2, soweit er hier zu hören ist</translation>
+    </message>
+    <message>
+        <source>note of engine 2 heard at its side</source>
+        <translation>Ton von Motor 2 an seiner Seite</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table)</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle der Antworten)</translation>
+    </message>
+    <message>
+        <source>number of the last answer heard (reply table)</source>
+        <translation>Nummer der zuletzt gehörten Antwort (Tabelle der Antworten)</translation>
+    </message>
+    <message>
+        <source>number of the place (place table</source>
+        <translation>Nummer des Ortes (Tabelle der Orte</translation>
+    </message>
+    <message>
+        <source>number readable on the display at end 1</source>
+        <translation>lesbare Nummer der Anzeige an Ende 1</translation>
+    </message>
+    <message>
+        <source>number readable on the display at end 2</source>
+        <translation>lesbare Nummer der Anzeige an Ende 2</translation>
+    </message>
+    <message>
+        <source>oil pressure</source>
+        <translation>Öldruck</translation>
+    </message>
+    <message>
+        <source>oil pressure gauge at engine 1</source>
+        <translation>Öldruckuhr an Motor 1</translation>
+    </message>
+    <message>
+        <source>oil pressure gauge at engine 2</source>
+        <translation>Öldruckuhr an Motor 2</translation>
+    </message>
+    <message>
+        <source>oil temperature</source>
+        <translation>Öltemperatur</translation>
+    </message>
+    <message>
+        <source>on the way to another place</source>
+        <translation>unterwegs zu einem anderen Ort</translation>
+    </message>
+    <message>
+        <source>opening of a tripped safety device</source>
+        <translation>Öffnung eines ausgelösten Totmanns</translation>
+    </message>
+    <message>
+        <source>person engine 1</source>
+        <translation>Person Motor 1</translation>
+    </message>
+    <message>
+        <source>person engine 2</source>
+        <translation>Person Motor 2</translation>
+    </message>
+    <message>
+        <source>pinion of the starter of engine 1 heard in the ring</source>
+        <translation>Ritzel des Anlassers von Motor 1 im Kranz zu hören</translation>
+    </message>
+    <message>
+        <source>pinion of the starter of engine 2 heard in the ring</source>
+        <translation>Ritzel des Anlassers von Motor 2 im Kranz zu hören</translation>
+    </message>
+    <message>
+        <source>pressing force of brake cylinder 1 and handbrake share</source>
+        <translation>Anpresskraft von Bremszylinder 1 und Anteil der Handbremse</translation>
+    </message>
+    <message>
+        <source>pressing force of brake cylinder 2</source>
+        <translation>Anpresskraft von Bremszylinder 2</translation>
+    </message>
+    <message>
+        <source>pressing force of brake cylinder 3</source>
+        <translation>Anpresskraft von Bremszylinder 3</translation>
+    </message>
+    <message>
+        <source>pressing force of brake cylinder 4</source>
+        <translation>Anpresskraft von Bremszylinder 4</translation>
+    </message>
+    <message>
+        <source>protection has tripped</source>
+        <translation>Schutz hat ausgelöst</translation>
+    </message>
+    <message>
+        <source>pull or push felt by whoever is in the unit</source>
+        <translation>Zug oder Stoß, im Zug zu spüren</translation>
+    </message>
+    <message>
+        <source>rattle of dog teeth heard here</source>
+        <translation>Rattern von Klauen hier zu hören</translation>
+    </message>
+    <message>
+        <source>rattle of dog teeth passing each other</source>
+        <translation>Rattern von Klauen, die vorbeilaufen</translation>
+    </message>
+    <message>
+        <source>readings entered in the notebook</source>
+        <translation>Ablesungen im Notizbuch</translation>
+    </message>
+    <message>
+        <source>rear gauge as last told by the second person</source>
+        <translation>hintere Uhr, wie zuletzt von der zweiten Person gemeldet</translation>
+    </message>
+    <message>
+        <source>red lamps lit at end 1</source>
+        <translation>rote Lampen leuchten an Ende 1</translation>
+    </message>
+    <message>
+        <source>red lamps lit at end 2</source>
+        <translation>rote Lampen leuchten an Ende 2</translation>
+    </message>
+    <message>
+        <source>relays click</source>
+        <translation>Relais klicken</translation>
+    </message>
+    <message>
+        <source>release cords pulled with a handbrake off</source>
+        <translation>Löseschnüre gezogen bei gelöster Handbremse</translation>
+    </message>
+    <message>
+        <source>rest before the last attempt</source>
+        <translation>Ruhe vor dem letzten Versuch</translation>
+    </message>
+    <message>
+        <source>rolled against the direction wanted since the last stand</source>
+        <translation>Rollen gegen die gewünschte Richtung seit dem letzten Stand</translation>
+    </message>
+    <message>
+        <source>rpm 1</source>
+        <translation>Drehzahl 1</translation>
+    </message>
+    <message>
+        <source>rpm 2</source>
+        <translation>Drehzahl 2</translation>
+    </message>
+    <message>
+        <source>shaft angle above the box&apos;s safe speed</source>
+        <translation>Wellenwinkel über der sicheren Drehzahl des Getriebes</translation>
+    </message>
+    <message>
+        <source>share of cycles that fire</source>
+        <translation>Anteil zündender Takte</translation>
+    </message>
+    <message>
+        <source>side 1</source>
+        <translation>Seite 1</translation>
+    </message>
+    <message>
+        <source>side 2</source>
+        <translation>Seite 2</translation>
+    </message>
+    <message>
+        <source>signal ahead of cab 1</source>
+        <translation>Signal vor Führerstand 1</translation>
+    </message>
+    <message>
+        <source>signal ahead of cab 2</source>
+        <translation>Signal vor Führerstand 2</translation>
+    </message>
+    <message>
+        <source>signals passed at danger by the end that leads</source>
+        <translation>vom vorderen Ende bei Halt überfahrene Signale</translation>
+    </message>
+    <message>
+        <source>smell of hot lining at side 1</source>
+        <translation>Geruch von heißem Belag an Seite 1</translation>
+    </message>
+    <message>
+        <source>smell of hot lining at side 2</source>
+        <translation>Geruch von heißem Belag an Seite 2</translation>
+    </message>
+    <message>
+        <source>smell of hot lining here</source>
+        <translation>Geruch von heißem Belag hier</translation>
+    </message>
+    <message>
+        <source>smell of unburnt fuel here</source>
+        <translation>Geruch von unverbranntem Kraftstoff hier</translation>
+    </message>
+    <message>
+        <source>somebody is at engine 1</source>
+        <translation>jemand ist an Motor 1</translation>
+    </message>
+    <message>
+        <source>somebody is at engine 2</source>
+        <translation>jemand ist an Motor 2</translation>
+    </message>
+    <message>
+        <source>somebody is at the unit</source>
+        <translation>jemand ist am Zug</translation>
+    </message>
+    <message>
+        <source>sound things judged defect</source>
+        <translation>gute Dinge als Mangel beurteilt</translation>
+    </message>
+    <message>
+        <source>speed limit in force</source>
+        <translation>geltende Geschwindigkeitsgrenze</translation>
+    </message>
+    <message>
+        <source>speed of the unit</source>
+        <translation>Geschwindigkeit des Zuges</translation>
+    </message>
+    <message>
+        <source>speed without its sign</source>
+        <translation>Geschwindigkeit ohne Vorzeichen</translation>
+    </message>
+    <message>
+        <source>speedometer</source>
+        <translation>Fahrtmesser</translation>
+    </message>
+    <message>
+        <source>starter current</source>
+        <translation>Anlasserstrom</translation>
+    </message>
+    <message>
+        <source>starter fed</source>
+        <translation>Anlasser unter Strom</translation>
+    </message>
+    <message>
+        <source>starter fed without a break</source>
+        <translation>Anlasser ununterbrochen unter Strom</translation>
+    </message>
+    <message>
+        <source>starter winding</source>
+        <translation>Anlasserwicklung</translation>
+    </message>
+    <message>
+        <source>starter winding above its limit</source>
+        <translation>Anlasserwicklung über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>tachometer of engine 1</source>
+        <translation>Drehzahlmesser von Motor 1</translation>
+    </message>
+    <message>
+        <source>tachometer of engine 2</source>
+        <translation>Drehzahlmesser von Motor 2</translation>
+    </message>
+    <message>
+        <source>that code sounded at the guard&apos;s end</source>
+        <translation>dieses Zeichen kam beim Schaffner an</translation>
+    </message>
+    <message>
+        <source>that code still stands</source>
+        <translation>dieses Zeichen gilt noch</translation>
+    </message>
+    <message>
+        <source>the bell in cab 1 sounds</source>
+        <translation>die Klingel in Führerstand 1 ertönt</translation>
+    </message>
+    <message>
+        <source>the bell in cab 2 sounds</source>
+        <translation>die Klingel in Führerstand 2 ertönt</translation>
+    </message>
+    <message>
+        <source>the driver has repeated that code</source>
+        <translation>der Fahrer hat dieses Zeichen wiederholt</translation>
+    </message>
+    <message>
+        <source>the fire bell in cab 1 sounds</source>
+        <translation>die Brandglocke in Führerstand 1 läutet</translation>
+    </message>
+    <message>
+        <source>the fire bell in cab 2 sounds</source>
+        <translation>die Brandglocke in Führerstand 2 läutet</translation>
+    </message>
+    <message>
+        <source>the last reading entered</source>
+        <translation>die letzte eingetragene Ablesung</translation>
+    </message>
+    <message>
+        <source>the second person has said to be at the rear</source>
+        <translation>die zweite Person hat gesagt, sie sei hinten</translation>
+    </message>
+    <message>
+        <source>the trainee is at engine 1</source>
+        <translation>der Anwärter ist an Motor 1</translation>
+    </message>
+    <message>
+        <source>the trainee is at engine 2</source>
+        <translation>der Anwärter ist an Motor 2</translation>
+    </message>
+    <message>
+        <source>the trainee is at the electric cupboard behind cab 1</source>
+        <translation>der Anwärter ist am Schaltschrank hinter Führerstand 1</translation>
+    </message>
+    <message>
+        <source>the trainee is between the cars</source>
+        <translation>der Anwärter ist zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>the trainee is in cab 1</source>
+        <translation>der Anwärter ist in Führerstand 1</translation>
+    </message>
+    <message>
+        <source>the trainee is in cab 2</source>
+        <translation>der Anwärter ist in Führerstand 2</translation>
+    </message>
+    <message>
+        <source>the trainee is in the saloon</source>
+        <translation>der Anwärter ist im Fahrgastraum</translation>
+    </message>
+    <message>
+        <source>the trainee is on the ground along car 1</source>
+        <translation>der Anwärter ist am Boden entlang Wagen 1</translation>
+    </message>
+    <message>
+        <source>the trainee is on the ground along car 2</source>
+        <translation>der Anwärter ist am Boden entlang Wagen 2</translation>
+    </message>
+    <message>
+        <source>the trainee is on the ground before end 1</source>
+        <translation>der Anwärter ist am Boden vor Ende 1</translation>
+    </message>
+    <message>
+        <source>the trainee is on the ground before end 2</source>
+        <translation>der Anwärter ist am Boden vor Ende 2</translation>
+    </message>
+    <message>
+        <source>the trainee is the booking-on point</source>
+        <translation>der Anwärter ist an der Meldestelle</translation>
+    </message>
+    <message>
+        <source>the trainee is the walkway&apos;s end by the line</source>
+        <translation>der Anwärter ist am Ende des Randwegs am Gleis</translation>
+    </message>
+    <message>
+        <source>the unit is seen to move against the ground</source>
+        <translation>der Zug bewegt sich sichtbar gegen den Boden</translation>
+    </message>
+    <message>
+        <source>the unit stands</source>
+        <translation>der Zug steht</translation>
+    </message>
+    <message>
+        <source>the whole unit stands in a platform</source>
+        <translation>der ganze Zug steht an einem Bahnsteig</translation>
+    </message>
+    <message>
+        <source>the wiper of cab 1 sweeps</source>
+        <translation>der Wischer von Führerstand 1 wischt</translation>
+    </message>
+    <message>
+        <source>the wiper of cab 2 sweeps</source>
+        <translation>der Wischer von Führerstand 2 wischt</translation>
+    </message>
+    <message>
+        <source>there is light enough to see things closely where the trainee is</source>
+        <translation>es ist hell genug, um beim Anwärter genau zu sehen</translation>
+    </message>
+    <message>
+        <source>throttle opening at the engine</source>
+        <translation>Gasstellung am Motor</translation>
+    </message>
+    <message>
+        <source>thump of a final drive heard here</source>
+        <translation>Schlag eines Achsgetriebes hier zu hören</translation>
+    </message>
+    <message>
+        <source>thump of final drive 1 going into mesh</source>
+        <translation>Schlag von Achsgetriebe 1 beim Eingriff</translation>
+    </message>
+    <message>
+        <source>thump of final drive 2 going into mesh</source>
+        <translation>Schlag von Achsgetriebe 2 beim Eingriff</translation>
+    </message>
+    <message>
+        <source>time it has run without a break</source>
+        <translation>Zeit, die er ununterbrochen gelaufen ist</translation>
+    </message>
+    <message>
+        <source>time since it was complete</source>
+        <translation>Zeit, seit es vollständig war</translation>
+    </message>
+    <message>
+        <source>time since that answer</source>
+        <translation>Zeit seit dieser Antwort</translation>
+    </message>
+    <message>
+        <source>time since that code was complete</source>
+        <translation>Zeit, seit dieses Zeichen vollständig war</translation>
+    </message>
+    <message>
+        <source>time since that was told</source>
+        <translation>Zeit, seit das gesagt wurde</translation>
+    </message>
+    <message>
+        <source>time since the last warning by horn or call</source>
+        <translation>Zeit seit der letzten Warnung durch Horn oder Ruf</translation>
+    </message>
+    <message>
+        <source>time until arrival</source>
+        <translation>Zeit bis zur Ankunft</translation>
+    </message>
+    <message>
+        <source>times a board</source>
+        <translation>wie oft eine Tafel</translation>
+    </message>
+    <message>
+        <source>times a door was open while the unit moved</source>
+        <translation>wie oft eine Tür offen war, während der Zug fuhr</translation>
+    </message>
+    <message>
+        <source>times a hand was in the drive of an engine that turned</source>
+        <translation>wie oft eine Hand im Antrieb eines drehenden Motors war</translation>
+    </message>
+    <message>
+        <source>times a reverser was moved while the unit was moving</source>
+        <translation>wie oft ein Richtungshebel in Fahrt bewegt wurde</translation>
+    </message>
+    <message>
+        <source>times a reverser was put to off while the unit was moving</source>
+        <translation>wie oft ein Richtungshebel in Fahrt auf Aus gestellt wurde</translation>
+    </message>
+    <message>
+        <source>times a third thing made a hand let go</source>
+        <translation>wie oft ein drittes Ding eine Hand loslassen ließ</translation>
+    </message>
+    <message>
+        <source>times an engine was turned with somebody at it</source>
+        <translation>wie oft ein Motor gedreht wurde, an dem jemand war</translation>
+    </message>
+    <message>
+        <source>times between the cars</source>
+        <translation>wie oft zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>times ducked under the unit</source>
+        <translation>wie oft unter dem Zug hindurch</translation>
+    </message>
+    <message>
+        <source>times somebody was at the unit while it moved</source>
+        <translation>wie oft jemand am Zug war, während er sich bewegte</translation>
+    </message>
+    <message>
+        <source>times the line was crossed before an end</source>
+        <translation>wie oft das Gleis vor einem Ende gequert wurde</translation>
+    </message>
+    <message>
+        <source>times the starter was fed since the engine last ran</source>
+        <translation>wie oft der Anlasser Strom bekam, seit der Motor zuletzt lief</translation>
+    </message>
+    <message>
+        <source>times the trainee was between or under with no handbrake on</source>
+        <translation>wie oft der Anwärter ohne feste Handbremse dazwischen oder darunter war</translation>
+    </message>
+    <message>
+        <source>times the unit was pulled against a scotch</source>
+        <translation>wie oft der Zug gegen einen Hemmschuh gezogen wurde</translation>
+    </message>
+    <message>
+        <source>timing volume of the safety device</source>
+        <translation>Zeitvolumen des Totmanns</translation>
+    </message>
+    <message>
+        <source>torque through the coupling</source>
+        <translation>Drehmoment durch die Kupplung</translation>
+    </message>
+    <message>
+        <source>tractive effort</source>
+        <translation>Zugkraft</translation>
+    </message>
+    <message>
+        <source>trailer 1</source>
+        <translation>Steuerwagen 1</translation>
+    </message>
+    <message>
+        <source>trailer 2</source>
+        <translation>Steuerwagen 2</translation>
+    </message>
+    <message>
+        <source>turns above fast idle while cold</source>
+        <translation>Umdrehungen über schnellem Leerlauf im kalten Zustand</translation>
+    </message>
+    <message>
+        <source>turns by its own firing</source>
+        <translation>dreht durch eigenes Zünden</translation>
+    </message>
+    <message>
+        <source>vacuum above brake piston 1</source>
+        <translation>Vakuum über Bremskolben 1</translation>
+    </message>
+    <message>
+        <source>vacuum above brake piston 2</source>
+        <translation>Vakuum über Bremskolben 2</translation>
+    </message>
+    <message>
+        <source>vacuum above brake piston 3</source>
+        <translation>Vakuum über Bremskolben 3</translation>
+    </message>
+    <message>
+        <source>vacuum above brake piston 4</source>
+        <translation>Vakuum über Bremskolben 4</translation>
+    </message>
+    <message>
+        <source>vacuum gauge</source>
+        <translation>Vakuumuhr</translation>
+    </message>
+    <message>
+        <source>vacuum in the release pipe</source>
+        <translation>Vakuum in der Löseleitung</translation>
+    </message>
+    <message>
+        <source>vacuum in the train pipe</source>
+        <translation>Vakuum in der Zugleitung</translation>
+    </message>
+    <message>
+        <source>what it shows</source>
+        <translation>was es zeigt</translation>
+    </message>
+    <message>
+        <source>what the trainee has done in all</source>
+        <translation>was der Anwärter im Ganzen getan hat</translation>
+    </message>
+    <message>
+        <source>what would not go</source>
+        <translation>was nicht ging</translation>
+    </message>
+    <message>
+        <source>white lamps lit at end 1</source>
+        <translation>weiße Lampen leuchten an Ende 1</translation>
+    </message>
+    <message>
+        <source>white lamps lit at end 2</source>
+        <translation>weiße Lampen leuchten an Ende 2</translation>
+    </message>
+    <message>
+        <source>white smoke of engine 1</source>
+        <translation>weißer Rauch von Motor 1</translation>
+    </message>
+    <message>
+        <source>white smoke of engine 2</source>
+        <translation>weißer Rauch von Motor 2</translation>
+    </message>
+</context>
+<context>
+    <name>StripChart</name>
+    <message>
+        <source>lit</source>
+        <translation>leuchtet</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+    <message>
+        <source>release</source>
+        <translation>Lösen</translation>
+    </message>
+    <message>
+        <source>apply</source>
+        <translation>Bremsen</translation>
+    </message>
+    <message>
+        <source>lap</source>
+        <translation>Abschluss</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Left hand</source>
+        <translation>Linke Hand</translation>
+    </message>
+    <message>
+        <source>Right hand</source>
+        <translation>Rechte Hand</translation>
+    </message>
+    <message>
+        <source>AIR lamp</source>
+        <translation>Lampe LUFT</translation>
+    </message>
+    <message>
+        <source>Brake</source>
+        <translation>Bremse</translation>
+    </message>
+    <message>
+        <source>Control air</source>
+        <translation>Steuerluft</translation>
+    </message>
+    <message>
+        <source>psi</source>
+        <translation>psi</translation>
+    </message>
+    <message>
+        <source>Vacuum</source>
+        <translation>Vakuum</translation>
+    </message>
+    <message>
+        <source>inHg</source>
+        <translation>inHg</translation>
+    </message>
+    <message>
+        <source>train pipe</source>
+        <translation>Zugleitung</translation>
+    </message>
+    <message>
+        <source>release pipe</source>
+        <translation>Löseleitung</translation>
+    </message>
+    <message>
+        <source>Engines</source>
+        <translation>Motoren</translation>
+    </message>
+    <message>
+        <source>rev/min</source>
+        <translation>U/min</translation>
+    </message>
+    <message>
+        <source>engine 1</source>
+        <translation>Motor 1</translation>
+    </message>
+    <message>
+        <source>engine 2</source>
+        <translation>Motor 2</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>mph</source>
+        <translation>mph</translation>
+    </message>
+    <message>
+        <source>Levers</source>
+        <translation>Hebel</translation>
+    </message>
+    <message>
+        <source>notch</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>throttle</source>
+        <translation>Fahrschalter</translation>
+    </message>
+    <message>
+        <source>gear</source>
+        <translation>Gang</translation>
+    </message>
+</context>
+<context>
+    <name>Thing</name>
+    <message>
+        <source>Brake handle</source>
+        <translation>Bremsgriff</translation>
+    </message>
+    <message>
+        <source>Control key</source>
+        <translation>Steuerschlüssel</translation>
+    </message>
+    <message>
+        <source>Door key</source>
+        <translation>Türschlüssel</translation>
+    </message>
+    <message>
+        <source>Hand lamp</source>
+        <translation>Handlampe</translation>
+    </message>
+    <message>
+        <source>Notebook</source>
+        <translation>Notizbuch</translation>
+    </message>
+    <message>
+        <source>Padlock</source>
+        <translation>Vorhängeschloss</translation>
+    </message>
+    <message>
+        <source>Reversing lever</source>
+        <translation>Richtungshebel</translation>
+    </message>
+    <message>
+        <source>Rule book</source>
+        <translation>Regelbuch</translation>
+    </message>
+    <message>
+        <source>Spare key</source>
+        <translation>Zweitschlüssel</translation>
+    </message>
+    <message>
+        <source>Vest</source>
+        <translation>Weste</translation>
+    </message>
+    <message>
+        <source>another control key, which should not be on the unit</source>
+        <translation>Ein zweiter Steuerschlüssel, der nicht am Zug sein sollte</translation>
+    </message>
+    <message>
+        <source>hand lamp</source>
+        <translation>Handlampe</translation>
+    </message>
+    <message>
+        <source>handle of the driver&apos;s brake valve, one to a unit</source>
+        <translation>Griff des Führerbremsventils, einer je Zug</translation>
+    </message>
+    <message>
+        <source>high-visibility vest</source>
+        <translation>Warnweste</translation>
+    </message>
+    <message>
+        <source>key of the cab doors</source>
+        <translation>Schlüssel der Führerstandstüren</translation>
+    </message>
+    <message>
+        <source>key of the control switch</source>
+        <translation>Schlüssel des Steuerschalters</translation>
+    </message>
+    <message>
+        <source>notebook and pencil</source>
+        <translation>Notizbuch und Bleistift</translation>
+    </message>
+    <message>
+        <source>padlock for an isolating switch</source>
+        <translation>Vorhängeschloss für einen Trennschalter</translation>
+    </message>
+    <message>
+        <source>reversing lever</source>
+        <translation>Richtungshebel</translation>
+    </message>
+    <message>
+        <source>rule book and traction manual</source>
+        <translation>Regelbuch und Fahrzeughandbuch</translation>
+    </message>
+</context>
+<context>
+    <name>Verb</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>book</source>
+        <translation>eintragen</translation>
+    </message>
+    <message>
+        <source>decide</source>
+        <translation>entscheiden</translation>
+    </message>
+    <message>
+        <source>do</source>
+        <translation>tun</translation>
+    </message>
+    <message>
+        <source>go</source>
+        <translation>gehen</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <translation>halten</translation>
+    </message>
+    <message>
+        <source>insert</source>
+        <translation>einstecken</translation>
+    </message>
+    <message>
+        <source>judge</source>
+        <translation>beurteilen</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>ansehen</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>notieren</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translation>drücken</translation>
+    </message>
+    <message>
+        <source>put</source>
+        <translation>ablegen</translation>
+    </message>
+    <message>
+        <source>release</source>
+        <translation>loslassen</translation>
+    </message>
+    <message>
+        <source>ring</source>
+        <translation>klingeln</translation>
+    </message>
+    <message>
+        <source>say</source>
+        <translation>sagen</translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation>stellen</translation>
+    </message>
+    <message>
+        <source>take</source>
+        <translation>nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::after::AfterView</name>
+    <message>
+        <source>A training aid only: the rule book and a licensed instructor decide.</source>
+        <translation>Nur eine Ausbildungshilfe: Regelbuch und zugelassener Ausbilder entscheiden.</translation>
+    </message>
+    <message>
+        <source>After the run</source>
+        <translation>Nach der Fahrt</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1, criticals first</source>
+        <translation>%1, Kritisches zuerst</translation>
+    </message>
+    <message>
+        <source>Not kept</source>
+        <translation>Nicht eingehalten</translation>
+    </message>
+    <message>
+        <source>The mark sheet</source>
+        <translation>Der Bewertungsbogen</translation>
+    </message>
+    <message>
+        <source>Copy the sheet</source>
+        <translation>Bogen kopieren</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Bogen speichern</translation>
+    </message>
+    <message>
+        <source>Take it again from the start</source>
+        <translation>Noch einmal von vorn</translation>
+    </message>
+    <message>
+        <source>Back to choosing</source>
+        <translation>Zurück zur Auswahl</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2.</source>
+        <translation>%1 konnte nicht geschrieben werden: %2.</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Text (*.txt)</translation>
+    </message>
+    <message>
+        <source>mark sheet</source>
+        <translation>Bewertungsbogen</translation>
+    </message>
+    <message>
+        <source>The sheet is on the clipboard.</source>
+        <translation>Der Bogen ist in der Zwischenablage.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::after::FindingHead</name>
+    <message>
+        <source>Told beforehand: %1</source>
+        <translation>Vorher gesagt: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::after::LineCard</name>
+    <message>
+        <source>Line %1, %2: %3</source>
+        <translation>Zeile %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>On the strip</source>
+        <translation>Im Streifen zeigen</translation>
+    </message>
+    <message>
+        <source>Take it again from here</source>
+        <translation>Noch einmal von hier</translation>
+    </message>
+    <message>
+        <source>From %1, ten seconds before</source>
+        <translation>Ab %1, zehn Sekunden davor</translation>
+    </message>
+    <message>
+        <source>not once in this run</source>
+        <translation>in dieser Fahrt kein einziges Mal</translation>
+    </message>
+    <message>
+        <source>%1, at the end</source>
+        <translation>%1, am Ende</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Getan: %1</translation>
+    </message>
+    <message>
+        <source>It lasted %1 s and was put right.</source>
+        <translation>Es dauerte %1 s und wurde behoben.</translation>
+    </message>
+    <message>
+        <source>%1 times in all.</source>
+        <translation>%1-mal im Ganzen.</translation>
+    </message>
+    <message>
+        <source>Decided by %1: %2</source>
+        <translation>Entschieden von %1: %2</translation>
+    </message>
+    <message>
+        <source>Why it matters</source>
+        <translation>Warum es wichtig ist</translation>
+    </message>
+    <message>
+        <source>Next time</source>
+        <translation>Nächstes Mal</translation>
+    </message>
+    <message>
+        <source>Line %1 follows from this: %2</source>
+        <translation>Zeile %1 folgt daraus: %2</translation>
+    </message>
+    <message>
+        <source>%1, decides the run</source>
+        <translation>%1, entscheidet die Fahrt</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Follows from this line, and is not counted again</source>
+        <translation>Folgt aus dieser Zeile und zählt nicht noch einmal</translation>
+    </message>
+    <message>
+        <source>What the gauges of cab %1 showed at the end</source>
+        <translation>Was die Uhren von Führerstand %1 am Ende zeigten</translation>
+    </message>
+    <message>
+        <source>What the gauges of cab %1 showed then</source>
+        <translation>Was die Uhren von Führerstand %1 da zeigten</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::after::SectionBlock</name>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Hide</source>
+        <translation>Verbergen</translation>
+    </message>
+    <message>
+        <source>Show: %1</source>
+        <translation>Zeigen: %1</translation>
+    </message>
+    <message>
+        <source>Hide: %1</source>
+        <translation>Verbergen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::after::StripChart</name>
+    <message>
+        <source>Strip chart of the run</source>
+        <translation>Streifenschrieb der Fahrt</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>Bei %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>From the start to %1.</source>
+        <translation>Von Beginn bis %1.</translation>
+    </message>
+    <message>
+        <source>Line %1, %2, at %3: %4.</source>
+        <translation>Zeile %1, %2, bei %3: %4.</translation>
+    </message>
+    <message>
+        <source>No line was broken.</source>
+        <translation>Keine Zeile wurde gebrochen.</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Marken</translation>
+    </message>
+    <message>
+        <source>Actions</source>
+        <translation>Handlungen</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::BalloonPart</name>
+    <message>
+        <source>Walk to %1</source>
+        <translation>Gehen: %1</translation>
+    </message>
+    <message>
+        <source>you are here</source>
+        <translation>Sie sind hier</translation>
+    </message>
+    <message>
+        <source>. Key: %1</source>
+        <translation>. Taste: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::BookPanel</name>
+    <message>
+        <source>Repair book</source>
+        <translation>Übergabebuch</translation>
+    </message>
+    <message>
+        <source>About what</source>
+        <translation>Worüber</translation>
+    </message>
+    <message>
+        <source>What, where, what was done, who was told</source>
+        <translation>Was, wo, was getan wurde, wem gesagt</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation>Eintragen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::BookingPlate</name>
+    <message>
+        <source>Train working</source>
+        <translation>Zuglauf</translation>
+    </message>
+    <message>
+        <source>display %1</source>
+        <translation>Anzeige %1</translation>
+    </message>
+    <message>
+        <source>display as told</source>
+        <translation>Anzeige wie gesagt</translation>
+    </message>
+    <message>
+        <source>Notice board</source>
+        <translation>Aushang</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Key cupboard</source>
+        <translation>Schlüsselkasten</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::CabPlate</name>
+    <message>
+        <source>inHg VAC</source>
+        <translation>inHg VAK</translation>
+    </message>
+    <message>
+        <source>train pipe</source>
+        <translation>Zugleitung</translation>
+    </message>
+    <message>
+        <source>release pipe</source>
+        <translation>Löseleitung</translation>
+    </message>
+    <message>
+        <source>Vacuum</source>
+        <translation>Vakuum</translation>
+    </message>
+    <message>
+        <source>psi</source>
+        <translation>psi</translation>
+    </message>
+    <message>
+        <source>Control air</source>
+        <translation>Steuerluft</translation>
+    </message>
+    <message>
+        <source>Engine %1</source>
+        <translation>Motor %1</translation>
+    </message>
+    <message>
+        <source>×100 rev/min</source>
+        <translation>×100 U/min</translation>
+    </message>
+    <message>
+        <source>mph</source>
+        <translation>mph</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>FIRE</source>
+        <translation>BRAND</translation>
+    </message>
+    <message>
+        <source>AIR</source>
+        <translation>LUFT</translation>
+    </message>
+    <message>
+        <source>CHARGE</source>
+        <translation>LADUNG</translation>
+    </message>
+    <message>
+        <source>ENGINE 1</source>
+        <translation>MOTOR 1</translation>
+    </message>
+    <message>
+        <source>SAFETY</source>
+        <translation>TOTMANN</translation>
+    </message>
+    <message>
+        <source>ENGINE 2</source>
+        <translation>MOTOR 2</translation>
+    </message>
+    <message>
+        <source>Horn, low</source>
+        <translation>Horn, tief</translation>
+    </message>
+    <message>
+        <source>Horn, high</source>
+        <translation>Horn, hoch</translation>
+    </message>
+    <message>
+        <source>Look at</source>
+        <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Anlassen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Abstellen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::CabRoundPlate</name>
+    <message>
+        <source>Turn to the desk</source>
+        <translation>Zum Pult umdrehen</translation>
+    </message>
+    <message>
+        <source>inHg</source>
+        <translation>inHg</translation>
+    </message>
+    <message>
+        <source>Back wall of cab %1</source>
+        <translation>Rückwand von Führerstand %1</translation>
+    </message>
+    <message>
+        <source>Door side</source>
+        <translation>Türseite</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::CarriedPart</name>
+    <message>
+        <source>with you</source>
+        <translation>bei Ihnen</translation>
+    </message>
+    <message>
+        <source>in its place here</source>
+        <translation>hier an seinem Platz</translation>
+    </message>
+    <message>
+        <source>lies here</source>
+        <translation>liegt hier</translation>
+    </message>
+    <message>
+        <source>not here</source>
+        <translation>nicht hier</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::ControlPart</name>
+    <message>
+        <source>, left hand on it</source>
+        <translation>, linke Hand daran</translation>
+    </message>
+    <message>
+        <source>, right hand on it</source>
+        <translation>, rechte Hand daran</translation>
+    </message>
+    <message>
+        <source>. Key: %1</source>
+        <translation>. Taste: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::CupboardPlate</name>
+    <message>
+        <source>V</source>
+        <translation>V</translation>
+    </message>
+    <message>
+        <source>Control</source>
+        <translation>Steuerung</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Anlassen</translation>
+    </message>
+    <message>
+        <source>Lamps</source>
+        <translation>Lampen</translation>
+    </message>
+    <message>
+        <source>Lights</source>
+        <translation>Licht</translation>
+    </message>
+    <message>
+        <source>Heater</source>
+        <translation>Heizung</translation>
+    </message>
+    <message>
+        <source>Electric cupboard, wiring as single lines</source>
+        <translation>Schaltschrank, Leitungen einpolig gezeichnet</translation>
+    </message>
+    <message>
+        <source>heavy: live, dashed: dead</source>
+        <translation>dick: unter Strom, gestrichelt: tot</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>Batterie</translation>
+    </message>
+    <message>
+        <source>desks and control circuits</source>
+        <translation>Pulte und Steuerkreise</translation>
+    </message>
+    <message>
+        <source>starters and their relays</source>
+        <translation>Anlasser und ihre Relais</translation>
+    </message>
+    <message>
+        <source>indication lamps and bell</source>
+        <translation>Meldelampen und Klingel</translation>
+    </message>
+    <message>
+        <source>lights, displays, wipers</source>
+        <translation>Licht, Anzeigen, Wischer</translation>
+    </message>
+    <message>
+        <source>fan of the saloon heater</source>
+        <translation>Lüfter der Innenheizung</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::DecisionPanel</name>
+    <message>
+        <source>What you decide</source>
+        <translation>Was Sie entscheiden</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>The unit goes on</source>
+        <translation>Der Zug fährt weiter</translation>
+    </message>
+    <message>
+        <source>It goes on, restricted</source>
+        <translation>Er fährt beschränkt weiter</translation>
+    </message>
+    <message>
+        <source>It fails: it does not go</source>
+        <translation>Er ist untauglich: er fährt nicht</translation>
+    </message>
+    <message>
+        <source>Your reason</source>
+        <translation>Ihr Grund</translation>
+    </message>
+    <message>
+        <source>Your reason, in your own words</source>
+        <translation>Ihr Grund, in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>Decide</source>
+        <translation>Entscheiden</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::DevicePart</name>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>oben</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::DialPart</name>
+    <message>
+        <source>cannot be read</source>
+        <translation>nicht ablesbar</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::EndPlate</name>
+    <message>
+        <source>WHITE</source>
+        <translation>WEISS</translation>
+    </message>
+    <message>
+        <source>RED</source>
+        <translation>ROT</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::EnginePlate</name>
+    <message>
+        <source>psi</source>
+        <translation>psi</translation>
+    </message>
+    <message>
+        <source>Oil pressure</source>
+        <translation>Öldruck</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>Coolant</source>
+        <translation>Kühlwasser</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>Tank</source>
+        <translation>Tank</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Anlassen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Abstellen</translation>
+    </message>
+    <message>
+        <source>Section on the crank centre line</source>
+        <translation>Schnitt in der Kurbelwellenmitte</translation>
+    </message>
+    <message>
+        <source>View on the free end</source>
+        <translation>Blick auf das freie Ende</translation>
+    </message>
+    <message>
+        <source>Compressor</source>
+        <translation>Kompressor</translation>
+    </message>
+    <message>
+        <source>Exhauster</source>
+        <translation>Luftsauger</translation>
+    </message>
+    <message>
+        <source>Generator</source>
+        <translation>Generator</translation>
+    </message>
+    <message>
+        <source>MIN</source>
+        <translation>MIN</translation>
+    </message>
+    <message>
+        <source>MAX</source>
+        <translation>MAX</translation>
+    </message>
+    <message>
+        <source>too dark to see closely</source>
+        <translation>zu dunkel, um genau zu sehen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::GroundPlate</name>
+    <message>
+        <source>too dark to see closely</source>
+        <translation>zu dunkel, um genau zu sehen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::HandPart</name>
+    <message>
+        <source>Left hand</source>
+        <translation>Linke Hand</translation>
+    </message>
+    <message>
+        <source>Right hand</source>
+        <translation>Rechte Hand</translation>
+    </message>
+    <message>
+        <source>, handle pressed down</source>
+        <translation>, Griff niedergedrückt</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>Enter lets go</source>
+        <translation>Enter lässt los</translation>
+    </message>
+    <message>
+        <source>Left hand on</source>
+        <translation>Linke Hand an</translation>
+    </message>
+    <message>
+        <source>Right hand on</source>
+        <translation>Rechte Hand an</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::HandbrakePart</name>
+    <message>
+        <source>hard on</source>
+        <translation>fest</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>los</translation>
+    </message>
+    <message>
+        <source>%1, pawl in</source>
+        <translation>%1, Klinke drin</translation>
+    </message>
+    <message>
+        <source>%1, pawl out</source>
+        <translation>%1, Klinke heraus</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::HeardPart</name>
+    <message>
+        <source>What is heard</source>
+        <translation>Was zu hören ist</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::ItemPart</name>
+    <message>
+        <source>judged good</source>
+        <translation>als gut beurteilt</translation>
+    </message>
+    <message>
+        <source>judged defect</source>
+        <translation>als Mangel beurteilt</translation>
+    </message>
+    <message>
+        <source>judged not sure</source>
+        <translation>als unsicher beurteilt</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>, being looked at</source>
+        <translation>, wird angesehen</translation>
+    </message>
+    <message>
+        <source>Enter looks at it; then G good, D defect, U not sure</source>
+        <translation>Enter sieht es an; dann G gut, D Mangel, U unsicher</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::LampPart</name>
+    <message>
+        <source>cannot be seen</source>
+        <translation>nicht zu sehen</translation>
+    </message>
+    <message>
+        <source>lit</source>
+        <translation>leuchtet</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::LeverPart</name>
+    <message>
+        <source>empty socket</source>
+        <translation>leere Aufnahme</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::LinesidePlate</name>
+    <message>
+        <source>The walkway&apos;s end: the unit in its siding</source>
+        <translation>Das Ende des Randwegs: der Zug in seinem Abstellgleis</translation>
+    </message>
+    <message>
+        <source>Ways on foot</source>
+        <translation>Fußwege</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::NotebookPart</name>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>defect</source>
+        <translation>Mangel</translation>
+    </message>
+    <message>
+        <source>not sure</source>
+        <translation>unsicher</translation>
+    </message>
+    <message>
+        <source>Notebook</source>
+        <translation>Notizbuch</translation>
+    </message>
+    <message>
+        <source>Next: %1 %2</source>
+        <translation>Als Nächstes: %1 %2</translation>
+    </message>
+    <message>
+        <source>not looked at long enough</source>
+        <translation>nicht lange genug angesehen</translation>
+    </message>
+    <message>
+        <source>Reading: %1</source>
+        <translation>Ablesung: %1</translation>
+    </message>
+    <message>
+        <source>Booked: %1</source>
+        <translation>Eingetragen: %1</translation>
+    </message>
+    <message>
+        <source>Booked</source>
+        <translation>Eingetragen</translation>
+    </message>
+    <message>
+        <source>Nothing is being looked at.</source>
+        <translation>Nichts wird angesehen.</translation>
+    </message>
+    <message>
+        <source>Click a thing on the sheet, look as long as it takes, then judge.</source>
+        <translation>Ein Ding auf dem Blatt anklicken, lange genug hinsehen, dann urteilen.</translation>
+    </message>
+    <message>
+        <source>looking …</source>
+        <translation>hinsehen …</translation>
+    </message>
+    <message>
+        <source>All steps are done.</source>
+        <translation>Alle Schritte sind getan.</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Als Nächstes</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Nun: %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::OutsidePart</name>
+    <message>
+        <source>Outside</source>
+        <translation>Draußen</translation>
+    </message>
+    <message>
+        <source>left: %1</source>
+        <translation>links: %1</translation>
+    </message>
+    <message>
+        <source>right: %1</source>
+        <translation>rechts: %1</translation>
+    </message>
+    <message>
+        <source>guard: %1</source>
+        <translation>Schaffner: %1</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::Panel</name>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::PlanPart</name>
+    <message>
+        <source>guided</source>
+        <translation>geführt</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>assessment</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>walking to %1, %2 s</source>
+        <translation>geht: %1, %2 s</translation>
+    </message>
+    <message>
+        <source>moving</source>
+        <translation>fährt</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>steht</translation>
+    </message>
+    <message>
+        <source>On the way</source>
+        <translation>Unterwegs</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::ReadingPanel</name>
+    <message>
+        <source>Enter a reading</source>
+        <translation>Ablesung eintragen</translation>
+    </message>
+    <message>
+        <source>What was read</source>
+        <translation>Was abgelesen wurde</translation>
+    </message>
+    <message>
+        <source>Leakage in lap, inHg a minute</source>
+        <translation>Undichtheit im Abschluss, inHg je Minute</translation>
+    </message>
+    <message>
+        <source>Train pipe, inHg</source>
+        <translation>Zugleitung, inHg</translation>
+    </message>
+    <message>
+        <source>Release pipe, inHg</source>
+        <translation>Löseleitung, inHg</translation>
+    </message>
+    <message>
+        <source>Control air, psi</source>
+        <translation>Steuerluft, psi</translation>
+    </message>
+    <message>
+        <source>Safety device, s to the brake</source>
+        <translation>Totmann, s bis zur Bremsung</translation>
+    </message>
+    <message>
+        <source>Battery, V</source>
+        <translation>Batterie, V</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Ablesung</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eintragen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::RoomPlate</name>
+    <message>
+        <source>too dark to see closely</source>
+        <translation>zu dunkel, um genau zu sehen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::SaloonPlate</name>
+    <message>
+        <source>Saloon, looking towards cab 1</source>
+        <translation>Fahrgastraum, Blick zu Führerstand 1</translation>
+    </message>
+    <message>
+        <source>side 2, other line</source>
+        <translation>Seite 2, Nachbargleis</translation>
+    </message>
+    <message>
+        <source>side 1, path</source>
+        <translation>Seite 1, Weg</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::SayPanel</name>
+    <message>
+        <source>Say or do</source>
+        <translation>Sagen, tun</translation>
+    </message>
+    <message>
+        <source>What can be said or done</source>
+        <translation>Was gesagt oder getan werden kann</translation>
+    </message>
+    <message>
+        <source>Say</source>
+        <translation>Sagen</translation>
+    </message>
+    <message>
+        <source>Do</source>
+        <translation>Tun</translation>
+    </message>
+    <message>
+        <source>Ring to the guard: %1</source>
+        <translation>Zum Schaffner klingeln: %1</translation>
+    </message>
+    <message>
+        <source>Say it</source>
+        <translation>Sagen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::Seat</name>
+    <message>
+        <source>Guard</source>
+        <translation>Schaffner</translation>
+    </message>
+    <message>
+        <source>Signaller</source>
+        <translation>Fahrdienstleiter</translation>
+    </message>
+    <message>
+        <source>Second person</source>
+        <translation>Zweite Person</translation>
+    </message>
+    <message>
+        <source>Instructor</source>
+        <translation>Ausbilder</translation>
+    </message>
+    <message>
+        <source>Somebody</source>
+        <translation>Jemand</translation>
+    </message>
+    <message>
+        <source>the run has ended</source>
+        <translation>die Fahrt ist zu Ende</translation>
+    </message>
+    <message>
+        <source>%1: %2 inHg</source>
+        <translation>%1: %2 inHg</translation>
+    </message>
+    <message>
+        <source>Twenty minutes have passed and nothing changed.</source>
+        <translation>Zwanzig Minuten sind vergangen, und nichts hat sich geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::SeatView</name>
+    <message>
+        <source>The trainee&apos;s sheet</source>
+        <translation>Das Blatt des Anwärters</translation>
+    </message>
+    <message>
+        <source>%1: “%2”</source>
+        <translation>%1: „%2“</translation>
+    </message>
+    <message>
+        <source>Good</source>
+        <translation>Gut</translation>
+    </message>
+    <message>
+        <source>Defect</source>
+        <translation>Mangel</translation>
+    </message>
+    <message>
+        <source>Not sure</source>
+        <translation>Unsicher</translation>
+    </message>
+    <message>
+        <source>Judges what is being looked at</source>
+        <translation>Beurteilt, was angesehen wird</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Ablesung</translation>
+    </message>
+    <message>
+        <source>Book</source>
+        <translation>Buch</translation>
+    </message>
+    <message>
+        <source>Decide</source>
+        <translation>Entscheiden</translation>
+    </message>
+    <message>
+        <source>Say or do</source>
+        <translation>Sagen, tun</translation>
+    </message>
+    <message>
+        <source>Things</source>
+        <translation>Dinge</translation>
+    </message>
+    <message>
+        <source>Let time pass</source>
+        <translation>Zeit vergehen</translation>
+    </message>
+    <message>
+        <source>What next?</source>
+        <translation>Was nun?</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>What comes in</source>
+        <translation>Was hereinkommt</translation>
+    </message>
+    <message>
+        <source>With you</source>
+        <translation>Bei Ihnen</translation>
+    </message>
+    <message>
+        <source>Your hands</source>
+        <translation>Ihre Hände</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::ThingPanel</name>
+    <message>
+        <source>Loose things</source>
+        <translation>Lose Dinge</translation>
+    </message>
+    <message>
+        <source>What can be done with it here</source>
+        <translation>Was hier damit getan werden kann</translation>
+    </message>
+    <message>
+        <source>Nothing can be done with it here.</source>
+        <translation>Hier kann nichts damit getan werden.</translation>
+    </message>
+    <message>
+        <source>Do it</source>
+        <translation>Tun</translation>
+    </message>
+    <message>
+        <source>Take: %1</source>
+        <translation>Nehmen: %1</translation>
+    </message>
+    <message>
+        <source>Put in: %1</source>
+        <translation>Einstecken: %1</translation>
+    </message>
+    <message>
+        <source>Lay down here: %1</source>
+        <translation>Hier ablegen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::ThingPart</name>
+    <message>
+        <source>hangs here</source>
+        <translation>hängt hier</translation>
+    </message>
+    <message>
+        <source>with you</source>
+        <translation>bei Ihnen</translation>
+    </message>
+    <message>
+        <source>not here</source>
+        <translation>nicht hier</translation>
+    </message>
+    <message>
+        <source>Enter hangs it back</source>
+        <translation>Enter hängt es zurück</translation>
+    </message>
+    <message>
+        <source>Enter takes it</source>
+        <translation>Enter nimmt es</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::ThingRow</name>
+    <message>
+        <source>Lying here</source>
+        <translation>Hier liegt</translation>
+    </message>
+    <message>
+        <source>; chosen: %1</source>
+        <translation>; gewählt: %1</translation>
+    </message>
+    <message>
+        <source>Arrows choose, Enter takes it</source>
+        <translation>Pfeile wählen, Enter nimmt es</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::TitlePart</name>
+    <message>
+        <source>ended</source>
+        <translation>beendet</translation>
+    </message>
+    <message>
+        <source>passing, %1</source>
+        <translation>vergeht, %1</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>angehalten</translation>
+    </message>
+    <message>
+        <source>real time</source>
+        <translation>Echtzeit</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Fahrt</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::TurnPart</name>
+    <message>
+        <source>Key: %1</source>
+        <translation>Taste: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::WhyPanel</name>
+    <message>
+        <source>Why is it lit?</source>
+        <translation>Warum leuchtet sie?</translation>
+    </message>
+    <message>
+        <source>Why is it dark?</source>
+        <translation>Warum ist sie dunkel?</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::WordButton</name>
+    <message>
+        <source>not now</source>
+        <translation>jetzt nicht</translation>
+    </message>
+    <message>
+        <source>. Key: %1</source>
+        <translation>. Taste: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desktop::CautionView</name>
+    <message>
+        <source>I have read this</source>
+        <translation>Gelesen</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>This is a training aid. It is generic, models no particular vehicle, and gives no authority to drive or to work on one.</source>
+        <translation>Dies ist eine Ausbildungshilfe. Sie ist allgemein, bildet kein bestimmtes Fahrzeug nach und gibt keine Befugnis, eines zu fahren oder daran zu arbeiten.</translation>
+    </message>
+    <message>
+        <source>The operator&apos;s rule book, the vehicle&apos;s own manual and local instructions come before anything that is shown here. A licensed instructor or assessor decides.</source>
+        <translation>Das Regelbuch des Betreibers, das Handbuch des Fahrzeugs und örtliche Weisungen gehen allem vor, was hier gezeigt wird. Ein zugelassener Ausbilder oder Prüfer entscheidet.</translation>
+    </message>
+    <message>
+        <source>Working around stabled trains, rotating shafts, compressed air and moving vehicles kills people. Nothing is to be tried on a real unit because it worked here.</source>
+        <translation>Arbeit an abgestellten Zügen, drehenden Wellen, Druckluft und bewegten Fahrzeugen tötet Menschen. Nichts ist an einem wirklichen Zug zu versuchen, nur weil es hier ging.</translation>
+    </message>
+    <message>
+        <source>Much of what is marked is common practice in the trade, without a published source; other railways do some of it otherwise.</source>
+        <translation>Vieles, was bewertet wird, ist übliche Praxis des Fachs ohne veröffentlichte Quelle; andere Bahnen machen manches davon anders.</translation>
+    </message>
+    <message>
+        <source>Before you begin</source>
+        <translation>Bevor Sie beginnen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desktop::ChooseView</name>
+    <message>
+        <source>Begin</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>Choose an exercise</source>
+        <translation>Eine Übung wählen</translation>
+    </message>
+    <message>
+        <source>Exercises</source>
+        <translation>Übungen</translation>
+    </message>
+    <message>
+        <source>How to take it</source>
+        <translation>Auf welche Weise</translation>
+    </message>
+    <message>
+        <source>Your &amp;number</source>
+        <translation>Ihre &amp;Nummer</translation>
+    </message>
+    <message>
+        <source>may be left empty</source>
+        <translation>kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Your number</source>
+        <translation>Ihre Nummer</translation>
+    </message>
+    <message>
+        <source>A training aid, generic, modelling no particular vehicle: it gives no authority to drive. The operator&apos;s rule book, the vehicle&apos;s own manual and a licensed instructor decide.</source>
+        <translation>Eine Ausbildungshilfe, allgemein, kein bestimmtes Fahrzeug: sie gibt keine Befugnis zu fahren. Das Regelbuch des Betreibers, das Handbuch des Fahrzeugs und ein zugelassener Ausbilder entscheiden.</translation>
+    </message>
+    <message>
+        <source>Guided</source>
+        <translation>Geführt</translation>
+    </message>
+    <message>
+        <source>The next step and its reason are always there, and a pointer to it.</source>
+        <translation>Der nächste Schritt und sein Grund stehen immer da, und ein Zeiger darauf.</translation>
+    </message>
+    <message>
+        <source>Practice</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>On your own; a hint when you ask, time let pass when you wait.</source>
+        <translation>Auf sich gestellt; ein Hinweis, wenn Sie fragen, Zeit vergeht, wenn Sie warten.</translation>
+    </message>
+    <message>
+        <source>Assessment</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Silent, in real time, no way back; recorded, and marked at the end.</source>
+        <translation>Still, in Echtzeit, kein Zurück; aufgezeichnet und am Ende bewertet.</translation>
+    </message>
+    <message>
+        <source>Cannot be taken: %1</source>
+        <translation>Nicht möglich: %1</translation>
+    </message>
+    <message>
+        <source>not taken yet</source>
+        <translation>noch nie gemacht</translation>
+    </message>
+    <message numerus="yes">
+        <source>passed, best %1 of 100 on %2; taken %n time(s)</source>
+        <translation>
+            <numerusform>bestanden, am besten %1 von 100 am %2; %n-mal gemacht</numerusform>
+            <numerusform>bestanden, am besten %1 von 100 am %2; %n-mal gemacht</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>not passed yet, best %1 of 100 on %2; taken %n time(s)</source>
+        <translation>
+            <numerusform>noch nicht bestanden, am besten %1 von 100 am %2; %n-mal gemacht</numerusform>
+            <numerusform>noch nicht bestanden, am besten %1 von 100 am %2; %n-mal gemacht</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Time allowed: %1 minutes.</source>
+        <translation>Erlaubte Zeit: %1 Minuten.</translation>
+    </message>
+    <message>
+        <source>Teaches: %1.</source>
+        <translation>Lehrt: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desktop::MainWindow</name>
+    <message>
+        <source>Volume %1 of 10</source>
+        <translation>Lautstärke %1 von 10</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>&amp;Fahrt</translation>
+    </message>
+    <message>
+        <source>&amp;Choose an exercise</source>
+        <translation>&amp;Eine Übung wählen</translation>
+    </message>
+    <message>
+        <source>Take it again from the &amp;start</source>
+        <translation>Noch einmal &amp;von vorn</translation>
+    </message>
+    <message>
+        <source>&amp;Stop the clock</source>
+        <translation>Uhr an&amp;halten</translation>
+    </message>
+    <message>
+        <source>&amp;Let time pass until something changes</source>
+        <translation>&amp;Zeit vergehen lassen, bis sich etwas ändert</translation>
+    </message>
+    <message>
+        <source>&amp;End the run and see the sheet</source>
+        <translation>&amp;Fahrt beenden und den Bogen sehen</translation>
+    </message>
+    <message>
+        <source>Se&amp;ttings</source>
+        <translation>Ei&amp;nstellungen</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>As the s&amp;ystem has it</source>
+        <translation>Wie das S&amp;ystem</translation>
+    </message>
+    <message>
+        <source>&amp;Day</source>
+        <translation>&amp;Tag</translation>
+    </message>
+    <message>
+        <source>&amp;Night</source>
+        <translation>&amp;Nacht</translation>
+    </message>
+    <message>
+        <source>&amp;Keys beside what they move</source>
+        <translation>Ta&amp;sten neben dem, was sie bewegen</translation>
+    </message>
+    <message>
+        <source>&amp;Full screen</source>
+        <translation>&amp;Vollbild</translation>
+    </message>
+    <message>
+        <source>&amp;Sound</source>
+        <translation>&amp;Ton</translation>
+    </message>
+    <message>
+        <source>&amp;Silent</source>
+        <translation>&amp;Stumm</translation>
+    </message>
+    <message>
+        <source>&amp;Louder</source>
+        <translation>&amp;Lauter</translation>
+    </message>
+    <message>
+        <source>S&amp;ofter</source>
+        <translation>L&amp;eiser</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Keys and how to use them</source>
+        <translation>&amp;Tasten und Bedienung</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Vorsicht</translation>
+    </message>
+    <message>
+        <source>Not recorded: %1</source>
+        <translation>Nicht aufgezeichnet: %1</translation>
+    </message>
+    <message>
+        <source>Not recorded to its end: %1</source>
+        <translation>Nicht bis zum Ende aufgezeichnet: %1</translation>
+    </message>
+    <message>
+        <source>That moment cannot be taken again.</source>
+        <translation>Dieser Augenblick lässt sich nicht wiederholen.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desktop::SettingsView</name>
+    <message>
+        <source>Less &amp;movement: needles and levers jump, nothing scrolls</source>
+        <translation>Weniger &amp;Bewegung: Zeiger und Hebel springen, nichts rollt</translation>
+    </message>
+    <message>
+        <source>&amp;Keys are shown beside what they move</source>
+        <translation>Tas&amp;ten stehen neben dem, was sie bewegen</translation>
+    </message>
+    <message>
+        <source>S&amp;ilent</source>
+        <translation>St&amp;umm</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>As the system has it</source>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Night</source>
+        <translation>Nacht</translation>
+    </message>
+    <message>
+        <source>&amp;Drawn by</source>
+        <translation>&amp;Gezeichnet bei</translation>
+    </message>
+    <message>
+        <source>The system&apos;s</source>
+        <translation>Die des Systems</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Lautstärke</translation>
+    </message>
+    <message>
+        <source>&amp;Volume</source>
+        <translation>&amp;Lautstärke</translation>
+    </message>
+    <message>
+        <source>the standard folder for data</source>
+        <translation>der übliche Ordner für Daten</translation>
+    </message>
+    <message>
+        <source>&amp;Sessions go to</source>
+        <translation>&amp;Aufzeichnungen nach</translation>
+    </message>
+    <message>
+        <source>Another language is spoken from the next start on.</source>
+        <translation>Eine andere Sprache gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Tab goes from thing to thing; the arrow keys move a lever, Space or Enter presses, Escape takes the hand away. On a thing to look at: Enter looks, then G good, D defect, U not sure. A key below brings a hand straight to it; click one to choose another.</source>
+        <translation>Tab geht von Ding zu Ding; die Pfeiltasten bewegen einen Hebel, Leertaste oder Enter drückt, Escape nimmt die Hand weg. An einem Ding zum Ansehen: Enter sieht hin, dann G gut, D Mangel, U unsicher. Eine Taste unten bringt eine Hand gleich dorthin; zum Ändern eine anklicken.</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Was sie tut</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Taste</translation>
+    </message>
+    <message>
+        <source>&amp;As they were at first</source>
+        <translation>&amp;Wie zu Beginn</translation>
+    </message>
+    <message>
+        <source>That key is taken away from another command.</source>
+        <translation>Diese Taste wird einem anderen Befehl genommen.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::mechanism::MechanismView</name>
+    <message>
+        <source>Mechanism</source>
+        <translation>Mechanik</translation>
+    </message>
+    <message>
+        <source>Drive line 1</source>
+        <translation>Antriebsstrang 1</translation>
+    </message>
+    <message>
+        <source>Drive line 2</source>
+        <translation>Antriebsstrang 2</translation>
+    </message>
+    <message>
+        <source>Drive line</source>
+        <translation>Antriebsstrang</translation>
+    </message>
+    <message>
+        <source>Slowness: as it is, 1 to 5, 1 to 20, 1 to 100, still</source>
+        <translation>Zeitlupe: wie es ist, 1 zu 5, 1 zu 20, 1 zu 100, stehend</translation>
+    </message>
+    <message>
+        <source>The mechanism is not shown in assessment.</source>
+        <translation>Die Mechanik wird in der Prüfung nicht gezeigt.</translation>
+    </message>
+</context>
+<context>
+    <name>main</name>
+    <message>
+        <source>Training simulator of a diesel multiple-unit cab</source>
+        <translation>Ausbildungssimulator für den Führerstand eines Dieseltriebzugs</translation>
+    </message>
+    <message>
+        <source>Folder that holds scenarios/</source>
+        <translation>Ordner, in dem scenarios/ liegt</translation>
+    </message>
+</context>
+</TS>

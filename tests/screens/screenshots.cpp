@@ -1,0 +1,241 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Pictures of every page of the program, in both themes:
+//   screenshots OUT [WIDTHxHEIGHT ...] [PAGE ...]
+// into OUT/WIDTHxHEIGHT-THEME/PAGE.png. Without sizes 1280x720, without pages all of them. The
+// scale of the screen is Qt's own: with QT_SCALE_FACTOR=2 a window of 1280x720 fills 2560x1440.
+#include <QApplication>
+#include <QDir>
+#include <QStackedWidget>
+#include <QTemporaryDir>
+#include <algorithm>
+#include <cstdio>
+#include <memory>
+#include <regex>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+#include "desktop/caution_view.h"
+#include "desktop/main_window.h"
+#include "desktop/settings_view.h"
+#include "drawing/face.h"
+#include "mechanism/mechanism_view.h"
+#include "screen_play.h"
+
+namespace cabwright {
+namespace {
+
+using drawing::Theme;
+
+struct Wishes {
+  QDir out;
+  std::vector<QSize> sizes;
+  std::vector<std::string> pages;  ///< empty: all
+  [[nodiscard]] bool wants(const std::string& page) const {
+    return pages.empty() || std::ranges::find(pages, page) != pages.end();
+  }
+  [[nodiscard]] bool wantsOneOf(std::initializer_list<const char*> some) const {
+    return std::ranges::any_of(some, [this](const char* page) { return wants(page); });
+  }
+};
+
+std::vector<std::string> knownPages() {
+  std::vector<std::string> pages{"choose",    "caution",    "settings", "driving",
+                                 "mechanism", "after-good", "after-bad"};
+  for (const unit::PlaceInfo& place : unit::placeTable()) {
+    pages.emplace_back(place.name);
+    if (unit::cabOf(place.id) >= 0) pages.push_back(std::string(place.name) + "-round");
+  }
+  return pages;
+}
+
+void prepareSettings(QSettings& settings, const QTemporaryDir& home) {
+  settings.setValue(QStringLiteral("preferences/sessions"), home.filePath(QStringLiteral("s")));
+  settings.setValue(QStringLiteral("preferences/muted"), true);
+  settings.setValue(QStringLiteral("preferences/caution_read"), true);
+}
+
+class Album {
+ public:
+  explicit Album(Wishes wishes)
+      : wishes_(std::move(wishes)),
+        settings_(home_.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat) {
+    prepareSettings(settings_, home_);
+    window_ = std::make_unique<desktop::MainWindow>(
+        std::string(CABWRIGHT_SOURCE_DIR) + "/scenarios", settings_, QStringLiteral("0"));
+    window_->setClockRunning(false);
+    window_->show();
+  }
+
+  void takeAll() {
+    takeFirstPages();
+    takePlaces();
+    takeDriving();
+    takeAfter("after-good", "hill-start", "@good");
+    takeAfter("after-bad", "warm-tooth", "@bad-dark-lamp");
+  }
+  [[nodiscard]] int count() const { return count_; }
+
+ private:
+  void takeFirstPages() {
+    if (!wishes_.wantsOneOf({"choose", "caution", "settings"})) return;
+    take("choose");
+    auto* pages = window_->findChild<QStackedWidget*>();
+    QWidget* choose = pages->currentWidget();
+    pages->setCurrentWidget(window_->findChild<desktop::CautionView*>());
+    take("caution");
+    settings_page_ = window_->findChild<desktop::SettingsView*>();
+    pages->setCurrentWidget(settings_page_);
+    take("settings");
+    settings_page_ = nullptr;
+    pages->setCurrentWidget(choose);
+  }
+
+  // With the standard folder instead of the one that is gone afterwards.
+  void showSettings() {
+    desktop::Preferences shown = window_->preferences();
+    shown.sessions.clear();
+    settings_page_->show(shown);
+  }
+
+  // Every place a person can be, as it is after a cold night.
+  void takePlaces() {
+    begin("cold-preparation", scenario::Mode::kGuided);
+    for (const unit::PlaceInfo& place : unit::placeTable()) {
+      const std::string name(place.name);
+      const bool cab = unit::cabOf(place.id) >= 0;
+      if (!wishes_.wants(name) && !(cab && wishes_.wants(name + "-round"))) continue;
+      reach(place);
+      take(name);
+      if (!cab) continue;
+      window_->seatView()->turnRound();
+      take(name + "-round");
+      window_->seatView()->turnRound();
+    }
+  }
+
+  void reach(const unit::PlaceInfo& place) {
+    cab::Seat& seat = *window_->seat();
+    if (!seat.isCarried(unit::Object::kDoorKey)) seat.act("take", "door_key");
+    if (seat.place() != place.id) seat.act("go", std::string(place.name), "skip");
+    for (int k = 0; k < 100 && (seat.isWalking() || seat.place() != place.id); ++k)
+      window_->passTime(0.2);
+    window_->passTime(0.2);
+    if (seat.place() != place.id)
+      throw std::runtime_error(std::string(place.name) + " was not reached");
+  }
+
+  // Power on, moving: the cab and the mechanism at the same moment.
+  void takeDriving() {
+    if (!wishes_.wantsOneOf({"driving", "mechanism"})) return;
+    begin("hill-start", scenario::Mode::kPractice);
+    screens::play(*window_, "hill-start", "@good:135");
+    take("driving");
+    if (!wishes_.wants("mechanism")) return;
+    openByKeys(Qt::CTRL | Qt::Key_I);
+    if (window_->findChild<mechanism::MechanismView*>() != window_->page())
+      throw std::runtime_error("the mechanism did not open");
+    take("mechanism");
+  }
+
+  void openByKeys(const QKeySequence& keys) {
+    for (QAction* action : window_->findChildren<QAction*>())
+      if (action->shortcut() == keys) action->trigger();
+  }
+
+  void takeAfter(const std::string& page, const std::string& exercise, const std::string& script) {
+    if (!wishes_.wants(page)) return;
+    begin(exercise, scenario::Mode::kPractice);
+    screens::play(*window_, exercise, script);
+    window_->endRun();
+    take(page);
+  }
+
+  void begin(const std::string& exercise, scenario::Mode mode) {
+    if (!window_->begin(exercise, mode, QStringLiteral("07")))
+      throw std::runtime_error(exercise + " cannot be taken");
+  }
+
+  void take(const std::string& page) {
+    if (!wishes_.wants(page)) return;
+    for (const Theme theme : {Theme::kDay, Theme::kNight}) {
+      window_->preferences().theme =
+          theme == Theme::kNight ? desktop::ThemeChoice::kNight : desktop::ThemeChoice::kDay;
+      window_->applyPreferences();
+      if (settings_page_ != nullptr) showSettings();
+      for (const QSize size : wishes_.sizes) save(page, theme, size);
+    }
+  }
+
+  void save(const std::string& page, Theme theme, QSize size) {
+    window_->resize(size);
+    for (int k = 0; k < 5; ++k) QApplication::processEvents();
+    if (window_->size() != size)
+      throw std::runtime_error(page + " does not fit the size asked for");
+    const QPixmap picture = window_->grab();
+    const QString folder = QStringLiteral("%1x%2-%3")
+                               .arg(picture.width())
+                               .arg(picture.height())
+                               .arg(QLatin1String(theme == Theme::kNight ? "night" : "day"));
+    const QString file = folder + QLatin1Char('/') + QString::fromStdString(page) + ".png";
+    if (!wishes_.out.mkpath(folder) || !picture.save(wishes_.out.filePath(file)))
+      throw std::runtime_error(file.toStdString() + " cannot be written");
+    ++count_;
+  }
+
+  Wishes wishes_;
+  QTemporaryDir home_;
+  QSettings settings_;
+  std::unique_ptr<desktop::MainWindow> window_;
+  desktop::SettingsView* settings_page_ = nullptr;  ///< while it is the page that is taken
+  int count_ = 0;
+};
+
+Wishes parse(int argc, char** argv) {
+  Wishes wishes{QDir(QString::fromLocal8Bit(argv[1])), {}, {}};
+  for (int k = 2; k < argc; ++k) {
+    const std::string word = argv[k];
+    std::smatch size;
+    if (std::regex_match(word, size, std::regex("([0-9]{2,5})x([0-9]{2,5})")))
+      wishes.sizes.emplace_back(std::stoi(size[1]), std::stoi(size[2]));
+    else
+      wishes.pages.push_back(word);
+  }
+  if (wishes.sizes.empty()) wishes.sizes.emplace_back(1280, 720);
+  return wishes;
+}
+
+int run(int argc, char** argv) {
+  if (argc < 2) {
+    std::fputs("usage: screenshots OUT [WIDTHxHEIGHT ...] [PAGE ...]\n", stderr);
+    return 2;
+  }
+  const Wishes wishes = parse(argc, argv);
+  const std::vector<std::string> known = knownPages();
+  for (const std::string& page : wishes.pages) {
+    if (std::ranges::find(known, page) != known.end()) continue;
+    std::fprintf(stderr, "%s: no such page; there are:", page.c_str());
+    for (const std::string& name : known) std::fprintf(stderr, " %s", name.c_str());
+    std::fputs("\n", stderr);
+    return 2;
+  }
+  Album album(wishes);
+  album.takeAll();
+  std::printf("%d pictures in %s\n", album.count(), argv[1]);
+  return 0;
+}
+
+}  // namespace
+}  // namespace cabwright
+
+int main(int argc, char** argv) {
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  cabwright::drawing::prepareFaces();
+  const QApplication app(argc, argv);
+  try {
+    return cabwright::run(argc, argv);
+  } catch (const std::exception& fault) {
+    std::fprintf(stderr, "screenshots: %s\n", fault.what());
+    return 1;
+  }
+}

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "wording/sentences.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <vector>
+
+namespace cabwright::wording {
+namespace {
+
+constexpr int kDeepest = 4;  // a pattern in a pattern in a sentence, and one to spare
+
+// "Asked: %1, for %2." is "Asked: ", ", for ", ".".
+QStringList piecesOf(const QString& english) {
+  QStringList pieces{QString()};
+  for (qsizetype k = 0; k < english.size(); ++k) {
+    if (english[k] == QLatin1Char('%') && k + 1 < english.size() && english[k + 1].isDigit()) {
+      pieces << QString();
+      ++k;
+    } else {
+      pieces.last() += english[k];
+    }
+  }
+  return pieces;
+}
+
+bool isFigure(const QString& words) {
+  const QChar first = words.isEmpty() ? QChar() : words[0];
+  if (!first.isDigit() && first != QLatin1Char('-')) return false;
+  for (const QChar c : words) {
+    const bool belongs = c.isDigit() || c == QLatin1Char('.') || c == QLatin1Char(':') ||
+                         c == QLatin1Char('-') || c == QLatin1Char('+') || c == QLatin1Char('e');
+    if (!belongs) return false;
+  }
+  return true;
+}
+
+bool holdsFigure(const Pattern& pattern, qsizetype place) {
+  return QLatin1String(pattern.figures).contains(QChar(static_cast<char16_t>(u'1' + place)));
+}
+
+// The places of a translation may stand in another order.
+QString fill(const QString& words, const QStringList& values) {
+  QString filled;
+  for (qsizetype k = 0; k < words.size(); ++k) {
+    const bool place =
+        words[k] == QLatin1Char('%') && k + 1 < words.size() && words[k + 1].isDigit();
+    const int number = place ? words[k + 1].digitValue() : 0;
+    if (place && number >= 1 && number <= values.size()) {
+      filled += values[number - 1];
+      ++k;
+    } else {
+      filled += words[k];
+    }
+  }
+  return filled;
+}
+
+QString translateDeep(const char* context, const QString& english, int depth);
+
+QString translateByPattern(const char* context, const QString& english, int depth) {
+  for (const Pattern& pattern : patternTable()) {
+    if (qstrcmp(pattern.context, context) != 0) continue;
+    QStringList values = matchPattern(pattern, english);
+    if (values.isEmpty()) continue;
+    for (qsizetype k = 0; k < values.size(); ++k)
+      if (!holdsFigure(pattern, k)) values[k] = translateDeep(context, values[k], depth + 1);
+    return fill(QCoreApplication::translate(context, pattern.english), values);
+  }
+  return {};
+}
+
+// Cut behind every full stop that a blank follows.
+QStringList sentencesOf(const QString& english) {
+  QStringList sentences;
+  qsizetype from = 0;
+  for (qsizetype at = english.indexOf(QLatin1String(". ")); at >= 0;
+       at = english.indexOf(QLatin1String(". "), from)) {
+    sentences << english.mid(from, at + 1 - from);
+    from = at + 2;
+  }
+  return sentences << english.mid(from);
+}
+
+// At the beginning of a sentence words are written large that the catalogue has small.
+QString translateStart(const char* context, const QString& english) {
+  const QString whole = translateEntry(context, english);
+  if (whole != english || english.isEmpty() || !english[0].isUpper()) return whole;
+  QString small = english;
+  small[0] = small[0].toLower();
+  QString found = translateEntry(context, small);
+  if (found == small) return english;
+  if (!found.isEmpty()) found[0] = found[0].toUpper();
+  return found;
+}
+
+QString translateDeep(const char* context, const QString& english, int depth) {
+  const QString entry = translateStart(context, english);
+  if (entry != english || depth >= kDeepest) return entry;
+  const QStringList sentences = sentencesOf(english);
+  if (sentences.size() > 1) {
+    QStringList translated;
+    for (const QString& sentence : sentences)
+      translated << translateDeep(context, sentence, depth + 1);
+    return translated.join(QLatin1Char(' '));
+  }
+  const QString put_together = translateByPattern(context, english, depth);
+  return put_together.isEmpty() ? english : put_together;
+}
+
+}  // namespace
+
+QString translateEntry(const char* context, const QString& english) {
+  return QCoreApplication::translate(context, english.toUtf8().constData());
+}
+
+QString translateSentence(const char* context, const QString& english) {
+  return translateDeep(context, english, 0);
+}
+
+QStringList matchPattern(const Pattern& pattern, const QString& english) {
+  const QStringList pieces = piecesOf(QString::fromUtf8(pattern.english));
+  if (!english.startsWith(pieces.first()) || !english.endsWith(pieces.last())) return {};
+  qsizetype end = english.size() - pieces.last().size();
+  QStringList values;
+  for (qsizetype k = pieces.size() - 2; k >= 0; --k) {
+    const qsizetype length = pieces[k].size();
+    const qsizetype at = k == 0             ? 0
+                         : end - length < 1 ? -1
+                                            : english.lastIndexOf(pieces[k], end - length - 1);
+    if (at < 0 || at + length >= end) return {};
+    const QString value = english.mid(at + length, end - at - length);
+    if (holdsFigure(pattern, k) && !isFigure(value)) return {};
+    values.prepend(value);
+    end = at;
+  }
+  return values;
+}
+
+}  // namespace cabwright::wording

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sentences of the simulation in the reader's language. Most are entries of the catalogue. Those
+// that are put together of figures, moments and other words ("Control air reaches 75 psi.") are
+// taken apart by patterns; each pattern is an entry of the catalogue.
+#pragma once
+
+#include <QString>
+#include <span>
+
+namespace cabwright::wording {
+
+/// A sentence with places (%1 ... %9) for what changes.
+struct Pattern {
+  const char* context;
+  const char* english;
+  const char* figures;  ///< digits of the places that hold a figure or a moment, not words
+};
+[[nodiscard]] std::span<const Pattern> patternTable();
+
+/// The entry of the catalogue; the English words when there is none.
+[[nodiscard]] QString translateEntry(const char* context, const QString& english);
+
+/// The entry; else put together by the first pattern of the context that fits, its words
+/// translated likewise; else sentence by sentence; else the English words. The time it takes grows
+/// with the length of the words, not faster.
+[[nodiscard]] QString translateSentence(const char* context, const QString& english);
+
+/// What fills the places of a pattern, %1 first; empty when it does not fit. Read from the end: a
+/// place takes no more than it must.
+[[nodiscard]] QStringList matchPattern(const Pattern& pattern, const QString& english);
+
+}  // namespace cabwright::wording
