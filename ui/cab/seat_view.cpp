@@ -5,7 +5,6 @@
 #include <QEvent>
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 #include "cab/accessible.h"
 #include "cab/names.h"
@@ -19,7 +18,7 @@ using unit::Place;
 
 namespace {
 
-constexpr double kPlateEnd = 836, kHandsCaption = 862, kHandsTop = 868, kHandsEnd = 976;
+constexpr double kHandsCaption = 862, kHandsTop = 868, kHandsEnd = 976;
 constexpr double kDeedWidth = 178, kDeedHeight = 42;
 constexpr int kMessageMs = 7000;
 
@@ -195,7 +194,9 @@ void SeatView::makePlateAnew() {
 // The plate first, then the notebook, what can be done, the hands, what is carried, and the ways.
 void SeatView::orderFocus() {
   std::vector<QWidget*> order{this};
-  const auto add = [&order](const auto& parts) { order.insert(order.end(), parts.begin(), parts.end()); };
+  const auto add = [&order](const auto& parts) {
+    order.insert(order.end(), parts.begin(), parts.end());
+  };
   if (outside_ != nullptr) order.push_back(outside_);
   if (plate_) add(plate_->focusOrder());
   add(judges_);
@@ -373,128 +374,6 @@ void SeatView::pointGuide() {
     part->setPointed(std::ranges::find(names, part->objectName()) != names.end());
   for (CarriedPart* thing : things_)
     thing->setPointed(std::ranges::find(names, thing->objectName().mid(6)) != names.end());
-}
-
-void SeatView::openPanel(Panel* panel) {
-  closePanel();
-  focused_before_ = isAncestorOf(QApplication::focusWidget()) ? QApplication::focusWidget() : this;
-  panel_ = panel;
-  const double scale = style_.frame.scale;
-  const QRectF& world = style_.frame.world;
-  panel_->setMaximumWidth(static_cast<int>(560 * scale));
-  panel_->setMinimumWidth(static_cast<int>(420 * scale));
-  panel_->setMaximumHeight(static_cast<int>(620 * scale));
-  panel_->adjustSize();
-  const int bottom = static_cast<int>((kPlateEnd + style_.frame.spare + 16) * scale);
-  panel_->move(static_cast<int>(world.left() * scale), std::max(8, bottom - panel_->height()));
-  connect(panel_, &Panel::closed, this, &SeatView::closePanel);
-  panel_->show();
-  panel_->raise();
-  panel_->takeFocus();
-}
-
-void SeatView::closePanel() {
-  if (panel_ == nullptr) return;
-  Panel* panel = std::exchange(panel_, nullptr);
-  const bool had_keys = panel->isAncestorOf(QApplication::focusWidget()) || panel->hasFocus();
-  panel->hide();
-  panel->deleteLater();
-  if (!had_keys) return;
-  QWidget* back = focused_before_ && focused_before_->isVisibleTo(this) ? focused_before_ : this;
-  back->setFocus();
-}
-
-void SeatView::askWhy(unit::Signal lamp, QPointF at) {
-  if (seat_.inAssessment()) return;
-  auto* why = new WhyPanel(seat_, style_, lamp, this);
-  openPanel(why);
-  const double scale = style_.frame.scale;
-  const QPointF corner = at * scale + QPointF(30, 30) * scale;
-  why->move(std::min(static_cast<int>(corner.x()), width() - why->width() - 8),
-            std::min(static_cast<int>(corner.y()), height() - why->height() - 8));
-}
-
-void SeatView::useCommand(const QString& command, bool down) {
-  if (plate_) {
-    if (ControlPart* part = plate_->findControl(command)) {
-      part->useKey(down);
-      return;
-    }
-  }
-  if (!down) return;
-  if (command.startsWith(QLatin1String("go."))) {
-    const auto place = unit::findPlace(command.mid(3).toStdString());
-    if (place) seat_.walk(*place);
-  } else if (command == QLatin1String("turn")) {
-    turnRound();
-  } else if (command.startsWith(QLatin1String("hand."))) {
-    hands_[command == QLatin1String("hand.left") ? 0 : 1]->activate();
-  } else if (command == QLatin1String("say")) {
-    openPanel(new SayPanel(seat_, style_, this));
-  } else if (command == QLatin1String("note")) {
-    openPanel(new ReadingPanel(seat_, style_, this));
-  } else if (command == QLatin1String("book")) {
-    openPanel(new BookPanel(seat_, style_, this));
-  } else if (command == QLatin1String("decide")) {
-    openPanel(new DecisionPanel(seat_, style_, this));
-  } else if (command == QLatin1String("things")) {
-    openPanel(new ThingPanel(seat_, style_, std::nullopt, this));
-  } else if (command == QLatin1String("pass")) {
-    seat_.isPassing() ? seat_.stopPassing() : seat_.passUntilChange();
-    qApp->removeEventFilter(this);
-    if (seat_.isPassing()) qApp->installEventFilter(this);
-  } else if (command == QLatin1String("hint")) {
-    if (seat_.guide() != nullptr && !seat_.inAssessment()) {
-      notebook_->showHint(true);
-      pointGuide();
-    }
-  } else if (command == QLatin1String("lamp")) {
-    const double lit = seat_.value(unit::Control::kHandLamp);
-    seat_.setControl(unit::Control::kHandLamp, lit > 0.5 ? 0 : 1);
-  }
-}
-
-// While time passes any key stops it, wherever it would have gone.
-bool SeatView::eventFilter(QObject* watched, QEvent* event) {
-  if (!seat_.isPassing()) {
-    qApp->removeEventFilter(this);
-  } else if (event->type() == QEvent::KeyPress) {
-    qApp->removeEventFilter(this);
-    seat_.stopPassing();
-    return true;
-  }
-  return QWidget::eventFilter(watched, event);
-}
-
-void SeatView::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape) {
-    if (panel_ != nullptr) {
-      closePanel();
-    } else {
-      setFocus();  // off the thing that was looked at: G, D and U are levers' keys again
-    }
-    return;
-  }
-  const QStringList commands = shortcuts_.findCommands(event->key(), event->modifiers());
-  if (commands.isEmpty()) {
-    event->ignore();
-    return;
-  }
-  if (event->isAutoRepeat()) return;
-  const bool engine = plate_ && plate_->findControl(QStringLiteral("engine.start")) != nullptr;
-  for (const QString& command : commands) {
-    const bool of_engine = command.startsWith(QLatin1String("engine."));
-    const bool of_cab = command.startsWith(QLatin1String("cab."));
-    if ((of_engine && !engine) || (of_cab && unit::cabOf(seat_.place()) < 0)) continue;
-    useCommand(command, true);
-  }
-}
-
-void SeatView::keyReleaseEvent(QKeyEvent* event) {
-  if (event->isAutoRepeat()) return;
-  for (const QString& command : shortcuts_.findCommands(event->key(), event->modifiers())) {
-    if (plate_ && plate_->findControl(command) != nullptr) useCommand(command, false);
-  }
 }
 
 }  // namespace cabwright::cab

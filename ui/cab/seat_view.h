@@ -67,6 +67,7 @@ class SeatView : public QWidget {
   [[nodiscard]] std::optional<unit::Item> itemLookedAt() const;
   void judge(unit::Verdict verdict);
 
+  static constexpr double kPlateEnd = 836;  ///< of a sheet without spare height, u
   Seat& seat_;
   const Shortcuts& shortcuts_;
   SheetStyle style_;

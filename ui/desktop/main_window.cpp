@@ -70,7 +70,10 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
   }
 }
 
-MainWindow::~MainWindow() { leaveRun(); }
+MainWindow::~MainWindow() {
+  leaveRun();
+  delete settings_view_;  // while the keys that it writes are still there
+}
 
 void MainWindow::makeMenus() {
   const auto add = [this](QMenu* menu, const QKeySequence& keys, auto slot) {
@@ -364,6 +367,7 @@ void MainWindow::showSettings() {
   if (seat_ && !seat_->isFinished()) seat_->setFrozen(true);
   settings_view_->show(preferences_);
   pages_->setCurrentWidget(settings_view_);
+  settings_view_->setFocus();
 }
 
 void MainWindow::setClockRunning(bool running) { running ? timer_.start() : timer_.stop(); }

@@ -20,6 +20,25 @@ namespace cabwright::desktop {
 
 using drawing::Tone;
 
+namespace {
+
+// Takes any key but Escape, which leaves the page from here as from everywhere.
+class KeyBox final : public QKeySequenceEdit {
+ public:
+  using QKeySequenceEdit::QKeySequenceEdit;
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override {
+    if (event->key() == Qt::Key_Escape) {
+      event->ignore();
+    } else {
+      QKeySequenceEdit::keyPressEvent(event);
+    }
+  }
+};
+
+}  // namespace
+
 SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts, QWidget* parent)
     : QWidget(parent),
       preferences_(preferences),
@@ -43,6 +62,7 @@ SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts, 
   row->addLayout(right, 5);
   makeLooks(left);
   makeKeys(right);
+  setFocusProxy(look_);
 }
 
 void SettingsView::makeLooks(QVBoxLayout* column) {
@@ -121,7 +141,7 @@ void SettingsView::fillKeys() {
     auto* words = new QTableWidgetItem(QCoreApplication::translate("Command", info.text));
     words->setFlags(Qt::ItemIsEnabled);
     keys_->setItem(row, 0, words);
-    auto* edit = new QKeySequenceEdit(shortcuts_.keys(id), keys_);
+    auto* edit = new KeyBox(shortcuts_.keys(id), keys_);
     edit->setAccessibleName(words->text());
     connect(edit, &QKeySequenceEdit::editingFinished, this, [this, edit, id] {
       const QKeySequence all = edit->keySequence();

@@ -25,8 +25,7 @@ QSettings& prepared(QSettings& settings, const QString& sessions) {
 Desk::Desk(QSize size, const std::filesystem::path& scenarios)
     : settings_(home_.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat),
       window_(scenarios.empty() ? std::filesystem::path(kSource) / "scenarios" : scenarios,
-              prepared(settings_, home_.filePath(QStringLiteral("s"))),
-              QStringLiteral("test")) {
+              prepared(settings_, home_.filePath(QStringLiteral("s"))), QStringLiteral("test")) {
   window_.setClockRunning(false);
   window_.resize(size);
   window_.show();

@@ -20,8 +20,7 @@ class Trainee {
   /// Through the seat, without events: on the way to the moment.
   void act(const char* verb, const char* object, const char* argument = "") {
     const cab::Answer answer = desk.seat().act(verb, object, argument);
-    EXPECT_TRUE(answer.accepted) << verb << ' ' << object << ": "
-                                 << answer.perceived.toStdString();
+    EXPECT_TRUE(answer.accepted) << verb << ' ' << object << ": " << answer.perceived.toStdString();
     desk.settle();
   }
   void go(const char* place) { act("go", place, "skip"); }

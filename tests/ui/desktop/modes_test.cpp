@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QKeySequenceEdit>
 #include <fstream>
 
 #include "cab/names.h"
@@ -12,9 +13,9 @@
 namespace cabwright::tests {
 namespace {
 
+using scenario::Mode;
 using ::testing::HasSubstr;
 using ::testing::Not;
-using scenario::Mode;
 using unit::Signal;
 
 cab::NotebookPart& notebook(Desk& desk) { return *desk.view().findChild<cab::NotebookPart*>(); }
@@ -185,6 +186,24 @@ TEST(Practice, FreezesAndTakesAgain) {
   desk.key(Qt::Key_R, Qt::ControlModifier);
   EXPECT_LT(desk.seat().run().tick(), 10);
   EXPECT_FALSE(desk.seat().isFrozen());
+}
+
+// A box that waits for a key takes any but Escape; and the window may be closed as it stands.
+TEST(Settings, EscapeLeavesThemFromAKeyBoxAndChangesNoKey) {
+  Desk desk;
+  desk.begin("cold-preparation", Mode::kPractice);
+  desk.key(Qt::Key_F1);
+  ASSERT_NE(desk.window().page(), &desk.view());
+  auto* box = desk.window().page()->findChild<QKeySequenceEdit*>();
+  ASSERT_NE(box, nullptr);
+  ASSERT_TRUE(desk.tabTo(box));
+  const QKeySequence before = box->keySequence();
+  desk.key(Qt::Key_Escape);
+  EXPECT_EQ(desk.window().page(), &desk.view());
+  desk.key(Qt::Key_F1);
+  box = desk.window().page()->findChild<QKeySequenceEdit*>();
+  EXPECT_EQ(box->keySequence(), before);
+  ASSERT_TRUE(desk.tabTo(box));
 }
 
 // Without light a thing is not made out; the hand lamp, lit by the mouse, shows it.
