@@ -6446,6 +6446,106 @@
         <source>you are walking already</source>
         <translation>Sie gehen schon</translation>
     </message>
+    <message>
+        <source>The fire bell rings.</source>
+        <translation>Die Brandglocke läutet.</translation>
+    </message>
+    <message>
+        <source>The fire bell is silent again.</source>
+        <translation>Die Brandglocke ist wieder still.</translation>
+    </message>
+    <message>
+        <source>A thump: a final drive goes into mesh.</source>
+        <translation>Ein Schlag: ein Achsgetriebe geht in Eingriff.</translation>
+    </message>
+    <message>
+        <source>Dog teeth rattle.</source>
+        <translation>Klauen rattern.</translation>
+    </message>
+    <message>
+        <source>The rattle stops.</source>
+        <translation>Das Rattern hört auf.</translation>
+    </message>
+    <message>
+        <source>Air hisses.</source>
+        <translation>Luft zischt.</translation>
+    </message>
+    <message>
+        <source>The hissing stops.</source>
+        <translation>Das Zischen hört auf.</translation>
+    </message>
+    <message>
+        <source>It smells of hot lining.</source>
+        <translation>Es riecht nach heißem Belag.</translation>
+    </message>
+    <message>
+        <source>The unit moves.</source>
+        <translation>Der Zug bewegt sich.</translation>
+    </message>
+    <message>
+        <source>The unit comes to a stand.</source>
+        <translation>Der Zug kommt zum Stehen.</translation>
+    </message>
+    <message>
+        <source>The blocks here go on.</source>
+        <translation>Die Klötze hier legen sich an.</translation>
+    </message>
+    <message>
+        <source>The blocks here come off.</source>
+        <translation>Die Klötze hier lösen sich.</translation>
+    </message>
+    <message>
+        <source>The handbrake is hard on.</source>
+        <translation>Die Handbremse ist fest.</translation>
+    </message>
+    <message>
+        <source>The handbrake is off.</source>
+        <translation>Die Handbremse ist los.</translation>
+    </message>
+    <message>
+        <source>The fire is out.</source>
+        <translation>Das Feuer ist aus.</translation>
+    </message>
+    <message>
+        <source>You are there.</source>
+        <translation>Sie sind da.</translation>
+    </message>
+    <message>
+        <source>You have looked long enough.</source>
+        <translation>Sie haben lange genug hingesehen.</translation>
+    </message>
+    <message>
+        <source>no control key is in the switch</source>
+        <translation>im Schalter steckt kein Steuerschlüssel</translation>
+    </message>
+    <message>
+        <source>no gear is selected</source>
+        <translation>kein Gang ist gewählt</translation>
+    </message>
+    <message>
+        <source>the button is pressed and makes no contact</source>
+        <translation>der Knopf ist gedrückt und hat keinen Kontakt</translation>
+    </message>
+    <message>
+        <source>the contact of this gear does not make</source>
+        <translation>der Kontakt dieses Gangs schließt nicht</translation>
+    </message>
+    <message>
+        <source>the key switch is on and makes no contact</source>
+        <translation>der Schlüsselschalter ist ein und hat keinen Kontakt</translation>
+    </message>
+    <message>
+        <source>the key switch is off</source>
+        <translation>der Schlüsselschalter ist aus</translation>
+    </message>
+    <message>
+        <source>both final drives are pinned: none is in use</source>
+        <translation>beide Achsgetriebe sind gesperrt: keines ist in Betrieb</translation>
+    </message>
+    <message>
+        <source>the control relay has no current</source>
+        <translation>das Steuerrelais hat keinen Strom</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -8607,6 +8707,42 @@
     <message>
         <source>practice</source>
         <translation>Übung</translation>
+    </message>
+    <message>
+        <source>The closest of %1 times.</source>
+        <translation>Das knappste von %1 Malen.</translation>
+    </message>
+    <message>
+        <source>It did not come to this.</source>
+        <translation>Dazu kam es nicht.</translation>
+    </message>
+    <message>
+        <source>It never came to this, and it had to.</source>
+        <translation>Dazu kam es nie, und es musste.</translation>
+    </message>
+    <message>
+        <source>Kept to the end.</source>
+        <translation>Bis zum Ende eingehalten.</translation>
+    </message>
+    <message>
+        <source>The first of %1 times.</source>
+        <translation>Das erste von %1 Malen.</translation>
+    </message>
+    <message>
+        <source>Inside the tolerance: %1.</source>
+        <translation>In der Toleranz: %1.</translation>
+    </message>
+    <message>
+        <source>Kept so far.</source>
+        <translation>Bisher eingehalten.</translation>
+    </message>
+    <message>
+        <source>Still to come.</source>
+        <translation>Steht noch aus.</translation>
+    </message>
+    <message>
+        <source>Not kept.</source>
+        <translation>Nicht eingehalten.</translation>
     </message>
 </context>
 <context>
