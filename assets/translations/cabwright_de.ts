@@ -186,7 +186,7 @@
     </message>
     <message>
         <source>Walk to the saloon</source>
-        <translation>In den Fahrgastraum gehen</translation>
+        <translation>In das Abteil gehen</translation>
     </message>
     <message>
         <source>Walk to the walkway by the line</source>
@@ -1027,7 +1027,7 @@
     </message>
     <message>
         <source>silent, no strokes yet</source>
-        <translation>still, noch kein Schlag</translation>
+        <translation>still bisher</translation>
     </message>
     <message>
         <source>even</source>
@@ -1936,11 +1936,11 @@
     </message>
     <message>
         <source>to engine 1, between the cars, up to cab 1</source>
-        <translation>zu Motor 1, zwischen die Wagen, hinauf zu Führerstand 1</translation>
+        <translation>Motor 1, zwischen die Wagen, Führerstand 1</translation>
     </message>
     <message>
         <source>up to the saloon and cab 2</source>
-        <translation>hinauf in Fahrgastraum und Führerstand 2</translation>
+        <translation>Abteil, Führerstand 2</translation>
     </message>
 </context>
 <context>
@@ -2571,6 +2571,98 @@
         <source>tells the signaller what is the matter</source>
         <translation>sagt dem Fahrdienstleiter, was los ist</translation>
     </message>
+    <message>
+        <source>ask bell test</source>
+        <translation>Klingelprobe vereinbaren</translation>
+    </message>
+    <message>
+        <source>ask blocks</source>
+        <translation>Nach den Klötzen fragen</translation>
+    </message>
+    <message>
+        <source>ask permission</source>
+        <translation>Um Erlaubnis bitten</translation>
+    </message>
+    <message>
+        <source>ask protection</source>
+        <translation>Nach der Sicherung fragen</translation>
+    </message>
+    <message>
+        <source>ask rear gauge</source>
+        <translation>Nach der hinteren Uhr fragen</translation>
+    </message>
+    <message>
+        <source>ask second person</source>
+        <translation>Um zweite Person bitten</translation>
+    </message>
+    <message>
+        <source>ask switch</source>
+        <translation>Nach dem Trennschalter fragen</translation>
+    </message>
+    <message>
+        <source>ask valve open</source>
+        <translation>Ventil hinten öffnen lassen</translation>
+    </message>
+    <message>
+        <source>ask valve shut</source>
+        <translation>Ventil hinten schließen lassen</translation>
+    </message>
+    <message>
+        <source>call fire</source>
+        <translation>Feuer rufen</translation>
+    </message>
+    <message>
+        <source>call warning</source>
+        <translation>Warnung rufen</translation>
+    </message>
+    <message>
+        <source>count scotches</source>
+        <translation>Hemmschuhe zählen</translation>
+    </message>
+    <message>
+        <source>hand over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>look ahead</source>
+        <translation>Nach vorn sehen</translation>
+    </message>
+    <message>
+        <source>look along</source>
+        <translation>Am Zug entlangsehen</translation>
+    </message>
+    <message>
+        <source>look back</source>
+        <translation>Zurücksehen</translation>
+    </message>
+    <message>
+        <source>look both ways</source>
+        <translation>Nach beiden Seiten sehen</translation>
+    </message>
+    <message>
+        <source>refuse unit</source>
+        <translation>Zug ablehnen</translation>
+    </message>
+    <message>
+        <source>stand clear</source>
+        <translation>Zurücktreten</translation>
+    </message>
+    <message>
+        <source>tell guard</source>
+        <translation>Schaffner verständigen</translation>
+    </message>
+    <message>
+        <source>tell shed</source>
+        <translation>Werkstatt verständigen</translation>
+    </message>
+    <message>
+        <source>tell signaller</source>
+        <translation>Fahrdienstleiter verständigen</translation>
+    </message>
+    <message>
+        <source>thank second person</source>
+        <translation>Zweite Person entlassen</translation>
+    </message>
 </context>
 <context>
     <name>Place</name>
@@ -2636,7 +2728,7 @@
     </message>
     <message>
         <source>Saloon</source>
-        <translation>Fahrgastraum</translation>
+        <translation>Abteil</translation>
     </message>
     <message>
         <source>Between</source>
@@ -2732,7 +2824,7 @@
     </message>
     <message>
         <source>in the saloon</source>
-        <translation>im Fahrgastraum</translation>
+        <translation>im Abteil</translation>
     </message>
     <message>
         <source>lineside</source>
@@ -2740,31 +2832,31 @@
     </message>
     <message>
         <source>on the ground along car 1, on side 1 (the cess)</source>
-        <translation>am Boden entlang Wagen 1, auf Seite 1 (Randweg)</translation>
+        <translation>am Boden an Wagen 1, Seite 1 (Randweg)</translation>
     </message>
     <message>
         <source>on the ground along car 1, on side 2 (towards the other line)</source>
-        <translation>am Boden entlang Wagen 1, auf Seite 2 (zum Nachbargleis hin)</translation>
+        <translation>an Wagen 1, Seite 2 (zum Nachbargleis)</translation>
     </message>
     <message>
         <source>on the ground along car 2, on side 1</source>
-        <translation>am Boden entlang Wagen 2, auf Seite 1</translation>
+        <translation>am Boden an Wagen 2, Seite 1</translation>
     </message>
     <message>
         <source>on the ground along car 2, on side 2</source>
-        <translation>am Boden entlang Wagen 2, auf Seite 2</translation>
+        <translation>am Boden an Wagen 2, Seite 2</translation>
     </message>
     <message>
         <source>on the ground before end 1, the end of cab 1</source>
-        <translation>am Boden vor Ende 1, dem Ende von Führerstand 1</translation>
+        <translation>am Boden vor Ende 1, bei Führerstand 1</translation>
     </message>
     <message>
         <source>on the ground before end 2, the end of cab 2</source>
-        <translation>am Boden vor Ende 2, dem Ende von Führerstand 2</translation>
+        <translation>am Boden vor Ende 2, bei Führerstand 2</translation>
     </message>
     <message>
         <source>saloon</source>
-        <translation>Fahrgastraum</translation>
+        <translation>Abteil</translation>
     </message>
     <message>
         <source>side 1</source>
@@ -2823,11 +2915,11 @@
     </message>
     <message>
         <source>cab</source>
-        <translation>Führerstand</translation>
+        <translation>Pult</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation>geschlossen</translation>
+        <translation>zu</translation>
     </message>
     <message>
         <source>defect</source>
@@ -2891,11 +2983,11 @@
     </message>
     <message>
         <source>home</source>
-        <translation>Grundstellung</translation>
+        <translation>zu</translation>
     </message>
     <message>
         <source>hung</source>
-        <translation>aufgehängt</translation>
+        <translation>hängt</translation>
     </message>
     <message>
         <source>idle</source>
@@ -2975,7 +3067,7 @@
     </message>
     <message>
         <source>pulled</source>
-        <translation>gezogen</translation>
+        <translation>heraus</translation>
     </message>
     <message>
         <source>ready for bell</source>
@@ -3011,7 +3103,7 @@
     </message>
     <message>
         <source>under</source>
-        <translation>untergelegt</translation>
+        <translation>unter</translation>
     </message>
     <message>
         <source>understood</source>
@@ -3036,6 +3128,14 @@
     <message>
         <source>valve shut</source>
         <translation>Ventil zu</translation>
+    </message>
+    <message>
+        <source>general</source>
+        <translation>Allgemeines</translation>
+    </message>
+    <message>
+        <source>skip</source>
+        <translation>gleich</translation>
     </message>
 </context>
 <context>
@@ -3102,7 +3202,7 @@
     </message>
     <message>
         <source>After three minutes at fast idle: hand throttle right home, isolating switch to cab</source>
-        <translation>Nach drei Minuten schnellem Leerlauf: Handgas ganz zurück, Trennschalter auf Führerstand</translation>
+        <translation>Nach drei Minuten schnellem Leerlauf: Handgas ganz zurück, Trennschalter auf Pult</translation>
     </message>
     <message>
         <source>Agree the bell test with the guard</source>
@@ -3290,7 +3390,7 @@
     </message>
     <message>
         <source>Go to engine 1: hand throttle home, switch to cab there as well</source>
-        <translation>Zu Motor 1 gehen: Handgas zurück, Schalter auch dort auf Führerstand</translation>
+        <translation>Zu Motor 1 gehen: Handgas zurück, Schalter auch dort auf Pult</translation>
     </message>
     <message>
         <source>Go to the lineside</source>
@@ -3940,6 +4040,262 @@
         <source>whistle</source>
         <translation>Pfeifen</translation>
     </message>
+    <message>
+        <source>A dead device looks just the same.</source>
+        <translation>Ein toter Totmann sieht genauso aus.</translation>
+    </message>
+    <message>
+        <source>A gear left in drives off at the button.</source>
+        <translation>Ein eingelegter Gang fährt auf den Knopf los.</translation>
+    </message>
+    <message>
+        <source>Agree a bell test with the guard, ring 3, and hear it back</source>
+        <translation>Mit dem Schaffner eine Klingelprobe vereinbaren, 3 klingeln und die Wiederholung hören</translation>
+    </message>
+    <message>
+        <source>An engine that starts with a hand in it takes the hand.</source>
+        <translation>Ein Motor, der mit einer Hand darin anläuft, nimmt die Hand.</translation>
+    </message>
+    <message>
+        <source>Ask whether the line may be walked, and wait for the answer</source>
+        <translation>Fragen, ob das Gleis betreten werden darf, und die Antwort abwarten</translation>
+    </message>
+    <message>
+        <source>At engine 2: who is there? Read its isolating switch too</source>
+        <translation>An Motor 2: wer ist dort? Auch seinen Trennschalter lesen</translation>
+    </message>
+    <message>
+        <source>Back in cab 1: hold the device, reverser forward, brake to release until the needle stands at 21</source>
+        <translation>Zurück in Führerstand 1: Totmann halten, Richtungshebel vorwärts, Bremse auf Lösen, bis der Zeiger bei 21 steht</translation>
+    </message>
+    <message>
+        <source>Brake in lap, device up, reverser off; then cab 2: its handbrake off</source>
+        <translation>Bremse auf Abschluss, Totmann hoch, Richtungshebel aus; dann Führerstand 2: seine Handbremse los</translation>
+    </message>
+    <message>
+        <source>Brake to release until 21, then a full application: the needle to nothing</source>
+        <translation>Bremse auf Lösen bis 21, dann Vollbremsung: der Zeiger auf nichts</translation>
+    </message>
+    <message>
+        <source>Cab 1: device, reverser forward, 21 again</source>
+        <translation>Führerstand 1: Totmann, Richtungshebel vorwärts, wieder 21</translation>
+    </message>
+    <message>
+        <source>Cab 1: handbrake, controls at rest, and the seal of the device&apos;s cock, behind you</source>
+        <translation>Führerstand 1: Handbremse, Hebel in Ruhe und die Plombe des Totmannhahns hinter Ihnen</translation>
+    </message>
+    <message>
+        <source>Cab 2: handbrake hard, controls at rest</source>
+        <translation>Führerstand 2: Handbremse fest, Hebel in Ruhe</translation>
+    </message>
+    <message>
+        <source>Decide: goes on, goes on restricted, or fails; say it to those who wait</source>
+        <translation>Entscheiden: fährt weiter, fährt beschränkt weiter oder fährt nicht; es denen sagen, die warten</translation>
+    </message>
+    <message>
+        <source>Down to 15, lap; then pawl out and the leading handbrake off</source>
+        <translation>Hinunter auf 15, Abschluss; dann Klinke aus und die vordere Handbremse los</translation>
+    </message>
+    <message>
+        <source>Ease the brake off against the pull</source>
+        <translation>Die Bremse gegen den Zug lösen</translation>
+    </message>
+    <message>
+        <source>Fifteen inches on the way up hold nothing: the chambers have to be full first.</source>
+        <translation>Fünfzehn Zoll auf dem Weg nach oben halten nichts: erst müssen die Kammern voll sein.</translation>
+    </message>
+    <message>
+        <source>From 21 down to 14 or 15, then lap</source>
+        <translation>Von 21 auf 14 oder 15 hinunter, dann Abschluss</translation>
+    </message>
+    <message>
+        <source>From 21 down, never from below up.</source>
+        <translation>Von 21 hinunter, nie von unten herauf.</translation>
+    </message>
+    <message>
+        <source>From now on only the brake holds her.</source>
+        <translation>Von jetzt an hält nur die Bremse den Zug.</translation>
+    </message>
+    <message>
+        <source>From the cab you see nobody: the warning is for them.</source>
+        <translation>Vom Führerstand aus sehen Sie niemanden: die Warnung ist für sie.</translation>
+    </message>
+    <message>
+        <source>Hold the device, reverser forward. Horn, look along both sides, wait five seconds; throttle 2, start engine 2 until its lamp is lit</source>
+        <translation>Totmann halten, Richtungshebel vorwärts. Horn, an beiden Seiten entlangsehen, fünf Sekunden warten; Stufe 2, Motor 2 anlassen, bis seine Lampe leuchtet</translation>
+    </message>
+    <message>
+        <source>If somebody is there: call out, wait until he is clear, and look again.</source>
+        <translation>Ist jemand dort: rufen, warten, bis er weg ist, und noch einmal hinsehen.</translation>
+    </message>
+    <message>
+        <source>If somebody stands there: horn or call, wait, and look again.</source>
+        <translation>Steht jemand dort: Horn oder Ruf, warten und noch einmal hinsehen.</translation>
+    </message>
+    <message>
+        <source>It is the difference between chamber and pipe that presses the blocks.</source>
+        <translation>Der Unterschied zwischen Kammer und Leitung drückt die Klötze an.</translation>
+    </message>
+    <message>
+        <source>It is the only proof that the brake works.</source>
+        <translation>Es ist der einzige Beweis, dass die Bremse wirkt.</translation>
+    </message>
+    <message>
+        <source>It resets only in the hand.</source>
+        <translation>Er stellt sich nur in der Hand zurück.</translation>
+    </message>
+    <message>
+        <source>It stops the train when you cannot.</source>
+        <translation>Er hält den Zug an, wenn Sie es nicht können.</translation>
+    </message>
+    <message>
+        <source>Let go of the device with the brake in release; watch the needle fall after about five seconds</source>
+        <translation>Den Totmann bei Bremse auf Lösen loslassen; den Zeiger nach etwa fünf Sekunden fallen sehen</translation>
+    </message>
+    <message>
+        <source>Look along both sides until nobody is there</source>
+        <translation>An beiden Seiten entlangsehen, bis niemand dort ist</translation>
+    </message>
+    <message>
+        <source>On a hill there is nothing else to hold the unit when the brake goes.</source>
+        <translation>Am Berg hält sonst nichts den Zug, wenn die Bremse löst.</translation>
+    </message>
+    <message>
+        <source>Once round the unit: look for a board, flag or lamp at both ends and on both sides, and judge</source>
+        <translation>Einmal um den Zug: an beiden Enden und Seiten nach Tafel, Flagge oder Lampe sehen und beurteilen</translation>
+    </message>
+    <message>
+        <source>One handbrake holds her on this bank; the rear one is the one that is forgotten.</source>
+        <translation>Eine Handbremse hält den Zug in dieser Steigung; die hintere ist die, die vergessen wird.</translation>
+    </message>
+    <message>
+        <source>Other trains do not know you.</source>
+        <translation>Andere Züge wissen nichts von Ihnen.</translation>
+    </message>
+    <message>
+        <source>Pawl out, and the leading handbrake off, last of all</source>
+        <translation>Klinke aus und die vordere Handbremse los, als Letztes</translation>
+    </message>
+    <message>
+        <source>People come back for their tools.</source>
+        <translation>Leute kommen nach ihrem Werkzeug zurück.</translation>
+    </message>
+    <message>
+        <source>Release, and wait for 21</source>
+        <translation>Lösen und auf 21 warten</translation>
+    </message>
+    <message>
+        <source>Say that the unit does not go</source>
+        <translation>Sagen, dass der Zug nicht fährt</translation>
+    </message>
+    <message>
+        <source>She must not roll back; half a metre is a mark, three are a failed run.</source>
+        <translation>Der Zug darf nicht zurückrollen; ein halber Meter kostet Punkte, drei kosten die Fahrt.</translation>
+    </message>
+    <message>
+        <source>Signal and guard are no judges of a pin: you are.</source>
+        <translation>Signal und Schaffner urteilen nicht über einen Bolzen: Sie tun es.</translation>
+    </message>
+    <message>
+        <source>Somebody may be under it. Look both ways each time before you cross the line.</source>
+        <translation>Jemand kann darunter sein. Jedes Mal nach beiden Seiten sehen, bevor Sie das Gleis queren.</translation>
+    </message>
+    <message>
+        <source>Take hold again, and wait for 21</source>
+        <translation>Wieder festhalten und auf 21 warten</translation>
+    </message>
+    <message>
+        <source>Tell the shed, by word</source>
+        <translation>Der Werkstatt mündlich Bescheid sagen</translation>
+    </message>
+    <message>
+        <source>The book is read tomorrow; the fitter is needed today.</source>
+        <translation>Das Buch wird morgen gelesen; der Schlosser wird heute gebraucht.</translation>
+    </message>
+    <message>
+        <source>The brake has to hold her before the handbrake lets go.</source>
+        <translation>Die Bremse muss den Zug halten, bevor die Handbremse loslässt.</translation>
+    </message>
+    <message>
+        <source>The next driver reads the book, not your mind.</source>
+        <translation>Der nächste Fahrer liest das Buch, nicht Ihre Gedanken.</translation>
+    </message>
+    <message>
+        <source>The rear one is forgotten; the leading one still holds her meanwhile.</source>
+        <translation>Die hintere wird vergessen; die vordere hält den Zug inzwischen noch.</translation>
+    </message>
+    <message>
+        <source>They hold a road and a train for you.</source>
+        <translation>Sie halten Ihnen ein Gleis und einen Zug frei.</translation>
+    </message>
+    <message>
+        <source>Throttle to notch 2 with the brake still on: feel her lean on it</source>
+        <translation>Fahrschalter auf Stufe 2 bei noch angelegter Bremse: spüren, wie er sich dagegenlegt</translation>
+    </message>
+    <message>
+        <source>Up into a cab: write each defect in the repair book, what it is and where</source>
+        <translation>Hinauf in einen Führerstand: jeden Mangel ins Übergabebuch, was es ist und wo</translation>
+    </message>
+    <message>
+        <source>Walk along both sides of both cars; look at what carries, brakes and drips, and judge it: good, defect, or not sure</source>
+        <translation>An beiden Seiten beider Wagen entlanggehen; ansehen, was trägt, bremst und tropft, und beurteilen: gut, Mangel oder unsicher</translation>
+    </message>
+    <message>
+        <source>Walk to cab 2 and take its handbrake off; cab 1&apos;s stays hard on</source>
+        <translation>Zu Führerstand 2 gehen und seine Handbremse lösen; die von Führerstand 1 bleibt fest</translation>
+    </message>
+    <message>
+        <source>What holds on one side says nothing of the other. Look both ways before you cross the line.</source>
+        <translation>Was auf einer Seite hält, sagt nichts über die andere. Nach beiden Seiten sehen, bevor Sie das Gleis queren.</translation>
+    </message>
+    <message>
+        <source>a figure is no brake</source>
+        <translation>eine Zahl ist keine Bremse</translation>
+    </message>
+    <message>
+        <source>before boarding</source>
+        <translation>vor dem Einsteigen</translation>
+    </message>
+    <message>
+        <source>book, tell, refuse</source>
+        <translation>eintragen, sagen, ablehnen</translation>
+    </message>
+    <message>
+        <source>looking again before moving</source>
+        <translation>noch einmal hinsehen vor der Fahrt</translation>
+    </message>
+    <message>
+        <source>looking on both sides</source>
+        <translation>auf beiden Seiten hinsehen</translation>
+    </message>
+    <message>
+        <source>no roll back</source>
+        <translation>nicht zurückrollen</translation>
+    </message>
+    <message>
+        <source>people at the unit</source>
+        <translation>Personen am Zug</translation>
+    </message>
+    <message>
+        <source>personal safety</source>
+        <translation>eigene Sicherheit</translation>
+    </message>
+    <message>
+        <source>starting on a rising grade</source>
+        <translation>Anfahren in der Steigung</translation>
+    </message>
+    <message>
+        <source>walk</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>warning before each start</source>
+        <translation>warnen vor jedem Anlassen</translation>
+    </message>
+    <message>
+        <source>what goes and what does not</source>
+        <translation>was fährt und was nicht</translation>
+    </message>
 </context>
 <context>
     <name>Sections</name>
@@ -4508,7 +4864,7 @@
     </message>
     <message>
         <source>a saloon window is cracked</source>
-        <translation>ein Fenster im Fahrgastraum ist gesprungen</translation>
+        <translation>ein Fenster im Abteil ist gesprungen</translation>
     </message>
     <message>
         <source>a scotch under a wheel</source>
@@ -4620,7 +4976,7 @@
     </message>
     <message>
         <source>at cab</source>
-        <translation>auf Führerstand</translation>
+        <translation>auf Pult</translation>
     </message>
     <message>
         <source>at ground</source>
@@ -5588,7 +5944,7 @@
     </message>
     <message>
         <source>the isolating switch is at cab</source>
-        <translation>der Trennschalter steht auf Führerstand</translation>
+        <translation>der Trennschalter steht auf Pult</translation>
     </message>
     <message>
         <source>the isolating switch is at ground</source>
@@ -5596,7 +5952,7 @@
     </message>
     <message>
         <source>the isolating switch is not at cab</source>
-        <translation>der Trennschalter steht nicht auf Führerstand</translation>
+        <translation>der Trennschalter steht nicht auf Pult</translation>
     </message>
     <message>
         <source>the isolating switch is not at ground</source>
@@ -6089,6 +6445,106 @@
     <message>
         <source>you are walking already</source>
         <translation>Sie gehen schon</translation>
+    </message>
+    <message>
+        <source>The fire bell rings.</source>
+        <translation>Die Brandglocke läutet.</translation>
+    </message>
+    <message>
+        <source>The fire bell is silent again.</source>
+        <translation>Die Brandglocke ist wieder still.</translation>
+    </message>
+    <message>
+        <source>A thump: a final drive goes into mesh.</source>
+        <translation>Ein Schlag: ein Achsgetriebe geht in Eingriff.</translation>
+    </message>
+    <message>
+        <source>Dog teeth rattle.</source>
+        <translation>Klauen rattern.</translation>
+    </message>
+    <message>
+        <source>The rattle stops.</source>
+        <translation>Das Rattern hört auf.</translation>
+    </message>
+    <message>
+        <source>Air hisses.</source>
+        <translation>Luft zischt.</translation>
+    </message>
+    <message>
+        <source>The hissing stops.</source>
+        <translation>Das Zischen hört auf.</translation>
+    </message>
+    <message>
+        <source>It smells of hot lining.</source>
+        <translation>Es riecht nach heißem Belag.</translation>
+    </message>
+    <message>
+        <source>The unit moves.</source>
+        <translation>Der Zug bewegt sich.</translation>
+    </message>
+    <message>
+        <source>The unit comes to a stand.</source>
+        <translation>Der Zug kommt zum Stehen.</translation>
+    </message>
+    <message>
+        <source>The blocks here go on.</source>
+        <translation>Die Klötze hier legen sich an.</translation>
+    </message>
+    <message>
+        <source>The blocks here come off.</source>
+        <translation>Die Klötze hier lösen sich.</translation>
+    </message>
+    <message>
+        <source>The handbrake is hard on.</source>
+        <translation>Die Handbremse ist fest.</translation>
+    </message>
+    <message>
+        <source>The handbrake is off.</source>
+        <translation>Die Handbremse ist los.</translation>
+    </message>
+    <message>
+        <source>The fire is out.</source>
+        <translation>Das Feuer ist aus.</translation>
+    </message>
+    <message>
+        <source>You are there.</source>
+        <translation>Sie sind da.</translation>
+    </message>
+    <message>
+        <source>You have looked long enough.</source>
+        <translation>Sie haben lange genug hingesehen.</translation>
+    </message>
+    <message>
+        <source>no control key is in the switch</source>
+        <translation>im Schalter steckt kein Steuerschlüssel</translation>
+    </message>
+    <message>
+        <source>no gear is selected</source>
+        <translation>kein Gang ist gewählt</translation>
+    </message>
+    <message>
+        <source>the button is pressed and makes no contact</source>
+        <translation>der Knopf ist gedrückt und hat keinen Kontakt</translation>
+    </message>
+    <message>
+        <source>the contact of this gear does not make</source>
+        <translation>der Kontakt dieses Gangs schließt nicht</translation>
+    </message>
+    <message>
+        <source>the key switch is on and makes no contact</source>
+        <translation>der Schlüsselschalter ist ein und hat keinen Kontakt</translation>
+    </message>
+    <message>
+        <source>the key switch is off</source>
+        <translation>der Schlüsselschalter ist aus</translation>
+    </message>
+    <message>
+        <source>both final drives are pinned: none is in use</source>
+        <translation>beide Achsgetriebe sind gesperrt: keines ist in Betrieb</translation>
+    </message>
+    <message>
+        <source>the control relay has no current</source>
+        <translation>das Steuerrelais hat keinen Strom</translation>
     </message>
 </context>
 <context>
@@ -6830,7 +7286,7 @@
     </message>
     <message>
         <source>Home, and the switch back to cab, before you leave the engine.</source>
-        <translation>Zurück, und den Schalter auf Führerstand, bevor Sie den Motor verlassen.</translation>
+        <translation>Zurück, und den Schalter auf Pult, bevor Sie den Motor verlassen.</translation>
     </message>
     <message>
         <source>Horn in both tones, wiper, fire bell and lights tried before moving</source>
@@ -6858,7 +7314,7 @@
     </message>
     <message>
         <source>Isolating switches back at cab before a gear is selected</source>
-        <translation>Trennschalter zurück auf Führerstand, bevor ein Gang gewählt wird</translation>
+        <translation>Trennschalter zurück auf Pult, bevor ein Gang gewählt wird</translation>
     </message>
     <message>
         <source>It derails, or breaks the rigging.</source>
@@ -7254,7 +7710,7 @@
     </message>
     <message>
         <source>Switch to cab as you leave the engine.</source>
-        <translation>Schalter auf Führerstand, wenn Sie den Motor verlassen.</translation>
+        <translation>Schalter auf Pult, wenn Sie den Motor verlassen.</translation>
     </message>
     <message>
         <source>Take handles, keys, hand lamp and vest along</source>
@@ -7542,7 +7998,7 @@
     </message>
     <message>
         <source>Without fuel it only turns; with the switch at cab the button is dead.</source>
-        <translation>Ohne Kraftstoff dreht er nur; mit dem Schalter auf Führerstand ist der Knopf tot.</translation>
+        <translation>Ohne Kraftstoff dreht er nur; mit dem Schalter auf Pult ist der Knopf tot.</translation>
     </message>
     <message>
         <source>You look for what was wrong yesterday.</source>
@@ -8243,6 +8699,50 @@
     <message>
         <source>with 5 inHg of brake truly holding it counts as serious</source>
         <translation>halten wirklich 5 inHg Bremsung, gilt es als ernst</translation>
+    </message>
+    <message>
+        <source>guided</source>
+        <translation>geführt</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>The closest of %1 times.</source>
+        <translation>Das knappste von %1 Malen.</translation>
+    </message>
+    <message>
+        <source>It did not come to this.</source>
+        <translation>Dazu kam es nicht.</translation>
+    </message>
+    <message>
+        <source>It never came to this, and it had to.</source>
+        <translation>Dazu kam es nie, und es musste.</translation>
+    </message>
+    <message>
+        <source>Kept to the end.</source>
+        <translation>Bis zum Ende eingehalten.</translation>
+    </message>
+    <message>
+        <source>The first of %1 times.</source>
+        <translation>Das erste von %1 Malen.</translation>
+    </message>
+    <message>
+        <source>Inside the tolerance: %1.</source>
+        <translation>In der Toleranz: %1.</translation>
+    </message>
+    <message>
+        <source>Kept so far.</source>
+        <translation>Bisher eingehalten.</translation>
+    </message>
+    <message>
+        <source>Still to come.</source>
+        <translation>Steht noch aus.</translation>
+    </message>
+    <message>
+        <source>Not kept.</source>
+        <translation>Nicht eingehalten.</translation>
     </message>
 </context>
 <context>
@@ -9277,7 +9777,7 @@
     </message>
     <message>
         <source>the trainee is in the saloon</source>
-        <translation>der Anwärter ist im Fahrgastraum</translation>
+        <translation>der Anwärter ist im Abteil</translation>
     </message>
     <message>
         <source>the trainee is on the ground along car 1</source>
@@ -9627,11 +10127,11 @@
     </message>
     <message>
         <source>Control key</source>
-        <translation>Steuerschlüssel</translation>
+        <translation>Steuer­schlüssel</translation>
     </message>
     <message>
         <source>Door key</source>
-        <translation>Türschlüssel</translation>
+        <translation>Tür­schlüssel</translation>
     </message>
     <message>
         <source>Hand lamp</source>
@@ -9643,11 +10143,11 @@
     </message>
     <message>
         <source>Padlock</source>
-        <translation>Vorhängeschloss</translation>
+        <translation>Vorhänge­schloss</translation>
     </message>
     <message>
         <source>Reversing lever</source>
-        <translation>Richtungshebel</translation>
+        <translation>Richtungs­hebel</translation>
     </message>
     <message>
         <source>Rule book</source>
@@ -9655,7 +10155,7 @@
     </message>
     <message>
         <source>Spare key</source>
-        <translation>Zweitschlüssel</translation>
+        <translation>Zweit­schlüssel</translation>
     </message>
     <message>
         <source>Vest</source>
@@ -9695,11 +10195,43 @@
     </message>
     <message>
         <source>reversing lever</source>
-        <translation>Richtungshebel</translation>
+        <translation>Richtungs­hebel</translation>
     </message>
     <message>
         <source>rule book and traction manual</source>
         <translation>Regelbuch und Fahrzeughandbuch</translation>
+    </message>
+    <message>
+        <source>brake handle</source>
+        <translation>Bremsgriff</translation>
+    </message>
+    <message>
+        <source>control key</source>
+        <translation>Steuer­schlüssel</translation>
+    </message>
+    <message>
+        <source>door key</source>
+        <translation>Tür­schlüssel</translation>
+    </message>
+    <message>
+        <source>notebook</source>
+        <translation>Notizbuch</translation>
+    </message>
+    <message>
+        <source>padlock</source>
+        <translation>Vorhänge­schloss</translation>
+    </message>
+    <message>
+        <source>rule book</source>
+        <translation>Regelbuch</translation>
+    </message>
+    <message>
+        <source>spare key</source>
+        <translation>Zweit­schlüssel</translation>
+    </message>
+    <message>
+        <source>vest</source>
+        <translation>Weste</translation>
     </message>
 </context>
 <context>
@@ -10129,11 +10661,15 @@
     </message>
     <message>
         <source>Start</source>
-        <translation>Anlassen</translation>
+        <translation>Start</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation>Abstellen</translation>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Turn round</source>
+        <translation>Umdrehen</translation>
     </message>
 </context>
 <context>
@@ -10187,6 +10723,10 @@
     <message>
         <source>. Key: %1</source>
         <translation>. Taste: %1</translation>
+    </message>
+    <message>
+        <source>. Right click: a hand stays on it</source>
+        <translation>. Rechtsklick: eine Hand bleibt daran</translation>
     </message>
 </context>
 <context>
@@ -10344,11 +10884,11 @@
     </message>
     <message>
         <source>Start</source>
-        <translation>Anlassen</translation>
+        <translation>Start</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation>Abstellen</translation>
+        <translation>Stopp</translation>
     </message>
     <message>
         <source>Section on the crank centre line</source>
@@ -10693,7 +11233,7 @@
     <name>cabwright::cab::SaloonPlate</name>
     <message>
         <source>Saloon, looking towards cab 1</source>
-        <translation>Fahrgastraum, Blick zu Führerstand 1</translation>
+        <translation>Abteil, Blick zu Führerstand 1</translation>
     </message>
     <message>
         <source>side 2, other line</source>
@@ -10765,6 +11305,10 @@
         <source>Twenty minutes have passed and nothing changed.</source>
         <translation>Zwanzig Minuten sind vergangen, und nichts hat sich geändert.</translation>
     </message>
+    <message>
+        <source>You see</source>
+        <translation>Sie sehen</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::cab::SeatView</name>
@@ -10793,16 +11337,12 @@
         <translation>Beurteilt, was angesehen wird</translation>
     </message>
     <message>
-        <source>Reading</source>
-        <translation>Ablesung</translation>
-    </message>
-    <message>
         <source>Book</source>
         <translation>Buch</translation>
     </message>
     <message>
         <source>Decide</source>
-        <translation>Entscheiden</translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Say or do</source>
@@ -10811,10 +11351,6 @@
     <message>
         <source>Things</source>
         <translation>Dinge</translation>
-    </message>
-    <message>
-        <source>Let time pass</source>
-        <translation>Zeit vergehen</translation>
     </message>
     <message>
         <source>What next?</source>
@@ -10839,6 +11375,14 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Pass time</source>
+        <translation>Abwarten</translation>
     </message>
 </context>
 <context>
@@ -10870,6 +11414,14 @@
     <message>
         <source>Lay down here: %1</source>
         <translation>Hier ablegen: %1</translation>
+    </message>
+    <message>
+        <source>Switch off: %1</source>
+        <translation>Ausschalten: %1</translation>
+    </message>
+    <message>
+        <source>Switch on: %1</source>
+        <translation>Einschalten: %1</translation>
     </message>
 </context>
 <context>
@@ -11183,6 +11735,10 @@
     <message>
         <source>That moment cannot be taken again.</source>
         <translation>Dieser Augenblick lässt sich nicht wiederholen.</translation>
+    </message>
+    <message>
+        <source>&amp;Mechanism: how it looks inside</source>
+        <translation>&amp;Mechanik: wie es innen aussieht</translation>
     </message>
 </context>
 <context>

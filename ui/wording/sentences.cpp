@@ -8,7 +8,7 @@
 namespace cabwright::wording {
 namespace {
 
-constexpr int kDeepest = 4;  // a pattern in a pattern in a sentence, and one to spare
+constexpr int kDeepest = 8;  // a list of some members in a pattern in a sentence
 
 // "Asked: %1, for %2." is "Asked: ", ", for ", ".".
 QStringList piecesOf(const QString& english) {

@@ -72,14 +72,22 @@ void play(const fs::path& path, Said& said) {
   readSheet(live.sheet(), said);
 }
 
+// The short exercises with all that goes wrong in them, and of the long ones what says most.
+bool isPlayed(const fs::path& script) {
+  const std::string exercise = script.parent_path().filename().string();
+  const std::string name = script.stem().string();
+  if (exercise == "cold-preparation") return name == "bad-laziest";
+  if (exercise == "warm-tooth")
+    return name == "good" || name == "bad-laziest" || name == "bad-half-brake-test";
+  return name == "good" || name.starts_with("bad-");
+}
+
 TEST(Composed, SentencesOfShippedRunsAreInTheCatalogue) {
   Said said;
   for (const auto& exercise : fs::directory_iterator(CABWRIGHT_SOURCE_DIR "/scenarios")) {
     if (!fs::exists(exercise.path() / "scenario.toml")) continue;
     for (const auto& file : fs::directory_iterator(exercise.path())) {
-      // Those that go wrong say more; the good one of the longest exercise says what changes.
-      const std::string name = file.path().filename().string();
-      if (name.starts_with("bad-") || name == "good.txt") play(file.path(), said);
+      if (file.path().extension() == ".txt" && isPlayed(file.path())) play(file.path(), said);
     }
   }
   EXPECT_GT(said.seen.size(), 100U);
@@ -92,7 +100,8 @@ TEST(Composed, SentencesOfShippedRunsAreInTheCatalogue) {
         testing_ui::findUnmarked(cab::translateSeen(QString::fromStdString(words))).isEmpty())
         << words;
   for (const std::string& words : said.on_the_sheet)
-    EXPECT_TRUE(testing_ui::findUnmarked(after::sheetWords(words)).isEmpty()) << words;
+    EXPECT_TRUE(testing_ui::findUnmarked(after::sheetWords(words)).isEmpty())
+        << words << " -> " << after::sheetWords(words).toStdString();
   QCoreApplication::removeTranslator(&marking);
 }
 

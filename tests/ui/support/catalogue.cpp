@@ -82,7 +82,7 @@ QString MarkingTranslator::translate(const char* context, const char* source,
 }
 
 QStringList findUnmarked(const QString& text) {
-  static const QRegularExpression word(QStringLiteral("[A-Za-z]{2,}"));
+  static const QRegularExpression word(QStringLiteral("\\b[A-Za-z]{2,}\\b"));
   static const QStringList units{QStringLiteral("psi"), QStringLiteral("inHg"),
                                  QStringLiteral("mph"), QStringLiteral("rpm")};
   QStringList left;
