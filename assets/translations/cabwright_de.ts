@@ -11050,6 +11050,10 @@
 <context>
     <name>cabwright::cab::NotebookPart</name>
     <message>
+        <source>nothing is being looked at</source>
+        <translation>nichts wird angesehen</translation>
+    </message>
+    <message>
         <source>good</source>
         <translation>gut</translation>
     </message>
@@ -11449,6 +11453,10 @@
 </context>
 <context>
     <name>cabwright::cab::ThingRow</name>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
     <message>
         <source>Lying here</source>
         <translation>Hier liegt</translation>
