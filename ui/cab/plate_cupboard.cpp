@@ -177,7 +177,10 @@ void CupboardPlate::paintWires(Pen& pen) const {
               {bus_x_ - 12, bus_y_},
               {column(3), bus_y_}}},
             bus);
-  paintWire(pen, {{{bus_x_ - 12, volts_.y()}, {volts_.x() + kVoltsR + 2, volts_.y()}}}, bus);
+  paintWire(
+      pen,
+      QPolygonF({QPointF(bus_x_ - 12, volts_.y()), QPointF(volts_.x() + kVoltsR + 2, volts_.y())}),
+      bus);
   paintJoint(pen, {bus_x_ - 12, volts_.y()}, bus);
 }
 
