@@ -13,6 +13,7 @@ namespace {
 
 std::vector<std::string_view> idsOf(const std::vector<GuideStep>& steps) {
   std::vector<std::string_view> ids;
+  ids.reserve(steps.size());
   for (const GuideStep& step : steps) ids.push_back(step.id);
   return ids;
 }

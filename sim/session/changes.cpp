@@ -121,7 +121,8 @@ void ChangeWatch::watchEngines() {
     const std::string n = std::to_string(line + 1), engine = "engine" + n;
     // Who is out of hearing may have a tachometer.
     const bool hears = unit::contains(unit::hearingOfEngine(line), place_);
-    const std::string note = hears ? "heard." + engine : here + ".rpm" + n;
+    std::string note = hears ? "heard." : here;
+    note += hears ? engine : ".rpm" + n;
     addEdge(engine + ".fire", 0.5F, 0.5F, "Fire at engine " + n + ".", "The fire is out.");
     addEdge(note, 50, 20, "Engine " + n + " turns.", "Engine " + n + " stops.");
     addEdge(note, 330, 200, "Engine " + n + " runs.", "");
