@@ -195,10 +195,13 @@ void CupboardPlate::paintBranches(Pen& pen) const {
       paintWire(pen, {{{column(3), y_branch_}, {x, y_branch_}, {x, y_heater_ - 54}}}, fed);
       paintJoint(pen, {column(3), y_branch_}, fed);
     } else {
-      paintWire(pen, {{{x, bus_y_}, {x, y_breaker_ - 54}}}, bus);
+      paintWire(pen, QPolygonF({QPointF(x, bus_y_), QPointF(x, y_breaker_ - 54)}), bus);
       paintJoint(pen, {x, bus_y_}, bus);
     }
-    paintWire(pen, {{{x, (heater ? y_heater_ : y_breaker_) + 54}, {x, y_consumer_ - 25}}}, on);
+    paintWire(pen,
+              QPolygonF({QPointF(x, (heater ? y_heater_ : y_breaker_) + 54),
+                         QPointF(x, y_consumer_ - 25)}),
+              on);
     paintConsumer(pen, {x, y_consumer_}, kConsumers[static_cast<std::size_t>(k)], on);
   }
 }

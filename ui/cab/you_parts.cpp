@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "cab/names.h"
+#include "cab/thing_part.h"
 #include "drawing/furniture.h"
 #include "drawing/objects.h"
 
@@ -23,31 +24,6 @@ namespace {
 QString commandOf(Place place) {
   const std::string_view name = unit::placeInfo(place).name;
   return QLatin1String("go.") + QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
-}
-
-drawing::LooseThing thingOf(unit::Object o) {
-  using drawing::LooseThing;
-  switch (o) {
-    case unit::Object::kBrakeHandle:
-      return LooseThing::kBrakeHandle;
-    case unit::Object::kReversingLever:
-      return LooseThing::kReversingLever;
-    case unit::Object::kControlKey:
-    case unit::Object::kSpareKey:
-      return LooseThing::kControlKey;
-    case unit::Object::kDoorKey:
-      return LooseThing::kDoorKey;
-    case unit::Object::kLamp:
-      return LooseThing::kHandLamp;
-    case unit::Object::kVest:
-      return LooseThing::kVest;
-    case unit::Object::kNotebook:
-      return LooseThing::kNotebook;
-    case unit::Object::kRuleBook:
-      return LooseThing::kRuleBook;
-    default:
-      return LooseThing::kPadlock;
-  }
 }
 
 bool isPress(const QKeyEvent* event) {
@@ -252,7 +228,7 @@ bool CarriedPart::activate() {
 
 void CarriedPart::paint(drawing::Pen& pen) const {
   const QPointF centre(area().center().x(), area().top() + 24);
-  drawing::paintLooseThing(pen, centre, thingOf(object_), where() == Where::kCarried);
+  drawing::paintLooseThing(pen, centre, drawingOf(object_), where() == Where::kCarried);
   if (where() == Where::kInserted || where() == Where::kLying)
     pen.circle({area().right() - 8, area().top() + 7}, 4, {drawing::kThin, Tone::kInk, {}, false},
                Tone::kInk);
