@@ -230,5 +230,31 @@ INSTANTIATE_TEST_SUITE_P(
       return name;
     });
 
+// Where things go out of course, and where an end is changed.
+INSTANTIATE_TEST_SUITE_P(
+    OutOfCourse, Guided,
+    testing::Values(Exercise{"change-of-ends",
+                             {{"set cab1.handbrake on", "secure"},
+                              {"take brake_handle", "take-out"},
+                              {"look cab2.seal", "look-there"},
+                              {"insert reversing_lever cab2", "put-in"},
+                              {"hold cab2.start1", "start-1"},
+                              {"set cab2.brake full", "full"},
+                              {"set cab1.handbrake off", "far-off"},
+                              {"ring cab2.bell 2", "answer"}}},
+                    Exercise{"late-device",
+                             {{"hold cab1.device", "charge"},
+                              {"release cab1.device", "let-go"},
+                              {"look cab1.seal", "seal"},
+                              {"release cab1.device", "once-more"},
+                              {"decide fail", "decide"},
+                              {"say refuse_unit", "say"},
+                              {"say tell_shed", "shed"}}}),
+    [](const auto& exercise) {
+      std::string name = exercise.param.name;
+      std::ranges::replace(name, '-', '_');
+      return name;
+    });
+
 }  // namespace
 }  // namespace cabwright::session
