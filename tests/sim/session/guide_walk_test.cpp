@@ -261,7 +261,15 @@ INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
                                                    {"set cab2.handbrake off", "iso-rear-off"},
                                                    {"set cab1.reverser reverse", "iso-prove"},
                                                    {"decide restricted", "iso-decide"},
-                                                   {"set cab1.handbrake off", "iso-off"}}}),
+                                                   {"set cab1.handbrake off", "iso-off"}}},
+                                         Exercise{"one-engine",
+                                                  {{"set cab1.throttle idle", "which"},
+                                                   {"set cab1.handbrake on", "iso-hold"},
+                                                   {"say ask_restricted", "iso-ask"},
+                                                   {"look engine2.tray", "iso-look"},
+                                                   {"set engine2.pin sleeve", "iso-pin"},
+                                                   {"set cab1.brake release", "iso-charge"},
+                                                   {"set cab1.gear 1", "on-hill"}}}),
                          [](const auto& exercise) {
                            std::string name = exercise.param.name;
                            std::ranges::replace(name, '-', '_');
