@@ -269,7 +269,15 @@ INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
                                                    {"look engine2.tray", "iso-look"},
                                                    {"set engine2.pin sleeve", "iso-pin"},
                                                    {"set cab1.brake release", "iso-charge"},
-                                                   {"set cab1.gear 1", "on-hill"}}}),
+                                                   {"set cab1.gear 1", "on-hill"}}},
+                    Exercise{"low-air",
+                             {{"go side1", "gauge"},
+                              {"set drain_main shut", "drain"},
+                              {"set cab1.throttle 1", "cut-out"},
+                              {"set cab1.handbrake off", "hold-off"},
+                              {"ring cab1.bell 2", "answer"},
+                              {"set cab1.gear 2", "second"},
+                              {"decide go_on", "book-gear"}}}),
                          [](const auto& exercise) {
                            std::string name = exercise.param.name;
                            std::ranges::replace(name, '-', '_');
