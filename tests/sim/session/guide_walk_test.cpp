@@ -230,5 +230,59 @@ INSTANTIATE_TEST_SUITE_P(
       return name;
     });
 
+// Where things go out of course, and where an end is changed.
+INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
+                         testing::Values(Exercise{"change-of-ends",
+                                                  {{"set cab1.handbrake on", "secure"},
+                                                   {"take brake_handle", "take-out"},
+                                                   {"look cab2.seal", "look-there"},
+                                                   {"insert reversing_lever cab2", "put-in"},
+                                                   {"hold cab2.start1", "start-1"},
+                                                   {"set cab2.brake full", "full"},
+                                                   {"set cab1.handbrake off", "far-off"},
+                                                   {"ring cab2.bell 2", "answer"}}},
+                                         Exercise{"late-device",
+                                                  {{"hold cab1.device", "charge"},
+                                                   {"release cab1.device", "let-go"},
+                                                   {"look cab1.seal", "seal"},
+                                                   {"release cab1.device", "once-more"},
+                                                   {"decide fail", "decide"},
+                                                   {"say refuse_unit", "say"},
+                                                   {"say tell_shed", "shed"}}},
+                                         Exercise{"band-slips",
+                                                  {{"ring cab1.bell 2", "answer"},
+                                                   {"set cab1.gear 3", "gear-3"},
+                                                   {"set cab1.gear N", "stop-here"},
+                                                   {"say ask_restricted", "iso-ask"},
+                                                   {"set cab2.handbrake on", "iso-rear"},
+                                                   {"look engine2.gearbox", "iso-look"},
+                                                   {"set engine2.switch off", "iso-switch"},
+                                                   {"set engine2.pin sleeve", "iso-pin"},
+                                                   {"set cab2.handbrake off", "iso-rear-off"},
+                                                   {"set cab1.reverser reverse", "iso-prove"},
+                                                   {"decide restricted", "iso-decide"},
+                                                   {"set cab1.handbrake off", "iso-off"}}},
+                                         Exercise{"one-engine",
+                                                  {{"set cab1.throttle idle", "which"},
+                                                   {"set cab1.handbrake on", "iso-hold"},
+                                                   {"say ask_restricted", "iso-ask"},
+                                                   {"look engine2.tray", "iso-look"},
+                                                   {"set engine2.pin sleeve", "iso-pin"},
+                                                   {"set cab1.brake release", "iso-charge"},
+                                                   {"set cab1.gear 1", "on-hill"}}},
+                    Exercise{"low-air",
+                             {{"go side1", "gauge"},
+                              {"set drain_main shut", "drain"},
+                              {"set cab1.throttle 1", "cut-out"},
+                              {"set cab1.handbrake off", "hold-off"},
+                              {"ring cab1.bell 2", "answer"},
+                              {"set cab1.gear 2", "second"},
+                              {"decide go_on", "book-gear"}}}),
+                         [](const auto& exercise) {
+                           std::string name = exercise.param.name;
+                           std::ranges::replace(name, '-', '_');
+                           return name;
+                         });
+
 }  // namespace
 }  // namespace cabwright::session
