@@ -277,7 +277,15 @@ INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
                               {"set cab1.handbrake off", "hold-off"},
                               {"ring cab1.bell 2", "answer"},
                               {"set cab1.gear 2", "second"},
-                              {"decide go_on", "book-gear"}}}),
+                              {"decide go_on", "book-gear"}}},
+                    Exercise{"weak-battery",
+                             {{"set heater off", "volts"},
+                              {"look engine1.belts", "engine-1"},
+                              {"look engine2.belts", "engine-2"},
+                              {"hold cab1.start2", "start-2"},
+                              {"hold cab1.start1", "start-1"},
+                              {"say tell_shed", "book"},
+                              {"decide restricted", "decide"}}}),
                          [](const auto& exercise) {
                            std::string name = exercise.param.name;
                            std::ranges::replace(name, '-', '_');
