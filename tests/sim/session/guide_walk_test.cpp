@@ -296,7 +296,14 @@ INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
                               {"hold cab2.stop1", "stop-engines"},
                               {"take brake_handle", "take-out"},
                               {"set battery_switch open", "battery"},
-                              {"say hand_over", "hand-over"}}}),
+                              {"say hand_over", "hand-over"}}},
+                    Exercise{"fire-bell",
+                             {{"ring cab1.bell 2", "answer"},
+                              {"set cab1.brake full", "stop"},
+                              {"hold cab1.stop1", "engines-out"},
+                              {"set cab1.handbrake on", "secure"},
+                              {"set engine1.fuel_cock shut", "cock"},
+                              {"decide fail", "fail"}}}),
                          [](const auto& exercise) {
                            std::string name = exercise.param.name;
                            std::ranges::replace(name, '-', '_');
