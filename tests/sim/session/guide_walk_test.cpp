@@ -303,7 +303,13 @@ INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
                               {"hold cab1.stop1", "engines-out"},
                               {"set cab1.handbrake on", "secure"},
                               {"set engine1.fuel_cock shut", "cock"},
-                              {"decide fail", "fail"}}}),
+                              {"decide fail", "fail"}}},
+                    Exercise{"passenger-alarm",
+                             {{"set cab1.throttle idle", "stop"},
+                              {"say tell_guard", "ask"},
+                              {"set alarm flat", "telltale"},
+                              {"decide go_on", "book"},
+                              {"set cab1.handbrake off", "off"}}}),
                          [](const auto& exercise) {
                            std::string name = exercise.param.name;
                            std::ranges::replace(name, '-', '_');
