@@ -309,6 +309,13 @@ INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
                               {"say tell_guard", "ask"},
                               {"set alarm flat", "telltale"},
                               {"decide go_on", "book"},
+                              {"set cab1.handbrake off", "off"}}},
+                    Exercise{"handbrake-on",
+                             {{"set cab1.throttle idle", "drags"},
+                              {"set cab1.handbrake on", "stop"},
+                              {"set cab2.handbrake off", "let-off"},
+                              {"look trailer1.wheels", "heat"},
+                              {"decide go_on", "book"},
                               {"set cab1.handbrake off", "off"}}}),
                          [](const auto& exercise) {
                            std::string name = exercise.param.name;
