@@ -316,7 +316,17 @@ INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
                               {"set cab2.handbrake off", "let-off"},
                               {"look trailer1.wheels", "heat"},
                               {"decide go_on", "book"},
-                              {"set cab1.handbrake off", "off"}}}),
+                              {"set cab1.handbrake off", "off"}}},
+                    Exercise{"loose-jumper",
+                             {{"hold cab2.start1", "try"},
+                              {"look cupboard.breakers", "breakers"},
+                              {"hold cab1.start1", "other-end"},
+                              {"hold cab1.stop1", "stop"},
+                              {"look between.jumper", "between"},
+                              {"say ask_reseat", "ask"},
+                              {"set jumper home", "home"},
+                              {"hold cab2.start2", "prove"},
+                              {"decide go_on", "book"}}}),
                          [](const auto& exercise) {
                            std::string name = exercise.param.name;
                            std::ranges::replace(name, '-', '_');
