@@ -8,6 +8,7 @@
 //   pace frozen|0.1|0.25|0.5|1|2|5|10      how fast time passes from here on (unit/pace.h)
 //   mark NAME                              a moment to come back to (LiveRun::goBackTo)
 //   remark general TEXT                    a remark at this second
+//   remark prompt TEXT                     the same, said to the trainee: help that was given
 //   intervene TEXT                         "I stepped in here": ends the unaided part
 //
 // pace, mark, remark and intervene change nothing in the world.
@@ -33,9 +34,15 @@ namespace cabwright::session {
 [[nodiscard]] unit::Action makeMark(std::string_view name);
 [[nodiscard]] std::optional<std::string> findMarkName(const unit::Action& action);
 
+/// What a remark is about, where the sheet sets it apart from others.
+inline constexpr std::string_view kPrompt = "prompt";
+inline constexpr std::string_view kTakenAgain = "taken_again";  ///< said by LiveRun itself
+
 [[nodiscard]] unit::Action makeRemark(std::string_view text);
+[[nodiscard]] unit::Action makePrompt(std::string_view text);
 [[nodiscard]] unit::Action makeIntervene(std::string_view text);
-/// The words of a remark or an intervention.
+/// The words of a remark (with what it is about in front, unless that is "general") or of an
+/// intervention; none of any other action.
 [[nodiscard]] std::optional<std::string> findRemark(const unit::Action& action);
 [[nodiscard]] std::optional<std::string> findIntervention(const unit::Action& action);
 
