@@ -965,6 +965,10 @@
         <source>%1 of %2 points, %3 % needed</source>
         <translation>%1 von %2 Punkten, %3 % nötig</translation>
     </message>
+    <message>
+        <source>Not yet: the instructor stepped in at %1, before the exercise was done.</source>
+        <translation>Noch nicht: der Ausbilder griff bei %1 ein, bevor die Übung geschafft war.</translation>
+    </message>
 </context>
 <context>
     <name>Hearing</name>
@@ -5648,6 +5652,1294 @@
         <source>what does not go does not go</source>
         <translation>was nicht fährt, fährt nicht</translation>
     </message>
+    <message>
+        <source>21, 15, lap; look along; the handbrake off</source>
+        <translation>21, 15, Abschluss; entlangsehen; die Handbremse los</translation>
+    </message>
+    <message>
+        <source>A bell that rings is believed until it has been looked at.</source>
+        <translation>Einer Glocke, die läutet, glaubt man, bis nachgesehen ist.</translation>
+    </message>
+    <message>
+        <source>A brake that goes on by itself has been put on by somebody, or has come apart.</source>
+        <translation>Eine Bremse, die sich von selbst anlegt, hat jemand angelegt, oder sie ist auseinandergegangen.</translation>
+    </message>
+    <message>
+        <source>A brake that goes on is half of it.</source>
+        <translation>Eine Bremse, die anlegt, ist die Hälfte davon.</translation>
+    </message>
+    <message>
+        <source>A breaker that is out would be the simplest. In is in: they are not swapped.</source>
+        <translation>Ein ausgelöster Automat wäre das Einfachste. Ein ist ein: daran wird nicht hantiert.</translation>
+    </message>
+    <message>
+        <source>A chafe is on the side that rubs, and not seen from outside.</source>
+        <translation>Eine Scheuerstelle ist auf der Seite, die reibt, und von außen nicht zu sehen.</translation>
+    </message>
+    <message>
+        <source>A cock half over would be late too. It is not to be moved either way: it is sealed.</source>
+        <translation>Ein halb umgelegter Hahn wäre auch spät. Er wird in keine Richtung bewegt: er ist verplombt.</translation>
+    </message>
+    <message>
+        <source>A colleague has handed unit 3 over to you at Yethrick Halt, both engines running, cab 1&apos;s handbrake off, held by the brake; he says that all is ready. Take it on towards Drummelow Road when the guard allows.</source>
+        <translation>Ein Kollege hat Ihnen Zug 3 in Yethrick Halt übergeben, beide Motoren laufen, die Handbremse von Führerstand 1 los, von der Bremse gehalten; er sagt, alles sei bereit. Fahren Sie weiter in Richtung Drummelow Road, wenn der Schaffner es erlaubt.</translation>
+    </message>
+    <message>
+        <source>A dead button in the trailer&apos;s cab</source>
+        <translation>Ein toter Knopf im Führerstand des Steuerwagens</translation>
+    </message>
+    <message>
+        <source>A dead button is told apart from a flat battery by the lamps: these burn bright.</source>
+        <translation>Ein toter Knopf unterscheidet sich von einer leeren Batterie an den Lampen: diese brennen hell.</translation>
+    </message>
+    <message>
+        <source>A dead engine&apos;s box would be turned by the wheels without its oil pump.</source>
+        <translation>Das Getriebe eines toten Motors würde von den Rädern ohne seine Ölpumpe gedreht.</translation>
+    </message>
+    <message>
+        <source>A figure and a time: that is what a fitter wants to hear.</source>
+        <translation>Eine Zahl und eine Zeit: das will ein Schlosser hören.</translation>
+    </message>
+    <message>
+        <source>A gauge that stands: walk and listen before blaming a machine; then wait for the cut-out.</source>
+        <translation>Eine Uhr, die steht: gehen und horchen, bevor man eine Maschine beschuldigt; dann auf das Abschalten warten.</translation>
+    </message>
+    <message>
+        <source>A lamp that burns all night leaves no start in the morning.</source>
+        <translation>Eine Lampe, die die ganze Nacht brennt, lässt am Morgen keinen Start.</translation>
+    </message>
+    <message>
+        <source>A needle does not show a block on a tyre.</source>
+        <translation>Ein Zeiger zeigt keinen Klotz auf einem Reifen.</translation>
+    </message>
+    <message>
+        <source>A needle that stalls: a leak, an open valve, or an exhauster that is not there.</source>
+        <translation>Ein hängender Zeiger: ein Leck, ein offenes Ventil oder ein fehlender Luftsauger.</translation>
+    </message>
+    <message>
+        <source>A needle that stalls: lap, walk, listen, look, and no departure because it is nearly right.</source>
+        <translation>Ein Zeiger, der hängen bleibt: Abschluss, gehen, horchen, sehen, und keine Abfahrt, weil es fast stimmt.</translation>
+    </message>
+    <message>
+        <source>A stop on the open line is worse than a warm band; but only to the next one.</source>
+        <translation>Ein Halt auf freier Strecke ist schlimmer als ein warmes Band; aber nur bis zum nächsten.</translation>
+    </message>
+    <message>
+        <source>A test is a figure: timed, repeated once, looked into; and late is not the same as works.</source>
+        <translation>Eine Probe ist eine Zahl: mit der Uhr, einmal wiederholt, nachgesehen; und spät ist nicht dasselbe wie in Ordnung.</translation>
+    </message>
+    <message>
+        <source>A tyre that was dragged hot can come loose; it has to cool before it is braked again.</source>
+        <translation>Ein heiß geschleifter Reifen kann sich lösen; er muss abkühlen, bevor er wieder gebremst wird.</translation>
+    </message>
+    <message>
+        <source>A valve is set in the shed, not on the road.</source>
+        <translation>Ein Ventil stellt man in der Werkstatt, nicht auf der Strecke.</translation>
+    </message>
+    <message>
+        <source>After a change of ends the brake is tried from the new cab.</source>
+        <translation>Nach einem Führerstandswechsel wird die Bremse vom neuen Führerstand aus geprobt.</translation>
+    </message>
+    <message>
+        <source>After the cords the brake is proved anew.</source>
+        <translation>Nach den Schnüren wird die Bremse neu erprobt.</translation>
+    </message>
+    <message>
+        <source>Air is what it wants: the cover keeps it out.</source>
+        <translation>Luft ist, was es will: die Haube hält sie fern.</translation>
+    </message>
+    <message>
+        <source>Air that stops at seventy-eight</source>
+        <translation>Luft, die bei achtundsiebzig stehen bleibt</translation>
+    </message>
+    <message>
+        <source>An engine that runs pumps its fuel into the fire; and from the ground you would have to go where it burns.</source>
+        <translation>Ein laufender Motor pumpt seinen Kraftstoff ins Feuer; und vom Boden müssten Sie dorthin, wo es brennt.</translation>
+    </message>
+    <message>
+        <source>And the cord of car 2 on this side</source>
+        <translation>Und die Schnur von Wagen 2 auf dieser Seite</translation>
+    </message>
+    <message>
+        <source>As always.</source>
+        <translation>Wie immer.</translation>
+    </message>
+    <message>
+        <source>Ask for a second person, and whether the blocks are off, with the needle at 21</source>
+        <translation>Um eine zweite Person bitten, und fragen, ob die Klötze los sind, mit dem Zeiger auf 21</translation>
+    </message>
+    <message>
+        <source>Ask the shed whether you may put it home</source>
+        <translation>Die Werkstatt fragen, ob Sie es einstecken dürfen</translation>
+    </message>
+    <message>
+        <source>At 40 mph eleven seconds are two hundred metres with nobody at the handle.</source>
+        <translation>Bei 40 mph sind elf Sekunden zweihundert Meter ohne jemanden am Griff.</translation>
+    </message>
+    <message>
+        <source>At engine 1: who is there? Belts?</source>
+        <translation>An Motor 1: wer ist da? Riemen?</translation>
+    </message>
+    <message>
+        <source>At the booking-on point hand over handles, keys and the unit, by name</source>
+        <translation>An der Meldestelle Griffe, Schlüssel und Zug mit Namen übergeben</translation>
+    </message>
+    <message>
+        <source>At the cupboard: battery switch open</source>
+        <translation>Am Schaltschrank: Batterieschalter aus</translation>
+    </message>
+    <message>
+        <source>At tick-over the generator does not cut in.</source>
+        <translation>Im Leerlauf schaltet sich die Lichtmaschine nicht ein.</translation>
+    </message>
+    <message>
+        <source>Back in cab 1: raise 21 from nothing, and ask again whether all blocks are off</source>
+        <translation>Zurück in Führerstand 1: 21 von null herstellen, und noch einmal fragen, ob alle Klötze los sind</translation>
+    </message>
+    <message>
+        <source>Back in cab 1: wait until the gauge stands at 95 and the compressors unload</source>
+        <translation>Zurück in Führerstand 1: warten, bis die Uhr auf 95 steht und die Kompressoren entlasten</translation>
+    </message>
+    <message>
+        <source>Back in the cab: fail the unit, book it</source>
+        <translation>Zurück im Führerstand: den Zug stilllegen, eintragen</translation>
+    </message>
+    <message>
+        <source>Back up: stop both engines before you go between the cars</source>
+        <translation>Wieder hinauf: beide Motoren abstellen, bevor Sie zwischen die Wagen gehen</translation>
+    </message>
+    <message>
+        <source>Between the cars only with nothing turning.</source>
+        <translation>Zwischen die Wagen nur, wenn sich nichts dreht.</translation>
+    </message>
+    <message>
+        <source>Between the cars: look at the hoses and judge them</source>
+        <translation>Zwischen den Wagen: die Schläuche ansehen und beurteilen</translation>
+    </message>
+    <message>
+        <source>Between the cars: look at the jumper, judge it</source>
+        <translation>Zwischen den Wagen: das Steuerkabel ansehen, beurteilen</translation>
+    </message>
+    <message>
+        <source>Blocks on at 21: see that both handbrakes are hard, and destroy the vacuum, all of it</source>
+        <translation>Klötze an bei 21: sehen, dass beide Handbremsen fest sind, und das Vakuum vernichten, ganz</translation>
+    </message>
+    <message>
+        <source>Blow both reservoirs dry and shut the cocks: side 1 the main one, side 2 the control one</source>
+        <translation>Beide Behälter trockenblasen und die Hähne schließen: Seite 1 der Hauptbehälter, Seite 2 der Steuerbehälter</translation>
+    </message>
+    <message>
+        <source>Both engines out, from here, while the direction is in</source>
+        <translation>Beide Motoren ab, von hier, solange die Richtung liegt</translation>
+    </message>
+    <message>
+        <source>Both engines turn and one makes no air: then it is a belt or an unloader.</source>
+        <translation>Drehen beide Motoren und einer macht keine Luft, dann ist es ein Riemen oder ein Entlaster.</translation>
+    </message>
+    <message>
+        <source>Both handbrakes hard on, pawls in; cab 1&apos;s red lamps off, and lock it as you leave it</source>
+        <translation>Beide Handbremsen fest, Sperrklinken ein; rote Lampen von Führerstand 1 aus, und ihn beim Verlassen abschließen</translation>
+    </message>
+    <message>
+        <source>Both handbrakes hold her; and nothing must turn or pull while you are in there.</source>
+        <translation>Beide Handbremsen halten ihn; und nichts darf sich drehen oder ziehen, solange Sie dort sind.</translation>
+    </message>
+    <message>
+        <source>Brake to release, and wait for 21</source>
+        <translation>Bremse auf Lösen, und auf 21 warten</translation>
+    </message>
+    <message>
+        <source>Brake to release: 21 on the needle</source>
+        <translation>Bremse auf Lösen: 21 am Zeiger</translation>
+    </message>
+    <message>
+        <source>Cab 1: 21 again</source>
+        <translation>Führerstand 1: wieder 21</translation>
+    </message>
+    <message>
+        <source>Cab 1: enter it, and say your decision</source>
+        <translation>Führerstand 1: eintragen, und die Entscheidung sagen</translation>
+    </message>
+    <message>
+        <source>Cab 1: key and lever in, key on, device, reverser: warn, and try engine 1 from here</source>
+        <translation>Führerstand 1: Schlüssel und Hebel ein, Schlüssel an, Totmann, Richtung: warnen, und Motor 1 von hier versuchen</translation>
+    </message>
+    <message>
+        <source>Cab 1: key in and on, device held, reverser forward, gear at neutral; horn, look along, five seconds</source>
+        <translation>Führerstand 1: Schlüssel ein und an, Totmann gehalten, Richtung vorwärts, Gang auf Leerlauf; Horn, entlangsehen, fünf Sekunden</translation>
+    </message>
+    <message>
+        <source>Cab 1: reverser forward, and see the air lamp light through the by-pass</source>
+        <translation>Führerstand 1: Richtung vorwärts, und die Luftlampe durch die Überbrückung leuchten sehen</translation>
+    </message>
+    <message>
+        <source>Cab 2 again: start both engines from there, warned each time; both lamps lit</source>
+        <translation>Wieder Führerstand 2: beide Motoren von dort anlassen, jedes Mal gewarnt; beide Lampen an</translation>
+    </message>
+    <message>
+        <source>Cab 2: device, reverser forward, lamp; 21 again, and ask for the blocks: off</source>
+        <translation>Führerstand 2: Totmann, Richtung vorwärts, Lampe; wieder 21, und nach den Klötzen fragen: los</translation>
+    </message>
+    <message>
+        <source>Cab 2: its handbrake off</source>
+        <translation>Führerstand 2: seine Handbremse los</translation>
+    </message>
+    <message>
+        <source>Cab 2: lamp, 21, down to 15, lap; look along; the handbrake off</source>
+        <translation>Führerstand 2: Lampe, 21, herunter auf 15, Abschluss; entlangsehen; die Handbremse los</translation>
+    </message>
+    <message>
+        <source>Call fire: people away, help; tell the guard and the signaller</source>
+        <translation>Feuer rufen: Leute weg, Hilfe; Schaffner und Fahrdienstleiter verständigen</translation>
+    </message>
+    <message>
+        <source>Clear of the points, and no vacuum left to trust in.</source>
+        <translation>Frei von den Weichen, und kein Vakuum mehr, dem man trauen würde.</translation>
+    </message>
+    <message>
+        <source>Decide and tell the signaller: goes on restricted, the engines are not to be stopped, exchange as early as can be; or it fails</source>
+        <translation>Entscheiden und dem Fahrdienstleiter sagen: fährt beschränkt, die Motoren dürfen nicht abgestellt werden, so früh wie möglich tauschen; oder er fährt nicht</translation>
+    </message>
+    <message>
+        <source>Decide by the local rule, and say it</source>
+        <translation>Nach der örtlichen Regel entscheiden, und es sagen</translation>
+    </message>
+    <message>
+        <source>Decide: it does not go until the hose is changed; and say so</source>
+        <translation>Entscheiden: er fährt nicht, bis der Schlauch getauscht ist; und es sagen</translation>
+    </message>
+    <message>
+        <source>Decide: it fails; and say so</source>
+        <translation>Entscheiden: er fährt nicht; und es sagen</translation>
+    </message>
+    <message>
+        <source>Device, reverser forward, horn, look along, five seconds; try engine 1</source>
+        <translation>Totmann, Richtung vorwärts, Horn, entlangsehen, fünf Sekunden; Motor 1 versuchen</translation>
+    </message>
+    <message>
+        <source>Device, reverser, signal, the guard&apos;s two repeated; first gear, pause, brake off, notch by notch; look back</source>
+        <translation>Totmann, Richtung, Signal, die zwei Schläge des Schaffners wiederholt; erster Gang, Pause, Bremse los, Stufe um Stufe; zurücksehen</translation>
+    </message>
+    <message>
+        <source>Do not fight it: stop, and find out who wanted it.</source>
+        <translation>Nicht dagegen ankämpfen: halten, und herausfinden, wer es wollte.</translation>
+    </message>
+    <message>
+        <source>Down on side 1 to car 2: blocks off? Wheels: hand near them, never on a tyre; judge, and give them three minutes</source>
+        <translation>Auf Seite 1 hinunter zu Wagen 2: Klötze los? Räder: die Hand in die Nähe, nie auf einen Reifen; beurteilen, und ihnen drei Minuten geben</translation>
+    </message>
+    <message>
+        <source>Down on side 1 to car 2: the tell-tale stands out. Judge it, put it back</source>
+        <translation>Auf Seite 1 hinunter zu Wagen 2: der Melder steht heraus. Beurteilen, zurückstellen</translation>
+    </message>
+    <message>
+        <source>Down on side 1: listen, low down, and look at drains and pipes</source>
+        <translation>Auf Seite 1 hinunter: unten horchen, und Hähne und Rohre ansehen</translation>
+    </message>
+    <message>
+        <source>Down on side 1: look from a distance, fuel cock shut, bottle pulled; the cover stays shut</source>
+        <translation>Auf Seite 1 hinunter: aus der Ferne sehen, Kraftstoffhahn zu, Flasche gezogen; die Haube bleibt zu</translation>
+    </message>
+    <message>
+        <source>Down on side 1: pull the cord of each car until it has stopped hissing</source>
+        <translation>Auf Seite 1 hinunter: die Schnur jedes Wagens ziehen, bis es ausgezischt hat</translation>
+    </message>
+    <message>
+        <source>Down, and to engine 1: listen for the hum, look at the belts and the tray; hands off, it runs</source>
+        <translation>Hinunter, und zu Motor 1: auf das Summen hören, Riemen und Wanne ansehen; Hände weg, er läuft</translation>
+    </message>
+    <message>
+        <source>Each chamber has its own cord.</source>
+        <translation>Jede Kammer hat ihre eigene Schnur.</translation>
+    </message>
+    <message>
+        <source>Eleven seconds</source>
+        <translation>Elf Sekunden</translation>
+    </message>
+    <message>
+        <source>Engine 1 has no generator belt: what it takes it does not give back.</source>
+        <translation>Motor 1 hat keinen Lichtmaschinenriemen: was er nimmt, gibt er nicht zurück.</translation>
+    </message>
+    <message>
+        <source>Enter it in the book, and say your decision</source>
+        <translation>Ins Buch eintragen, und die Entscheidung sagen</translation>
+    </message>
+    <message>
+        <source>Enter it, and say your decision</source>
+        <translation>Eintragen, und die Entscheidung sagen</translation>
+    </message>
+    <message>
+        <source>Enter it: which cock, what the gauge did, that it was shut and tried</source>
+        <translation>Eintragen: welcher Hahn, was die Uhr tat, dass er geschlossen und erprobt ist</translation>
+    </message>
+    <message>
+        <source>Enter the fall</source>
+        <translation>Den Fall eintragen</translation>
+    </message>
+    <message>
+        <source>Enter the seconds</source>
+        <translation>Die Sekunden eintragen</translation>
+    </message>
+    <message>
+        <source>Failing it is never wrong.</source>
+        <translation>Ihn stillzulegen ist nie falsch.</translation>
+    </message>
+    <message>
+        <source>Fire bell on the road</source>
+        <translation>Brandglocke auf der Strecke</translation>
+    </message>
+    <message>
+        <source>Four cylinders, four cords: count them.</source>
+        <translation>Vier Zylinder, vier Schnüre: zählen.</translation>
+    </message>
+    <message>
+        <source>Four cylinders, four cords: the one left out drags alone.</source>
+        <translation>Vier Zylinder, vier Schnüre: der ausgelassene schleift allein.</translation>
+    </message>
+    <message>
+        <source>Four is early, seven is the most.</source>
+        <translation>Vier ist früh, sieben ist das Meiste.</translation>
+    </message>
+    <message>
+        <source>Full application and release: the needle follows</source>
+        <translation>Vollbremsung und Lösen: der Zeiger folgt</translation>
+    </message>
+    <message>
+        <source>Full application to nothing, and back to 21</source>
+        <translation>Vollbremsung auf null, und zurück auf 21</translation>
+    </message>
+    <message>
+        <source>Full application, handbrake hard on, pawl in</source>
+        <translation>Vollbremsung, Handbremse fest, Sperrklinke ein</translation>
+    </message>
+    <message>
+        <source>Gear to neutral, leading handbrake hard, pawl in; the rear one too; tell the guard</source>
+        <translation>Gang auf Leerlauf, vordere Handbremse fest, Sperrklinke ein; die hintere auch; den Schaffner verständigen</translation>
+    </message>
+    <message>
+        <source>Give it half a minute more: does it come to 21?</source>
+        <translation>Noch eine halbe Minute geben: kommt er auf 21?</translation>
+    </message>
+    <message>
+        <source>Half in, it may have burnt a contact: it is looked at, then trusted.</source>
+        <translation>Halb eingesteckt kann ein Kontakt verbrannt sein: es wird angesehen, dann wird ihm getraut.</translation>
+    </message>
+    <message>
+        <source>Handbrake hard, pawl in; tell guard and signaller, and wait for what the guard finds</source>
+        <translation>Handbremse fest, Sperrklinke ein; Schaffner und Fahrdienstleiter verständigen und abwarten, was der Schaffner findet</translation>
+    </message>
+    <message>
+        <source>He plans the road by what you can do.</source>
+        <translation>Er plant den Fahrweg nach dem, was Sie können.</translation>
+    </message>
+    <message>
+        <source>Hear it, shut off, read: one gear, one engine; to the next stop gently, and isolate there.</source>
+        <translation>Hören, abschalten, ablesen: ein Gang, ein Motor; sachte zum nächsten Halt, und dort abtrennen.</translation>
+    </message>
+    <message>
+        <source>Hold the device, reverser forward, brake to release: 21; and ask for a second person at the rear</source>
+        <translation>Totmann halten, Richtung vorwärts, Bremse auf Lösen: 21; und um eine zweite Person am Zugende bitten</translation>
+    </message>
+    <message>
+        <source>Hold the device, reverser forward, brake to release: 21; both handbrakes stay on</source>
+        <translation>Totmann halten, Richtung vorwärts, Bremse auf Lösen: 21; beide Handbremsen bleiben fest</translation>
+    </message>
+    <message>
+        <source>Hold the device, reverser forward, brake to release: watch both needles</source>
+        <translation>Totmann halten, Richtung vorwärts, Bremse auf Lösen: beide Zeiger beobachten</translation>
+    </message>
+    <message>
+        <source>Hold the device, reverser forward: one thump, and a dark lamp. Air good: wait for the other drive</source>
+        <translation>Totmann halten, Richtung vorwärts: ein dumpfer Schlag und eine dunkle Lampe. Luft gut: auf das andere Achsgetriebe warten</translation>
+    </message>
+    <message>
+        <source>Hold the device, reverser forward; watch the second needle come up to 25</source>
+        <translation>Totmann halten, Richtung vorwärts; den zweiten Zeiger auf 25 kommen sehen</translation>
+    </message>
+    <message>
+        <source>Ice in the pipe lets the air through slowly: time, not force.</source>
+        <translation>Eis in der Leitung lässt die Luft langsam durch: Zeit, nicht Kraft.</translation>
+    </message>
+    <message>
+        <source>Iced blocks bite late: know it before you need it.</source>
+        <translation>Vereiste Klötze beißen spät: wissen Sie es, bevor Sie sie brauchen.</translation>
+    </message>
+    <message>
+        <source>If it does not turn: let go at once. Three short tries at most, then outside supply.</source>
+        <translation>Dreht er nicht: sofort loslassen. Höchstens drei kurze Versuche, dann Fremdversorgung.</translation>
+    </message>
+    <message>
+        <source>If it starts here, engine, battery and breakers are good: it is what lies between the ends.</source>
+        <translation>Läuft er hier an, sind Motor, Batterie und Automaten gut: es ist, was zwischen den Enden liegt.</translation>
+    </message>
+    <message>
+        <source>In lap nothing feeds the pipe: what falls now, leaks. Three inches a minute is the most.</source>
+        <translation>Auf Abschluss speist nichts die Leitung: was jetzt fällt, ist undicht. Drei Zoll in der Minute sind das Meiste.</translation>
+    </message>
+    <message>
+        <source>Into the book, with the figure</source>
+        <translation>Ins Buch, mit der Zahl</translation>
+    </message>
+    <message>
+        <source>Into the book: gearbox 2, third gear, what was done</source>
+        <translation>Ins Buch: Getriebe 2, dritter Gang, was getan wurde</translation>
+    </message>
+    <message>
+        <source>Into the book: the feed valve of cab 2 is high; what the chambers held; what was done</source>
+        <translation>Ins Buch: das Regelventil von Führerstand 2 steht hoch; was die Kammern hielten; was getan wurde</translation>
+    </message>
+    <message>
+        <source>Into the book: which cab, how many seconds, twice</source>
+        <translation>Ins Buch: welcher Führerstand, wie viele Sekunden, zweimal</translation>
+    </message>
+    <message>
+        <source>It comes, but it comes late.</source>
+        <translation>Es kommt, aber es kommt spät.</translation>
+    </message>
+    <message>
+        <source>It is not your valve. Throttle shut, stop where the unit can stand, full application</source>
+        <translation>Es ist nicht Ihr Ventil. Fahrschalter zu, halten, wo der Zug stehen kann, Vollbremsung</translation>
+    </message>
+    <message>
+        <source>It is tried from 21 with the valve in release: who collapses does not move the valve.</source>
+        <translation>Er wird von 21 aus geprobt, das Ventil auf Lösen: wer zusammenbricht, bewegt das Ventil nicht.</translation>
+    </message>
+    <message>
+        <source>It may hang out because somebody pulled it.</source>
+        <translation>Es kann hängen, weil es jemand gezogen hat.</translation>
+    </message>
+    <message>
+        <source>It says which car; and it is put back from outside, by whoever knows why it was pulled.</source>
+        <translation>Er sagt, welcher Wagen; und er wird von außen zurückgestellt, von dem, der weiß, warum gezogen wurde.</translation>
+    </message>
+    <message>
+        <source>It speaks for the drive that is left.</source>
+        <translation>Sie spricht für das verbliebene Achsgetriebe.</translation>
+    </message>
+    <message>
+        <source>Its lever stands out when it is not home.</source>
+        <translation>Sein Hebel steht ab, wenn es nicht sitzt.</translation>
+    </message>
+    <message>
+        <source>Know before you spend it: each minute of lights and heater is a start.</source>
+        <translation>Wissen, bevor man ausgibt: jede Minute Licht und Heizung ist ein Start.</translation>
+    </message>
+    <message>
+        <source>Know before you spend it: which engine, what can be switched off, and when to stop trying.</source>
+        <translation>Wissen, bevor man ausgibt: welcher Motor, was abgeschaltet werden kann, und wann man aufhört zu versuchen.</translation>
+    </message>
+    <message>
+        <source>Lap for a minute, and enter the fall</source>
+        <translation>Eine Minute Abschluss, und den Fall eintragen</translation>
+    </message>
+    <message>
+        <source>Lap, and watch the needle</source>
+        <translation>Abschluss, und den Zeiger beobachten</translation>
+    </message>
+    <message>
+        <source>Lap, device up, reverser off; down on side 1: pull the cord of car 2 and hold it until it has stopped sucking</source>
+        <translation>Abschluss, Totmann hoch, Richtungshebel aus; auf Seite 1 hinunter: die Schnur von Wagen 2 ziehen und halten, bis es ausgesaugt hat</translation>
+    </message>
+    <message>
+        <source>Less than three inches: it is not a leak. So what is wanting is what draws.</source>
+        <translation>Weniger als drei Zoll: es ist kein Leck. Also fehlt, was saugt.</translation>
+    </message>
+    <message>
+        <source>Let go and count again</source>
+        <translation>Wieder loslassen und zählen</translation>
+    </message>
+    <message>
+        <source>Let go, and count: the needle should fall after five seconds, and be below 5</source>
+        <translation>Loslassen und zählen: der Zeiger sollte nach fünf Sekunden fallen und unter 5 gehen</translation>
+    </message>
+    <message>
+        <source>Listen to each gear as it takes hold: the note falls, and then pulls.</source>
+        <translation>Jedem Gang beim Fassen zuhören: der Ton fällt, und dann zieht er.</translation>
+    </message>
+    <message>
+        <source>Look at cock and seal behind you, and judge them; touch nothing</source>
+        <translation>Hahn und Plombe hinter Ihnen ansehen und beurteilen; nichts berühren</translation>
+    </message>
+    <message>
+        <source>Look both ways, and over: the cord of car 1 on side 2</source>
+        <translation>Nach beiden Seiten sehen, und hinüber: die Schnur von Wagen 1 auf Seite 2</translation>
+    </message>
+    <message>
+        <source>Look both ways, and the same at engine 2</source>
+        <translation>Nach beiden Seiten sehen, und dasselbe an Motor 2</translation>
+    </message>
+    <message>
+        <source>Look both ways, round the end, and the two on side 2</source>
+        <translation>Nach beiden Seiten sehen, um das Ende herum, und die zwei auf Seite 2</translation>
+    </message>
+    <message>
+        <source>Look both ways, to engine 2: isolating switch to off, and a padlock through it</source>
+        <translation>Nach beiden Seiten sehen, zu Motor 2: Trennschalter auf Aus, und ein Vorhängeschloss hindurch</translation>
+    </message>
+    <message>
+        <source>More power only makes more heat.</source>
+        <translation>Mehr Kraft macht nur mehr Hitze.</translation>
+    </message>
+    <message>
+        <source>Nearly is not a figure.</source>
+        <translation>Fast ist keine Zahl.</translation>
+    </message>
+    <message>
+        <source>Nearly twenty-one</source>
+        <translation>Fast einundzwanzig</translation>
+    </message>
+    <message>
+        <source>Needle at 21 and she slows: not the brake, the handbrake. Stop, full application, handbrake of cab 1 hard, pawl in</source>
+        <translation>Zeiger auf 21, und er wird langsamer: nicht die Bremse, die Handbremse. Halten, Vollbremsung, Handbremse von Führerstand 1 fest, Sperrklinke ein</translation>
+    </message>
+    <message>
+        <source>No hand into what turns.</source>
+        <translation>Keine Hand in das, was sich dreht.</translation>
+    </message>
+    <message>
+        <source>Nobody goes to a drive under a unit that only a valve holds.</source>
+        <translation>Niemand geht an einen Antrieb unter einem Zug, den nur ein Ventil hält.</translation>
+    </message>
+    <message>
+        <source>Nobody starts it from a cab while you are at it, nor tomorrow.</source>
+        <translation>Niemand lässt ihn von einem Führerstand an, solange Sie daran sind, auch morgen nicht.</translation>
+    </message>
+    <message>
+        <source>Not &apos;late&apos;: eleven.</source>
+        <translation>Nicht &apos;spät&apos;: elf.</translation>
+    </message>
+    <message>
+        <source>Not a click. Handbrakes stay on; key off and out, handles out; at the cupboard: breakers in?</source>
+        <translation>Kein Klicken. Handbremsen bleiben fest; Schlüssel aus und heraus, Griffe heraus; am Schaltschrank: Automaten ein?</translation>
+    </message>
+    <message>
+        <source>Not in two minutes: reverser back and over again. It is in the pipe, not in your hand.</source>
+        <translation>Nicht in zwei Minuten: Richtungshebel zurück und wieder um. Es liegt in der Leitung, nicht in Ihrer Hand.</translation>
+    </message>
+    <message>
+        <source>Nothing at seven: keep counting. The figure is what the fitter wants.</source>
+        <translation>Nichts bei sieben: weiterzählen. Die Zahl ist, was der Schlosser will.</translation>
+    </message>
+    <message>
+        <source>Nothing else holds through the night.</source>
+        <translation>Sonst hält nichts die Nacht über.</translation>
+    </message>
+    <message>
+        <source>Nothing to be seen or smelled at engine 1: look both ways, and at engine 2.</source>
+        <translation>Nichts zu sehen oder zu riechen an Motor 1: nach beiden Seiten sehen, und an Motor 2.</translation>
+    </message>
+    <message>
+        <source>Now it has to stay.</source>
+        <translation>Jetzt muss es bleiben.</translation>
+    </message>
+    <message>
+        <source>Now the chambers hold what this cab makes, and no more.</source>
+        <translation>Jetzt halten die Kammern, was dieser Führerstand macht, und nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Now this valve has filled them.</source>
+        <translation>Jetzt hat dieses Ventil sie gefüllt.</translation>
+    </message>
+    <message>
+        <source>On, and listen</source>
+        <translation>Weiter, und hören</translation>
+    </message>
+    <message>
+        <source>On, at 21: overcharged. Both handbrakes stay hard on; full application, all vacuum away</source>
+        <translation>An, bei 21: überladen. Beide Handbremsen bleiben fest; Vollbremsung, alles Vakuum weg</translation>
+    </message>
+    <message>
+        <source>On; and watch the needle</source>
+        <translation>Weiter; und den Zeiger beobachten</translation>
+    </message>
+    <message>
+        <source>Once may be a slip of the hand; twice is the machine; five times is hoping.</source>
+        <translation>Einmal kann die Hand gerutscht sein; zweimal ist es die Maschine; fünfmal ist Hoffen.</translation>
+    </message>
+    <message>
+        <source>One chamber forgotten drags as well as four.</source>
+        <translation>Eine vergessene Kammer schleift so gut wie vier.</translation>
+    </message>
+    <message>
+        <source>One exhauster</source>
+        <translation>Ein Luftsauger</translation>
+    </message>
+    <message>
+        <source>One good engine goes on restricted; or the unit stays: both are safe.</source>
+        <translation>Ein guter Motor fährt beschränkt weiter; oder der Zug bleibt: beides ist sicher.</translation>
+    </message>
+    <message>
+        <source>One notch: 900 rpm for four minutes</source>
+        <translation>Eine Stufe: 900 Umdrehungen, vier Minuten lang</translation>
+    </message>
+    <message>
+        <source>One sounds right: that is what the other should sound like.</source>
+        <translation>Einer klingt richtig: so sollte der andere klingen.</translation>
+    </message>
+    <message>
+        <source>One tachometer leaves the other: shut off at once</source>
+        <translation>Ein Drehzahlmesser verlässt den anderen: sofort abschalten</translation>
+    </message>
+    <message>
+        <source>One tachometer runs up</source>
+        <translation>Ein Drehzahlmesser läuft hoch</translation>
+    </message>
+    <message>
+        <source>Only the cut-out proves that this was all.</source>
+        <translation>Erst das Abschalten beweist, dass das alles war.</translation>
+    </message>
+    <message>
+        <source>Overcharge in frost, then disposal</source>
+        <translation>Überladung bei Frost, dann Abstellen</translation>
+    </message>
+    <message>
+        <source>Paint that is brown over third says the same as the tachometer.</source>
+        <translation>Braune Farbe über dem dritten sagt dasselbe wie der Drehzahlmesser.</translation>
+    </message>
+    <message>
+        <source>Proved from this cab, it goes from this cab; from the other not before the valve is set.</source>
+        <translation>Von diesem Führerstand erprobt, fährt er von diesem; vom anderen erst, wenn das Ventil gestellt ist.</translation>
+    </message>
+    <message>
+        <source>Put it home, lever over; look again</source>
+        <translation>Einstecken, Hebel umlegen; noch einmal hinsehen</translation>
+    </message>
+    <message>
+        <source>Put right, proved and entered, it goes.</source>
+        <translation>In Ordnung gebracht, erprobt und eingetragen, fährt er.</translation>
+    </message>
+    <message>
+        <source>Read the volts and look at the breakers; heater off</source>
+        <translation>Die Volt ablesen und die Automaten ansehen; Heizung aus</translation>
+    </message>
+    <message>
+        <source>Release again, and count until 21</source>
+        <translation>Wieder lösen, und bis 21 zählen</translation>
+    </message>
+    <message>
+        <source>Release and power against it only hide it, and burn the blocks.</source>
+        <translation>Lösen und Kraft dagegen verbergen es nur und verbrennen die Klötze.</translation>
+    </message>
+    <message>
+        <source>Release to 21, then a full application</source>
+        <translation>Lösen auf 21, dann eine Vollbremsung</translation>
+    </message>
+    <message>
+        <source>Release; then lap, device up, reverser off; cab 1: its handbrake off</source>
+        <translation>Lösen; dann Abschluss, Totmann hoch, Richtungshebel aus; Führerstand 1: seine Handbremse los</translation>
+    </message>
+    <message>
+        <source>Released, at 21: ask whether all blocks are off</source>
+        <translation>Gelöst, bei 21: fragen, ob alle Klötze los sind</translation>
+    </message>
+    <message>
+        <source>Reverser off, brake in release so that it goes on sucking; then down, and listen along the unit</source>
+        <translation>Richtungshebel aus, Bremse auf Lösen, damit es weiter saugt; dann hinunter und am Zug entlang horchen</translation>
+    </message>
+    <message>
+        <source>Reverser, brake handle and key out; lamps off; lock cab 2 as you leave it</source>
+        <translation>Richtungshebel, Bremsgriff und Schlüssel heraus; Lampen aus; Führerstand 2 beim Verlassen abschließen</translation>
+    </message>
+    <message>
+        <source>Saloon lights off, from cab 1</source>
+        <translation>Licht im Abteil aus, von Führerstand 1</translation>
+    </message>
+    <message>
+        <source>Seconds count: what slips, burns. First and second were good, the other engine is good: it is one band.</source>
+        <translation>Sekunden zählen: was rutscht, verbrennt. Erster und zweiter waren gut, der andere Motor ist gut: es ist ein Band.</translation>
+    </message>
+    <message>
+        <source>She stands on a grade without an engine.</source>
+        <translation>Er steht auf einer Neigung ohne Motor.</translation>
+    </message>
+    <message>
+        <source>Shift air shut, sleeve to the middle by hand, pin in</source>
+        <translation>Schaltluft zu, Muffe von Hand in die Mitte, Bolzen ein</translation>
+    </message>
+    <message>
+        <source>Shut the cock, and hear it stop</source>
+        <translation>Den Hahn schließen, und hören, dass es aufhört</translation>
+    </message>
+    <message>
+        <source>Slow away on the level is a question; a freewheel answers it.</source>
+        <translation>Zähe Anfahrt in der Ebene ist eine Frage; ein Freilauf beantwortet sie.</translation>
+    </message>
+    <message>
+        <source>Slow away, and it will not coast</source>
+        <translation>Zähe Anfahrt, und er will nicht rollen</translation>
+    </message>
+    <message>
+        <source>Slow is not a leak: two needles, revs, ears; and what may still be done with half of it.</source>
+        <translation>Langsam ist kein Leck: zwei Zeiger, Drehzahl, Ohren; und was mit der Hälfte noch getan werden darf.</translation>
+    </message>
+    <message>
+        <source>Smell, look at gearbox 2, and judge it</source>
+        <translation>Riechen, Getriebe 2 ansehen und beurteilen</translation>
+    </message>
+    <message>
+        <source>Somebody may be caught in a door, or ill: nothing is reset before that is known.</source>
+        <translation>Jemand kann in einer Tür hängen oder krank sein: nichts wird zurückgestellt, bevor das bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Somebody opened it; the next one should know where to look first.</source>
+        <translation>Jemand hat ihn geöffnet; der Nächste soll wissen, wo zuerst zu suchen ist.</translation>
+    </message>
+    <message>
+        <source>Stop engine 2</source>
+        <translation>Motor 2 abstellen</translation>
+    </message>
+    <message>
+        <source>Stop in the siding, about 240 metres back; gear to neutral, full application</source>
+        <translation>Im Abstellgleis halten, etwa 240 Meter zurück; Gang auf Leerlauf, Vollbremsung</translation>
+    </message>
+    <message>
+        <source>Stop it again, and take key and lever out</source>
+        <translation>Wieder abstellen, Schlüssel und Hebel herausnehmen</translation>
+    </message>
+    <message>
+        <source>Stop, engines out from the seat, people away; then the cock and the bottle, and nobody near the cover.</source>
+        <translation>Halten, Motoren vom Sitz aus ab, Leute weg; dann Hahn und Flasche, und niemand an die Haube.</translation>
+    </message>
+    <message>
+        <source>Take hold, raise 21, and do it once more, with the time</source>
+        <translation>Zufassen, 21 herstellen, und noch einmal, mit der Zeit</translation>
+    </message>
+    <message>
+        <source>Tell guard and signaller</source>
+        <translation>Schaffner und Fahrdienstleiter verständigen</translation>
+    </message>
+    <message>
+        <source>Tell guard, signaller and shed what the unit can do and what it cannot</source>
+        <translation>Schaffner, Fahrdienstleiter und Werkstatt sagen, was der Zug kann und was nicht</translation>
+    </message>
+    <message>
+        <source>Tell signaller and shed: half the pull, half the air, half the vacuum</source>
+        <translation>Fahrdienstleiter und Werkstatt verständigen: halbe Zugkraft, halbe Luft, halbes Vakuum</translation>
+    </message>
+    <message>
+        <source>Tell the shed</source>
+        <translation>Die Werkstatt verständigen</translation>
+    </message>
+    <message>
+        <source>Tell the shed and the guard</source>
+        <translation>Werkstatt und Schaffner verständigen</translation>
+    </message>
+    <message>
+        <source>The better one is the one that turns and charges.</source>
+        <translation>Der bessere ist der, der dreht und lädt.</translation>
+    </message>
+    <message>
+        <source>The brake goes on by itself</source>
+        <translation>Die Bremse legt sich von selbst an</translation>
+    </message>
+    <message>
+        <source>The brake holds before the handbrake lets go.</source>
+        <translation>Die Bremse hält, bevor die Handbremse loslässt.</translation>
+    </message>
+    <message>
+        <source>The charge lamp stays lit while the battery takes all there is: the volts at the cupboard tell more.</source>
+        <translation>Die Ladelampe bleibt an, solange die Batterie alles nimmt, was da ist: mehr sagen die Volt am Schaltschrank.</translation>
+    </message>
+    <message>
+        <source>The cord of car 1, on this side</source>
+        <translation>Die Schnur von Wagen 1, auf dieser Seite</translation>
+    </message>
+    <message>
+        <source>The end that was dead has to be proved.</source>
+        <translation>Das Ende, das tot war, muss erprobt werden.</translation>
+    </message>
+    <message>
+        <source>The engine that is started first has to charge for the other.</source>
+        <translation>Der zuerst angelassene Motor muss für den anderen laden.</translation>
+    </message>
+    <message>
+        <source>The far one on the last walk.</source>
+        <translation>Die ferne beim letzten Gang.</translation>
+    </message>
+    <message>
+        <source>The feed valve of cab 1 and the slow drive into the book; tell the shed</source>
+        <translation>Das Regelventil von Führerstand 1 und den trägen Antrieb ins Buch; die Werkstatt verständigen</translation>
+    </message>
+    <message>
+        <source>The gauge is right and the drag is real: what lies above the pistons; and secured before the cords.</source>
+        <translation>Die Uhr stimmt, und das Schleifen ist wirklich: es ist, was über den Kolben liegt; und gesichert vor den Löseschnüren.</translation>
+    </message>
+    <message>
+        <source>The gauge of this cab was right. Whoever leads from cab 2 next fills them again.</source>
+        <translation>Die Uhr dieses Führerstands stimmte. Wer als Nächstes von Führerstand 2 fährt, füllt sie wieder.</translation>
+    </message>
+    <message>
+        <source>The generator belt of engine 1 into the book; tell the shed</source>
+        <translation>Den Lichtmaschinenriemen von Motor 1 ins Buch; die Werkstatt verständigen</translation>
+    </message>
+    <message>
+        <source>The main reservoir hangs on this side, the control reservoir on the other.</source>
+        <translation>Der Hauptbehälter hängt auf dieser Seite, der Steuerbehälter auf der anderen.</translation>
+    </message>
+    <message>
+        <source>The needle shows the pipe, not the chambers.</source>
+        <translation>Der Zeiger zeigt die Leitung, nicht die Kammern.</translation>
+    </message>
+    <message>
+        <source>The next driver finds it there, and not on the bank.</source>
+        <translation>Der nächste Führer findet es dort, und nicht auf der Rampe.</translation>
+    </message>
+    <message>
+        <source>The next driver should not take the pin out.</source>
+        <translation>Der nächste Führer soll den Bolzen nicht herausnehmen.</translation>
+    </message>
+    <message>
+        <source>The next driver would find out on the road.</source>
+        <translation>Der nächste Führer würde es auf der Strecke merken.</translation>
+    </message>
+    <message>
+        <source>The next one to change ends drags as you did.</source>
+        <translation>Wer als Nächster die Enden wechselt, schleift wie Sie.</translation>
+    </message>
+    <message>
+        <source>The old code was used up when you stopped.</source>
+        <translation>Das alte Zeichen war verbraucht, als Sie hielten.</translation>
+    </message>
+    <message>
+        <source>The old code was used up.</source>
+        <translation>Das alte Zeichen war verbraucht.</translation>
+    </message>
+    <message>
+        <source>The other cab filled the chambers higher than this valve can match: then the blocks stay on.</source>
+        <translation>Der andere Führerstand füllte die Kammern höher, als dieses Ventil mithält: dann bleiben die Klötze an.</translation>
+    </message>
+    <message>
+        <source>The passengers go first, to the side away from it; and the other line has to be stopped.</source>
+        <translation>Die Fahrgäste gehen zuerst, zur abgewandten Seite; und das andere Gleis muss gesperrt werden.</translation>
+    </message>
+    <message>
+        <source>The running generator helps the weak starter to turn.</source>
+        <translation>Die laufende Lichtmaschine hilft dem schwachen Anlasser drehen.</translation>
+    </message>
+    <message>
+        <source>The same figure twice is a figure.</source>
+        <translation>Dieselbe Zahl zweimal ist eine Zahl.</translation>
+    </message>
+    <message>
+        <source>The second needle says what the exhausters have left: here it sinks to the first, and both stand.</source>
+        <translation>Der zweite Zeiger sagt, was die Luftsauger noch haben: hier sinkt er auf den ersten, und beide stehen.</translation>
+    </message>
+    <message>
+        <source>The second release tells what the reservoir has left, and how fast it is filled.</source>
+        <translation>Das zweite Lösen sagt, was der Behälter noch hat und wie schnell er sich füllt.</translation>
+    </message>
+    <message>
+        <source>The unit can run with one generator; it cannot start twice.</source>
+        <translation>Der Zug kann mit einer Lichtmaschine fahren; zweimal anlassen kann er nicht.</translation>
+    </message>
+    <message>
+        <source>Then it is theirs.</source>
+        <translation>Dann gehört er ihnen.</translation>
+    </message>
+    <message>
+        <source>There is a wheel in each cab, each on its own car.</source>
+        <translation>In jedem Führerstand ist ein Rad, jedes für seinen Wagen.</translation>
+    </message>
+    <message>
+        <source>There is one start in it: everything else first.</source>
+        <translation>Ein Start ist darin: alles andere zuerst.</translation>
+    </message>
+    <message>
+        <source>They hold the spanner and the passengers.</source>
+        <translation>Sie haben den Schraubenschlüssel und die Fahrgäste.</translation>
+    </message>
+    <message>
+        <source>They take more than anything else that burns now.</source>
+        <translation>Es nimmt mehr als alles andere, was jetzt brennt.</translation>
+    </message>
+    <message>
+        <source>They wait for you, and now they wait for another unit.</source>
+        <translation>Sie warten auf Sie, und jetzt warten sie auf einen anderen Zug.</translation>
+    </message>
+    <message>
+        <source>Three minutes at idle; then both engines stopped from cab 2, and heard to stop</source>
+        <translation>Drei Minuten Leerlauf; dann beide Motoren von Führerstand 2 abgestellt und verstummen gehört</translation>
+    </message>
+    <message>
+        <source>Throttle 2, start engine 2: the one with its generator; let go when the lamp is lit</source>
+        <translation>Fahrschalter 2, Motor 2 anlassen: den mit seiner Lichtmaschine; loslassen, wenn die Lampe leuchtet</translation>
+    </message>
+    <message>
+        <source>Throttle shut, and stop</source>
+        <translation>Fahrschalter zu, und halten</translation>
+    </message>
+    <message>
+        <source>To Wexholt, braking early; the fall to Marrowick needs both.</source>
+        <translation>Bis Wexholt, früh bremsen; das Gefälle nach Marrowick braucht beide.</translation>
+    </message>
+    <message>
+        <source>To the next stop: coast, at most a light notch where it holds; stop at the mark and hold her</source>
+        <translation>Zum nächsten Halt: rollen, höchstens eine leichte Stufe, wo er hält; an der Tafel halten und festhalten</translation>
+    </message>
+    <message>
+        <source>Today 19.9; on the road, when it tears, nothing.</source>
+        <translation>Heute 19,9; auf der Strecke, wenn er reißt, nichts.</translation>
+    </message>
+    <message>
+        <source>Twenty-one, and the blocks are on</source>
+        <translation>Einundzwanzig, und die Klötze liegen an</translation>
+    </message>
+    <message>
+        <source>Two causes at once; secured before the cords; and the unit left as it should be found.</source>
+        <translation>Zwei Ursachen zugleich; gesichert vor den Löseschnüren; und der Zug so verlassen, wie man ihn finden will.</translation>
+    </message>
+    <message>
+        <source>Two compressors that never rest and a needle that stands: as much goes out as comes in.</source>
+        <translation>Zwei Kompressoren, die nie ruhen, und ein Zeiger, der steht: es geht so viel hinaus, wie hereinkommt.</translation>
+    </message>
+    <message>
+        <source>Two exhausters at idle do it in three quarters of a minute. Slow is the first sign.</source>
+        <translation>Zwei Luftsauger im Leerlauf schaffen es in einer Dreiviertelminute. Langsam ist das erste Zeichen.</translation>
+    </message>
+    <message>
+        <source>Two strokes, repeat, and on: power against the brake, it rises here</source>
+        <translation>Zwei Schläge, wiederholen, und weiter: Kraft gegen die Bremse, es steigt hier</translation>
+    </message>
+    <message>
+        <source>Two strokes, repeat, first gear, pause, release, one notch: and an early try of the brake on the frosty rail</source>
+        <translation>Zwei Schläge, wiederholen, erster Gang, Pause, lösen, eine Stufe: und ein früher Versuch der Bremse auf der bereiften Schiene</translation>
+    </message>
+    <message>
+        <source>Two strokes, repeat; on, and feel that she runs free</source>
+        <translation>Zwei Schläge, wiederholen; weiter, und fühlen, dass er frei läuft</translation>
+    </message>
+    <message>
+        <source>Unit 3 has come in to Sallowmere with cab 2 leading; the ends have just been changed. Both handbrakes are on, both engines run, you are in cab 1. Try the brake with a second person at the rear, put right what you may, and say whether the unit goes.</source>
+        <translation>Zug 3 ist mit Führerstand 2 vorn nach Sallowmere gekommen; eben wurden die Enden gewechselt. Beide Handbremsen sind fest, beide Motoren laufen, Sie sind in Führerstand 1. Proben Sie die Bremse mit einer zweiten Person am Zugende, bringen Sie in Ordnung, was Sie dürfen, und sagen Sie, ob der Zug fährt.</translation>
+    </message>
+    <message>
+        <source>Unit 3 has stood in the siding since noon; somebody has left lights and heater on. It is still warm and has its air. You stand at the cupboard behind cab 1, brake handle and reversing lever are in cab 1, the key is with you, both handbrakes are on. Get both engines running and the battery charged, and say whether the unit can go.</source>
+        <translation>Zug 3 steht seit Mittag im Abstellgleis; jemand hat Licht und Heizung angelassen. Er ist noch warm und hat seine Luft. Sie stehen am Schaltschrank hinter Führerstand 1, Bremsgriff und Richtungshebel sind in Führerstand 1, den Schlüssel haben Sie, beide Handbremsen sind fest. Bringen Sie beide Motoren zum Laufen und die Batterie zum Laden, und sagen Sie, ob der Zug fahren kann.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Sallowmere, both engines running, both handbrakes on, no vacuum yet; the walk round was done before the engines ran. You are in cab 1: raise the vacuum, try the brake, find out what is not as it should be, and say what the unit may do today. The local rule: with one exhauster as far as Wexholt and no further, braking early; never down to Marrowick.</source>
+        <translation>Zug 3 steht in Sallowmere, beide Motoren laufen, beide Handbremsen fest, noch kein Vakuum; der Rundgang war, bevor die Motoren liefen. Sie sind in Führerstand 1: stellen Sie das Vakuum her, proben Sie die Bremse, finden Sie heraus, was nicht ist, wie es sein soll, und sagen Sie, was der Zug heute darf. Die örtliche Regel: mit einem Luftsauger bis Wexholt und nicht weiter, früh bremsen; nie hinunter nach Marrowick.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Sallowmere, prepared and held by the brake, the handbrakes off. You are in cab 1: take it to Tarrowby Lane, the next stop. Whatever is not as it should be on the way: deal with it, put right at the stop what you may, and say how the unit goes on. On the road beyond Tarrowby Lane there is no place to stop for miles.</source>
+        <translation>Zug 3 steht in Sallowmere, bereit und von der Bremse gehalten, Handbremsen los. Sie sind in Führerstand 1: fahren Sie nach Tarrowby Lane, dem nächsten Halt. Was unterwegs nicht ist, wie es sein soll: behandeln Sie es, bringen Sie am Halt in Ordnung, was Sie dürfen, und sagen Sie, wie der Zug weiterfährt. Hinter Tarrowby Lane gibt es meilenweit keine Stelle zum Halten.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Yethrick Halt with both engines running, held by the brake, in cab 1. Take it on towards Drummelow Road when signal and guard allow. What happens on the way is yours to deal with.</source>
+        <translation>Zug 3 steht in Yethrick Halt mit beiden Motoren laufend, von der Bremse gehalten, in Führerstand 1. Fahren Sie weiter in Richtung Drummelow Road, wenn Signal und Schaffner es erlauben. Was unterwegs geschieht, haben Sie zu behandeln.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Yethrick Halt with both engines running, held by the brake, in cab 1. Take it on towards Drummelow Road when signal and guard allow. What happens on the way is yours to deal with; the guard is in the saloon.</source>
+        <translation>Zug 3 steht in Yethrick Halt mit beiden Motoren laufend, von der Bremse gehalten, in Führerstand 1. Fahren Sie weiter in Richtung Drummelow Road, wenn Signal und Schaffner es erlauben. Was unterwegs geschieht, haben Sie zu behandeln; der Schaffner ist im Abteil.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands in siding 1, both engines running, both handbrakes on, no vacuum yet. You are in cab 1: raise the vacuum, try the pipe for leakage, and take the unit away when signal and guard allow, if it is fit to go.</source>
+        <translation>Zug 3 steht in Abstellgleis 1, beide Motoren laufen, beide Handbremsen fest, noch kein Vakuum. Sie sind in Führerstand 1: stellen Sie das Vakuum her, prüfen Sie die Leitung auf Undichtheit, und fahren Sie den Zug weg, wenn Signal und Schaffner es erlauben und wenn er fahren darf.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands in siding 1, both engines running, the vacuum up, both handbrakes on; the brake was tried with the guard a moment ago. You are in cab 1: the safety device is still to be tried. Try it, and take the unit away when signal and guard allow, if it is fit to go.</source>
+        <translation>Zug 3 steht in Abstellgleis 1, beide Motoren laufen, Vakuum da, beide Handbremsen fest; die Bremse wurde eben mit dem Schaffner geprobt. Sie sind in Führerstand 1: der Totmann ist noch zu proben. Proben Sie ihn, und fahren Sie den Zug weg, wenn Signal und Schaffner es erlauben und wenn er fahren darf.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands in the siding, warm and with its air, both engines stopped, both handbrakes on; it came in with cab 1 leading and was in order. Today cab 2, the trailer&apos;s, leads; handles and key are in it. Start both engines from cab 2, prove them from there, and say whether the unit can go.</source>
+        <translation>Zug 3 steht im Abstellgleis, warm und mit seiner Luft, beide Motoren aus, beide Handbremsen fest; er kam mit Führerstand 1 vorn herein und war in Ordnung. Heute fährt Führerstand 2, der des Steuerwagens, voraus; Griffe und Schlüssel stecken dort. Lassen Sie beide Motoren von Führerstand 2 an, erproben Sie sie von dort, und sagen Sie, ob der Zug fahren kann.</translation>
+    </message>
+    <message>
+        <source>Up through first and second; third at 25 to 27</source>
+        <translation>Durch den ersten und zweiten hinauf; der dritte bei 25 bis 27</translation>
+    </message>
+    <message>
+        <source>Up to 8, then shut off: does she coast?</source>
+        <translation>Auf 8 hinauf, dann abschalten: rollt er?</translation>
+    </message>
+    <message>
+        <source>Up, and into the book: which belt, and what the needles did</source>
+        <translation>Hinauf, und ins Buch: welcher Riemen, und was die Zeiger taten</translation>
+    </message>
+    <message>
+        <source>Warn again, look along; start engine 1 with engine 2 charging</source>
+        <translation>Wieder warnen, entlangsehen; Motor 1 anlassen, während Motor 2 lädt</translation>
+    </message>
+    <message>
+        <source>Watch the air gauge for a minute: does it climb, does it come to its cut-out? Enter the figure</source>
+        <translation>Die Luftuhr eine Minute beobachten: steigt sie, kommt sie zum Abschalten? Die Zahl eintragen</translation>
+    </message>
+    <message>
+        <source>Water left in freezes in the pipes: you have met it today.</source>
+        <translation>Zurückgelassenes Wasser friert in den Leitungen: Sie sind ihm heute begegnet.</translation>
+    </message>
+    <message>
+        <source>Weak battery: one start in it</source>
+        <translation>Schwache Batterie: ein Start ist noch darin</translation>
+    </message>
+    <message>
+        <source>What does not hum does not draw; and a belt that is off lies somewhere.</source>
+        <translation>Was nicht summt, saugt nicht; und ein abgesprungener Riemen liegt irgendwo.</translation>
+    </message>
+    <message>
+        <source>What has burnt once burns again when it is started.</source>
+        <translation>Was einmal gebrannt hat, brennt beim Anlassen wieder.</translation>
+    </message>
+    <message>
+        <source>What has worked loose once works loose again.</source>
+        <translation>Was sich einmal gelockert hat, lockert sich wieder.</translation>
+    </message>
+    <message>
+        <source>What is left in a cab is anybody&apos;s.</source>
+        <translation>Was in einem Führerstand bleibt, gehört jedem.</translation>
+    </message>
+    <message>
+        <source>What is left in one chamber drags that wheelset.</source>
+        <translation>Was in einer Kammer bleibt, lässt diesen Radsatz schleifen.</translation>
+    </message>
+    <message>
+        <source>What lies above the pistons is let out there and nowhere else.</source>
+        <translation>Was über den Kolben liegt, kommt nur dort heraus.</translation>
+    </message>
+    <message>
+        <source>What stands open by mistake is shut by hand; no more is needed, and no less.</source>
+        <translation>Was versehentlich offen steht, schließt man mit der Hand; mehr braucht es nicht, und weniger auch nicht.</translation>
+    </message>
+    <message>
+        <source>What was opened may not have shut.</source>
+        <translation>Was offen war, ist vielleicht nicht zu.</translation>
+    </message>
+    <message>
+        <source>When the gauge says released and the unit drags, it is the handbrake: stop, release, look at the heat.</source>
+        <translation>Sagt die Uhr gelöst und der Zug schleift, ist es die Handbremse: halten, lösen, nach der Hitze sehen.</translation>
+    </message>
+    <message>
+        <source>When, where, who dealt with it: somebody will ask.</source>
+        <translation>Wann, wo, wer sich darum gekümmert hat: jemand wird fragen.</translation>
+    </message>
+    <message>
+        <source>Whoever looks at these wheels tomorrow has to know that they were hot.</source>
+        <translation>Wer morgen diese Räder ansieht, muss wissen, dass sie heiß waren.</translation>
+    </message>
+    <message>
+        <source>Whoever stops both engines at the terminus stays there.</source>
+        <translation>Wer am Endbahnhof beide Motoren abstellt, bleibt dort.</translation>
+    </message>
+    <message>
+        <source>Wind feeds it; and nobody gets off a train that runs.</source>
+        <translation>Wind nährt es; und niemand steigt aus einem Zug, der fährt.</translation>
+    </message>
+    <message>
+        <source>With the cords pulled there is no brake at all.</source>
+        <translation>Mit gezogenen Schnüren gibt es gar keine Bremse.</translation>
+    </message>
+    <message>
+        <source>With the cords pulled there is no brake at all: the handbrakes are what is left.</source>
+        <translation>Mit gezogenen Schnüren gibt es gar keine Bremse: die Handbremsen sind, was bleibt.</translation>
+    </message>
+    <message>
+        <source>With the device out of circuit it stays raised by itself; a pipe without vacuum is silent.</source>
+        <translation>Mit dem Totmann außer Kreis bleibt das Vakuum von selbst stehen; eine Leitung ohne Vakuum ist still.</translation>
+    </message>
+    <message>
+        <source>With the reverser off they can be stopped from the ground only.</source>
+        <translation>Mit dem Richtungshebel auf Aus kann man sie nur vom Boden abstellen.</translation>
+    </message>
+    <message>
+        <source>Works from one end and not from the other: so it is between them. And who may put it home.</source>
+        <translation>Geht von einem Ende und nicht vom anderen: also liegt es dazwischen. Und wer es einstecken darf.</translation>
+    </message>
+    <message>
+        <source>You have brought unit 3 in with cab 1 leading, changed ends, and sit in cab 2 with the handles in; both handbrakes are on, both engines tick over, bell and safety device are tried. It freezes at 6 degrees below. Set the unit back about 240 metres into the stabling siding when the guard gives two, put it away for the night, and hand handles and keys over at the booking-on point.</source>
+        <translation>Sie haben Zug 3 mit Führerstand 1 vorn hereingebracht, die Enden gewechselt und sitzen in Führerstand 2, die Griffe stecken; beide Handbremsen sind fest, beide Motoren laufen leer, Klingel und Totmann sind erprobt. Es friert bei 6 Grad unter null. Setzen Sie den Zug etwa 240 Meter ins Abstellgleis zurück, wenn der Schaffner zwei gibt, stellen Sie ihn für die Nacht ab, und geben Sie Griffe und Schlüssel an der Meldestelle ab.</translation>
+    </message>
+    <message>
+        <source>You stand where nobody expects you.</source>
+        <translation>Sie stehen, wo niemand Sie erwartet.</translation>
+    </message>
+    <message>
+        <source>Your colleague leaves unit 3 to you in siding 1: both engines running, both handbrakes on, the vacuum up, the air slow in coming. Find out why, put right what you may, and say whether the unit goes.</source>
+        <translation>Ihr Kollege überlässt Ihnen Zug 3 in Abstellgleis 1: beide Motoren laufen, beide Handbremsen fest, Vakuum da, die Luft kommt langsam. Finden Sie heraus, warum, bringen Sie in Ordnung, was Sie dürfen, und sagen Sie, ob der Zug fährt.</translation>
+    </message>
+    <message>
+        <source>a band that slips</source>
+        <translation>ein Band, das rutscht</translation>
+    </message>
+    <message>
+        <source>a gauge that stands</source>
+        <translation>eine Uhr, die steht</translation>
+    </message>
+    <message>
+        <source>a vacuum that stalls</source>
+        <translation>ein Vakuum, das hängen bleibt</translation>
+    </message>
+    <message>
+        <source>asking before resetting</source>
+        <translation>fragen vor dem Zurückstellen</translation>
+    </message>
+    <message>
+        <source>between the cars, safely</source>
+        <translation>zwischen den Wagen, sicher</translation>
+    </message>
+    <message>
+        <source>cab</source>
+        <translation>Führerstand</translation>
+    </message>
+    <message>
+        <source>charging before the second start</source>
+        <translation>laden vor dem zweiten Start</translation>
+    </message>
+    <message>
+        <source>choosing the engine</source>
+        <translation>den Motor wählen</translation>
+    </message>
+    <message>
+        <source>cock and seal</source>
+        <translation>Hahn und Plombe</translation>
+    </message>
+    <message>
+        <source>cords</source>
+        <translation>Löseschnüre</translation>
+    </message>
+    <message>
+        <source>destroy, cords, raise, test</source>
+        <translation>vernichten, Schnüre, anheben, proben</translation>
+    </message>
+    <message>
+        <source>disposal</source>
+        <translation>Abstellen</translation>
+    </message>
+    <message>
+        <source>dragging with the brake released</source>
+        <translation>Schleifen bei gelöster Bremse</translation>
+    </message>
+    <message>
+        <source>finding a fault between the ends</source>
+        <translation>einen Fehler zwischen den Enden finden</translation>
+    </message>
+    <message>
+        <source>fire</source>
+        <translation>Feuer</translation>
+    </message>
+    <message>
+        <source>frost</source>
+        <translation>Frost</translation>
+    </message>
+    <message>
+        <source>going on restricted by the local rule</source>
+        <translation>beschränkt weiter nach der örtlichen Regel</translation>
+    </message>
+    <message>
+        <source>hearing what is missing</source>
+        <translation>hören, was fehlt</translation>
+    </message>
+    <message>
+        <source>hearing where it blows</source>
+        <translation>hören, wo es bläst</translation>
+    </message>
+    <message>
+        <source>hearing where it sucks</source>
+        <translation>hören, wo es saugt</translation>
+    </message>
+    <message>
+        <source>heat at a wheel</source>
+        <translation>Hitze an einem Rad</translation>
+    </message>
+    <message>
+        <source>isolating</source>
+        <translation>abtrennen</translation>
+    </message>
+    <message>
+        <source>late is not works</source>
+        <translation>spät ist nicht in Ordnung</translation>
+    </message>
+    <message>
+        <source>leave before a plug is touched</source>
+        <translation>Erlaubnis, bevor ein Stecker berührt wird</translation>
+    </message>
+    <message>
+        <source>looking back</source>
+        <translation>zurücksehen</translation>
+    </message>
+    <message>
+        <source>needles are not blocks</source>
+        <translation>Zeiger sind keine Klötze</translation>
+    </message>
+    <message>
+        <source>no departure on nearly</source>
+        <translation>keine Abfahrt auf fast</translation>
+    </message>
+    <message>
+        <source>no swapping of breakers</source>
+        <translation>kein Hantieren an Automaten</translation>
+    </message>
+    <message>
+        <source>one gear or all, one engine or both</source>
+        <translation>ein Gang oder alle, ein Motor oder beide</translation>
+    </message>
+    <message>
+        <source>one repeat, not five</source>
+        <translation>einmal wiederholen, nicht fünfmal</translation>
+    </message>
+    <message>
+        <source>overcharge</source>
+        <translation>Überladung</translation>
+    </message>
+    <message>
+        <source>proof</source>
+        <translation>Beweis</translation>
+    </message>
+    <message>
+        <source>proving the brake again</source>
+        <translation>die Bremse neu erproben</translation>
+    </message>
+    <message>
+        <source>put right, tested, entered</source>
+        <translation>in Ordnung gebracht, erprobt, eingetragen</translation>
+    </message>
+    <message>
+        <source>putting a unit away</source>
+        <translation>einen Zug abstellen</translation>
+    </message>
+    <message>
+        <source>reading the volts</source>
+        <translation>die Volt ablesen</translation>
+    </message>
+    <message>
+        <source>release cords</source>
+        <translation>Löseschnüre</translation>
+    </message>
+    <message>
+        <source>reporting the other cab&apos;s valve</source>
+        <translation>das Ventil des anderen Führerstands melden</translation>
+    </message>
+    <message>
+        <source>secured before cords</source>
+        <translation>gesichert vor den Löseschnüren</translation>
+    </message>
+    <message>
+        <source>slow, and steady in lap: not a leak</source>
+        <translation>langsam, und auf Abschluss fest: kein Leck</translation>
+    </message>
+    <message>
+        <source>the cut-out as proof</source>
+        <translation>das Abschalten als Beweis</translation>
+    </message>
+    <message>
+        <source>the lamp through the by-pass</source>
+        <translation>die Lampe durch die Überbrückung</translation>
+    </message>
+    <message>
+        <source>the passenger alarm</source>
+        <translation>die Notbremse</translation>
+    </message>
+    <message>
+        <source>the run</source>
+        <translation>die Fahrt</translation>
+    </message>
+    <message>
+        <source>the second needle</source>
+        <translation>der zweite Zeiger</translation>
+    </message>
+    <message>
+        <source>what comes first</source>
+        <translation>was zuerst kommt</translation>
+    </message>
 </context>
 <context>
     <name>Sections</name>
@@ -5738,6 +7030,22 @@
     <message>
         <source>Judged as it was</source>
         <translation>Beurteilt, wie es war</translation>
+    </message>
+    <message>
+        <source>Taken again</source>
+        <translation>Noch einmal aufgenommen</translation>
+    </message>
+    <message>
+        <source>Time passed at another pace</source>
+        <translation>Zeit verging in anderem Tempo</translation>
+    </message>
+    <message>
+        <source>The instructor stepped in; only what came before counts</source>
+        <translation>Der Ausbilder griff ein; es zählt nur, was davor war</translation>
+    </message>
+    <message>
+        <source>Remark of the instructor</source>
+        <translation>Bemerkung des Ausbilders</translation>
     </message>
 </context>
 <context>
@@ -11699,6 +13007,1374 @@
     <message>
         <source>waiting in neutral</source>
         <translation>das Warten im Leerlauf</translation>
+    </message>
+    <message>
+        <source>19.5 again</source>
+        <translation>wieder 19,5</translation>
+    </message>
+    <message>
+        <source>2 inHg of brake left on</source>
+        <translation>2 inHg Bremse übrig</translation>
+    </message>
+    <message>
+        <source>21 again</source>
+        <translation>wieder 21</translation>
+    </message>
+    <message>
+        <source>21 on the needle and no coasting: stop, handbrakes, destroy, cords, raise, test.</source>
+        <translation>21 am Zeiger und kein Rollen: halten, Handbremsen, vernichten, Schnüre, anheben, proben.</translation>
+    </message>
+    <message>
+        <source>21 raised again</source>
+        <translation>21 wieder hergestellt</translation>
+    </message>
+    <message>
+        <source>21 raised again from nothing, and the blocks seen or told off, before the decision to go</source>
+        <translation>21 wieder von null hergestellt, und die Klötze los gesehen oder gemeldet, bevor die Weiterfahrt entschieden wird</translation>
+    </message>
+    <message>
+        <source>21, full, and up again with your eyes on both needles.</source>
+        <translation>21, voll, und wieder hinauf, die Augen auf beiden Zeigern.</translation>
+    </message>
+    <message>
+        <source>3 inHg or less in the train pipe</source>
+        <translation>3 inHg oder weniger in der Zugleitung</translation>
+    </message>
+    <message>
+        <source>4 inHg or less in the pipe</source>
+        <translation>4 inHg oder weniger in der Leitung</translation>
+    </message>
+    <message>
+        <source>93 psi seen from the cab</source>
+        <translation>93 psi vom Führerstand gesehen</translation>
+    </message>
+    <message>
+        <source>A burnt contact is seen, not felt.</source>
+        <translation>Einen verbrannten Kontakt sieht man, man fühlt ihn nicht.</translation>
+    </message>
+    <message>
+        <source>A cock half over is late too, and somebody&apos;s doing.</source>
+        <translation>Ein halb umgelegter Hahn ist auch spät, und jemandes Werk.</translation>
+    </message>
+    <message>
+        <source>A compressor is dear and innocent; a cock costs nothing to look at.</source>
+        <translation>Ein Kompressor ist teuer und unschuldig; einen Hahn anzusehen kostet nichts.</translation>
+    </message>
+    <message>
+        <source>A cord that is pulled against a full pipe draws from the reservoir for ever.</source>
+        <translation>Eine gegen eine volle Leitung gezogene Schnur saugt ewig aus dem Behälter.</translation>
+    </message>
+    <message>
+        <source>A figure that was not counted is worse than none: it is believed.</source>
+        <translation>Eine nicht gezählte Zahl ist schlimmer als keine: man glaubt sie.</translation>
+    </message>
+    <message>
+        <source>A full application and a second release seen through, before the decision</source>
+        <translation>Eine Vollbremsung und ein zweites Lösen zu Ende gesehen, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>A generator without its belt takes and does not give.</source>
+        <translation>Eine Lichtmaschine ohne Riemen nimmt und gibt nicht.</translation>
+    </message>
+    <message>
+        <source>A hole that sucks says where it is; a book entry without a place costs the fitter an hour.</source>
+        <translation>Ein saugendes Loch sagt, wo es ist; ein Eintrag ohne Ort kostet den Schlosser eine Stunde.</translation>
+    </message>
+    <message>
+        <source>A lamp that burns all night leaves no start in the morning.</source>
+        <translation>Eine Lampe, die die ganze Nacht brennt, lässt am Morgen keinen Start.</translation>
+    </message>
+    <message>
+        <source>A needle at 21 says nothing of chambers that hold more.</source>
+        <translation>Ein Zeiger auf 21 sagt nichts von Kammern, die mehr halten.</translation>
+    </message>
+    <message>
+        <source>A needle that stalls may be an exhauster; one that falls in lap is a hole.</source>
+        <translation>Ein hängender Zeiger kann ein Luftsauger sein; einer, der auf Abschluss fällt, ist ein Loch.</translation>
+    </message>
+    <message>
+        <source>A needle that stands below its cut-out is a reason to stay.</source>
+        <translation>Ein Zeiger, der unter seinem Abschalten steht, ist ein Grund zu bleiben.</translation>
+    </message>
+    <message>
+        <source>A new two strokes before going on</source>
+        <translation>Neue zwei Schläge, bevor es weitergeht</translation>
+    </message>
+    <message>
+        <source>A pin that is driven in against air or a tooth bends, and holds nothing.</source>
+        <translation>Ein gegen Luft oder einen Zahn getriebener Bolzen verbiegt sich und hält nichts.</translation>
+    </message>
+    <message>
+        <source>A stop button that was pressed is not an engine that stands.</source>
+        <translation>Ein gedrückter Stoppknopf ist noch kein stehender Motor.</translation>
+    </message>
+    <message>
+        <source>A test cut short proves that you were in a hurry.</source>
+        <translation>Eine abgebrochene Probe beweist, dass Sie es eilig hatten.</translation>
+    </message>
+    <message>
+        <source>A tyre that was dragged hot can be loose.</source>
+        <translation>Ein heiß geschleifter Reifen kann lose sein.</translation>
+    </message>
+    <message>
+        <source>A unit that was failed does not move</source>
+        <translation>Ein stillgelegter Zug bewegt sich nicht</translation>
+    </message>
+    <message>
+        <source>A valve is set in the shed, not on the road; and this one comes back tonight.</source>
+        <translation>Ein Ventil stellt man in der Werkstatt, nicht auf der Strecke; und dieses kommt heute Abend zurück.</translation>
+    </message>
+    <message>
+        <source>After half a minute there is no band left, and hot metal where it was.</source>
+        <translation>Nach einer halben Minute ist kein Band mehr da, und heißes Metall, wo es war.</translation>
+    </message>
+    <message>
+        <source>After three: outside supply, or report.</source>
+        <translation>Nach dreien: Fremdversorgung, oder melden.</translation>
+    </message>
+    <message>
+        <source>All four cords pulled before the decision to go</source>
+        <translation>Alle vier Schnüre gezogen, bevor die Weiterfahrt entschieden wird</translation>
+    </message>
+    <message>
+        <source>All four release cords pulled before the last handbrake comes off</source>
+        <translation>Alle vier Löseschnüre gezogen, bevor die letzte Handbremse losgeht</translation>
+    </message>
+    <message>
+        <source>All vacuum destroyed before a cord is pulled</source>
+        <translation>Alles Vakuum vernichtet, bevor eine Schnur gezogen wird</translation>
+    </message>
+    <message>
+        <source>Ask for a second person; ask for the blocks at 21, and wait for the answer.</source>
+        <translation>Um eine zweite Person bitten; bei 21 nach den Klötzen fragen, und die Antwort abwarten.</translation>
+    </message>
+    <message>
+        <source>At 21 in release: let go, keep your hands off, count to the end.</source>
+        <translation>Bei 21 auf Lösen: loslassen, Hände weg, bis zum Ende zählen.</translation>
+    </message>
+    <message>
+        <source>At 40 mph eleven seconds are two hundred metres with nobody at the handle.</source>
+        <translation>Bei 40 mph sind elf Sekunden zweihundert Meter ohne jemanden am Griff.</translation>
+    </message>
+    <message>
+        <source>Battery switch open when the unit is handed over</source>
+        <translation>Batterieschalter offen, wenn der Zug übergeben wird</translation>
+    </message>
+    <message>
+        <source>Belts of both engines judged before the first start</source>
+        <translation>Riemen beider Motoren beurteilt vor dem ersten Start</translation>
+    </message>
+    <message>
+        <source>Beyond it there is no place to stop; and a band that slips today is gone tomorrow.</source>
+        <translation>Dahinter gibt es keine Stelle zum Halten; und ein Band, das heute rutscht, ist morgen weg.</translation>
+    </message>
+    <message>
+        <source>Blocks seen or told on, with 19 inHg or more in the pipe, before a cord is pulled</source>
+        <translation>Klötze anliegend gesehen oder gemeldet, bei 19 inHg oder mehr in der Leitung, bevor eine Schnur gezogen wird</translation>
+    </message>
+    <message>
+        <source>Blocks told off, by the second person, with the needle at 21, before the last handbrake comes off</source>
+        <translation>Klötze von der zweiten Person als los gemeldet, mit dem Zeiger auf 21, bevor die letzte Handbremse losgeht</translation>
+    </message>
+    <message>
+        <source>Blued tyres, burnt blocks, and a fire under the floor.</source>
+        <translation>Blaue Reifen, verbrannte Klötze und ein Feuer unter dem Boden.</translation>
+    </message>
+    <message>
+        <source>Both air reservoirs drained of water, and their cocks shut again</source>
+        <translation>Beide Luftbehälter entwässert, und ihre Hähne wieder zu</translation>
+    </message>
+    <message>
+        <source>Both cabs locked and the doors shut when the unit is handed over</source>
+        <translation>Beide Führerstände abgeschlossen und die Türen zu, wenn der Zug übergeben wird</translation>
+    </message>
+    <message>
+        <source>Both engines answer from cab 2, and the jumper is in the book.</source>
+        <translation>Beide Motoren gehorchen Führerstand 2, und das Steuerkabel steht im Buch.</translation>
+    </message>
+    <message>
+        <source>Both engines run, the missing belt is in the book, and it is decided.</source>
+        <translation>Beide Motoren laufen, der fehlende Riemen steht im Buch, und es ist entschieden.</translation>
+    </message>
+    <message>
+        <source>Both engines stopped, and heard to stop, before the battery switch is opened</source>
+        <translation>Beide Motoren abgestellt und verstummen gehört, bevor der Batterieschalter geöffnet wird</translation>
+    </message>
+    <message>
+        <source>Both handbrakes hard on before a hand goes to the drive</source>
+        <translation>Beide Handbremsen fest, bevor eine Hand an den Antrieb geht</translation>
+    </message>
+    <message>
+        <source>Both handbrakes hard, pawls in, when the unit is handed over</source>
+        <translation>Beide Handbremsen fest, Sperrklinken ein, wenn der Zug übergeben wird</translation>
+    </message>
+    <message>
+        <source>Both wheels, both pawls; on a grade scotches as well.</source>
+        <translation>Beide Räder, beide Sperrklinken; auf einer Neigung auch Hemmschuhe.</translation>
+    </message>
+    <message>
+        <source>Brake handle, reversing lever and keys in the hand at the handing over, at the booking-on point</source>
+        <translation>Bremsgriff, Richtungshebel und Schlüssel in der Hand bei der Übergabe, an der Meldestelle</translation>
+    </message>
+    <message>
+        <source>By the local rule: as far as Wexholt, or not at all.</source>
+        <translation>Nach der örtlichen Regel: bis Wexholt, oder gar nicht.</translation>
+    </message>
+    <message>
+        <source>Call it from the cab, at once, and tell the guard.</source>
+        <translation>Sofort vom Führerstand rufen, und den Schaffner verständigen.</translation>
+    </message>
+    <message>
+        <source>Cock and seal looked at and judged before the decision</source>
+        <translation>Hahn und Plombe angesehen und beurteilt, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>Down to Marrowick three stops follow in a mile; with one exhauster the third has no release, and the fourth no brake.</source>
+        <translation>Hinunter nach Marrowick folgen drei Halte in einer Meile; mit einem Luftsauger hat der dritte kein Lösen und der vierte keine Bremse.</translation>
+    </message>
+    <message>
+        <source>Each defect of the day in the repair book before the unit is handed over</source>
+        <translation>Jeder Mangel des Tages im Übergabebuch, bevor der Zug übergeben wird</translation>
+    </message>
+    <message>
+        <source>Each gear and each reverser takes its share; at 75 the bands slip, at 60 the dogs do not shift.</source>
+        <translation>Jeder Gang und jedes Umlegen nimmt seinen Teil; bei 75 rutschen die Bänder, bei 60 schalten die Klauen nicht.</translation>
+    </message>
+    <message>
+        <source>Engine 2 and its final drive are isolated and entered, the lamp speaks for the other, and the decision is told.</source>
+        <translation>Motor 2 und sein Achsgetriebe sind abgetrennt und eingetragen, die Lampe spricht für das andere, und die Entscheidung ist gesagt.</translation>
+    </message>
+    <message>
+        <source>Engine 2 first: the one whose generator charges</source>
+        <translation>Motor 2 zuerst: der, dessen Lichtmaschine lädt</translation>
+    </message>
+    <message>
+        <source>Engine 2 stopped and its switch at off before a hand goes to the drive</source>
+        <translation>Motor 2 abgestellt und sein Schalter aus, bevor eine Hand an den Antrieb geht</translation>
+    </message>
+    <message>
+        <source>Eyes on both needles as each gear takes hold; one leaves the other: throttle shut.</source>
+        <translation>Die Augen auf beiden Zeigern, wenn ein Gang fasst; verlässt einer den anderen: Fahrschalter zu.</translation>
+    </message>
+    <message>
+        <source>Fire called, and people sent away, before stepping down</source>
+        <translation>Feuer gerufen und Leute weggeschickt, bevor abgestiegen wird</translation>
+    </message>
+    <message>
+        <source>Four cylinders, four cords: two on each side.</source>
+        <translation>Vier Zylinder, vier Schnüre: zwei auf jeder Seite.</translation>
+    </message>
+    <message>
+        <source>From 21 to nothing and back, handbrake on.</source>
+        <translation>Von 21 auf null und zurück, Handbremse fest.</translation>
+    </message>
+    <message>
+        <source>From a distance: smoke and smell say enough.</source>
+        <translation>Aus der Ferne: Rauch und Geruch sagen genug.</translation>
+    </message>
+    <message>
+        <source>Fuel cock shut before the bottle is pulled</source>
+        <translation>Kraftstoffhahn zu, bevor die Flasche gezogen wird</translation>
+    </message>
+    <message>
+        <source>Full application and 21 again after the alarm was put back, before moving on</source>
+        <translation>Vollbremsung und wieder 21, nachdem die Notbremse zurückgestellt wurde, bevor es weitergeht</translation>
+    </message>
+    <message>
+        <source>Full application seen again after the cords</source>
+        <translation>Vollbremsung nach den Schnüren wieder gesehen</translation>
+    </message>
+    <message>
+        <source>Full application, the needle at nothing, then down.</source>
+        <translation>Vollbremsung, der Zeiger auf null, dann hinunter.</translation>
+    </message>
+    <message>
+        <source>Gauge first, then walk and listen.</source>
+        <translation>Erst die Uhr, dann gehen und horchen.</translation>
+    </message>
+    <message>
+        <source>Half the pull, half the air, half the vacuum is not a unit as usual.</source>
+        <translation>Halbe Zugkraft, halbe Luft, halbes Vakuum ist kein Zug wie üblich.</translation>
+    </message>
+    <message>
+        <source>Hand near the wheel, never on a tyre.</source>
+        <translation>Hand in die Nähe des Rades, nie auf einen Reifen.</translation>
+    </message>
+    <message>
+        <source>Handbrake of cab 1 hard on before the cab is left</source>
+        <translation>Handbremse von Führerstand 1 fest, bevor der Führerstand verlassen wird</translation>
+    </message>
+    <message>
+        <source>He does not see why the road stays full.</source>
+        <translation>Er sieht nicht, warum der Fahrweg besetzt bleibt.</translation>
+    </message>
+    <message>
+        <source>He would send you down the fall, and expect you at the bottom in time.</source>
+        <translation>Er würde Sie das Gefälle hinunterschicken und Sie unten pünktlich erwarten.</translation>
+    </message>
+    <message>
+        <source>Heard is half; seen is the entry.</source>
+        <translation>Gehört ist die Hälfte; gesehen ist der Eintrag.</translation>
+    </message>
+    <message>
+        <source>Heard is half; the belt in the tray is the entry.</source>
+        <translation>Gehört ist die Hälfte; der Riemen in der Wanne ist der Eintrag.</translation>
+    </message>
+    <message>
+        <source>Heater and saloon lights take as much in a quarter of a minute as a start.</source>
+        <translation>Heizung und Abteillicht nehmen in einer Viertelminute so viel wie ein Start.</translation>
+    </message>
+    <message>
+        <source>Heater at the cupboard, saloon lights from the cab.</source>
+        <translation>Heizung am Schaltschrank, Abteillicht vom Führerstand.</translation>
+    </message>
+    <message>
+        <source>Hot blocks do not bite.</source>
+        <translation>Heiße Klötze beißen nicht.</translation>
+    </message>
+    <message>
+        <source>Hot blocks on a frosty rail: flat wheels, and a brake that is on cannot be put on.</source>
+        <translation>Heiße Klötze auf bereifter Schiene: Flachstellen, und eine Bremse, die an ist, kann man nicht anlegen.</translation>
+    </message>
+    <message>
+        <source>It fails. &apos;Late, but it works&apos; is what is said at the inquiry.</source>
+        <translation>Er fährt nicht. &apos;Spät, aber er wirkt&apos; sagt man bei der Untersuchung.</translation>
+    </message>
+    <message>
+        <source>It hides what has happened, and burns the blocks.</source>
+        <translation>Es verbirgt, was geschehen ist, und verbrennt die Klötze.</translation>
+    </message>
+    <message>
+        <source>It is the one thing on board that acts when you cannot.</source>
+        <translation>Er ist das eine an Bord, das handelt, wenn Sie es nicht können.</translation>
+    </message>
+    <message>
+        <source>It may hang out because somebody pulled it, and has his hand at the other end.</source>
+        <translation>Es kann hängen, weil es jemand gezogen hat und am anderen Ende die Hand hat.</translation>
+    </message>
+    <message>
+        <source>It pumps its fuel into the fire; and its stop lever on the ground is where it burns.</source>
+        <translation>Er pumpt seinen Kraftstoff ins Feuer; und sein Abstellhebel am Boden ist dort, wo es brennt.</translation>
+    </message>
+    <message>
+        <source>It says which car, and whether it has gone home.</source>
+        <translation>Er sagt, welcher Wagen, und ob er zurückgegangen ist.</translation>
+    </message>
+    <message>
+        <source>It speaks for the drive that is left; dark, the by-pass or the pin is wrong.</source>
+        <translation>Sie spricht für das verbliebene Achsgetriebe; ist sie dunkel, stimmt die Überbrückung oder der Bolzen nicht.</translation>
+    </message>
+    <message>
+        <source>It stays until the hose is changed, whatever signal and guard say.</source>
+        <translation>Er bleibt, bis der Schlauch getauscht ist, was Signal und Schaffner auch sagen.</translation>
+    </message>
+    <message>
+        <source>Lap, and watch it go: more than three inches in a minute is a leak.</source>
+        <translation>Abschluss, und zusehen: mehr als drei Zoll in einer Minute ist ein Leck.</translation>
+    </message>
+    <message>
+        <source>Lapped, and the fall seen, before the decision</source>
+        <translation>Abgeschlossen und den Fall gesehen, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>Leave asked before the jumper is put home</source>
+        <translation>Um Erlaubnis gefragt, bevor das Steuerkabel eingesteckt wird</translation>
+    </message>
+    <message>
+        <source>Leave it sucking, go down, listen along the side.</source>
+        <translation>Saugen lassen, hinuntergehen, an der Seite entlang horchen.</translation>
+    </message>
+    <message>
+        <source>Look at them; in is in.</source>
+        <translation>Ansehen; ein ist ein.</translation>
+    </message>
+    <message>
+        <source>Loose controls that are left in a cab are left to anybody.</source>
+        <translation>Was lose im Führerstand bleibt, bleibt jedem.</translation>
+    </message>
+    <message>
+        <source>Ninety-five on the gauge, and it stops climbing.</source>
+        <translation>Fünfundneunzig an der Uhr, und sie steigt nicht mehr.</translation>
+    </message>
+    <message>
+        <source>No breaker worked blindly</source>
+        <translation>Kein Automat blind betätigt</translation>
+    </message>
+    <message>
+        <source>No close look under the cover while it burns</source>
+        <translation>Kein naher Blick unter die Haube, solange es brennt</translation>
+    </message>
+    <message>
+        <source>No departure before the signaller has been told what the unit cannot do</source>
+        <translation>Keine Abfahrt, bevor der Fahrdienstleiter weiß, was der Zug nicht kann</translation>
+    </message>
+    <message>
+        <source>No departure on nearly twenty-one</source>
+        <translation>Keine Abfahrt mit fast einundzwanzig</translation>
+    </message>
+    <message>
+        <source>No departure while the air goes out through an open drain</source>
+        <translation>Keine Abfahrt, solange die Luft durch einen offenen Hahn hinausgeht</translation>
+    </message>
+    <message>
+        <source>No departure with a device that comes late</source>
+        <translation>Keine Abfahrt mit einem Totmann, der spät kommt</translation>
+    </message>
+    <message>
+        <source>No further than the next stop before engine 2 and its final drive are isolated</source>
+        <translation>Nicht weiter als bis zum nächsten Halt, bevor Motor 2 und sein Achsgetriebe abgetrennt sind</translation>
+    </message>
+    <message>
+        <source>No more than three trials</source>
+        <translation>Nicht mehr als drei Proben</translation>
+    </message>
+    <message>
+        <source>No power against the brake that went on by itself</source>
+        <translation>Keine Kraft gegen die Bremse, die sich selbst anlegte</translation>
+    </message>
+    <message>
+        <source>No proof of the stop button today; tell it to whoever takes the unit.</source>
+        <translation>Heute keine Probe des Stoppknopfs; sagen Sie es dem, der den Zug übernimmt.</translation>
+    </message>
+    <message>
+        <source>No running engine stopped again</source>
+        <translation>Kein laufender Motor wieder abgestellt</translation>
+    </message>
+    <message>
+        <source>No unit is left standing on vacuum: it is gone in three hours, and the brake with it.</source>
+        <translation>Kein Zug bleibt auf Vakuum stehen: in drei Stunden ist es weg, und die Bremse mit ihm.</translation>
+    </message>
+    <message>
+        <source>Nobody goes to a drive under a unit that only a valve holds.</source>
+        <translation>Niemand geht an einen Antrieb unter einem Zug, den nur ein Ventil hält.</translation>
+    </message>
+    <message>
+        <source>Not &apos;late&apos;: eleven. Four to seven are right, and nothing else is.</source>
+        <translation>Nicht &apos;spät&apos;: elf. Vier bis sieben sind richtig, sonst nichts.</translation>
+    </message>
+    <message>
+        <source>Not driven for more than a minute and a half with a handbrake on</source>
+        <translation>Nicht länger als anderthalb Minuten mit einer angezogenen Handbremse gefahren</translation>
+    </message>
+    <message>
+        <source>Not driven with the blocks on</source>
+        <translation>Nicht mit anliegenden Klötzen gefahren</translation>
+    </message>
+    <message>
+        <source>Not let go as if nothing were the matter</source>
+        <translation>Nicht freigegeben, als wäre nichts</translation>
+    </message>
+    <message>
+        <source>Not let go, restricted or not</source>
+        <translation>Nicht freigegeben, auch nicht beschränkt</translation>
+    </message>
+    <message>
+        <source>Not moved against an overcharged brake</source>
+        <translation>Nicht gegen eine überladene Bremse gefahren</translation>
+    </message>
+    <message>
+        <source>Nothing else holds it through the night.</source>
+        <translation>Sonst hält ihn nichts die Nacht über.</translation>
+    </message>
+    <message>
+        <source>Once may be a slip of the hand.</source>
+        <translation>Einmal kann die Hand gerutscht sein.</translation>
+    </message>
+    <message>
+        <source>One chamber forgotten drags as well as four.</source>
+        <translation>Eine vergessene Kammer schleift so gut wie vier.</translation>
+    </message>
+    <message>
+        <source>One notch in neutral: over 600 rpm, two minutes and more.</source>
+        <translation>Eine Stufe im Leerlauf: über 600 Umdrehungen, zwei Minuten und mehr.</translation>
+    </message>
+    <message>
+        <source>Open each drain until it blows dry, shut it again.</source>
+        <translation>Jeden Hahn öffnen, bis er trocken bläst, wieder schließen.</translation>
+    </message>
+    <message>
+        <source>Opened, it gets the air it wants, and you stand before it.</source>
+        <translation>Geöffnet bekommt es die Luft, die es will, und Sie stehen davor.</translation>
+    </message>
+    <message>
+        <source>People on the line beside you run where the other train comes.</source>
+        <translation>Leute auf dem Nachbargleis laufen, wo der andere Zug kommt.</translation>
+    </message>
+    <message>
+        <source>Power not held through the slip</source>
+        <translation>Kraft nicht durch das Rutschen hindurch gehalten</translation>
+    </message>
+    <message>
+        <source>Press, listen until the note is gone, look at the lamp.</source>
+        <translation>Drücken, hören, bis der Ton weg ist, auf die Lampe sehen.</translation>
+    </message>
+    <message>
+        <source>Raise 21, let go, count: the same again, or not.</source>
+        <translation>21 herstellen, loslassen, zählen: dasselbe wieder, oder nicht.</translation>
+    </message>
+    <message>
+        <source>Read it, count twenty, read it again; enter the figure.</source>
+        <translation>Ablesen, bis zwanzig zählen, wieder ablesen; die Zahl eintragen.</translation>
+    </message>
+    <message>
+        <source>Release needle good, valve in release, and the pipe still falls: shut off, let it stop you at a fit place.</source>
+        <translation>Löseleitung gut, Ventil auf Lösen, und die Zugleitung fällt trotzdem: abschalten, sich an geeigneter Stelle anhalten lassen.</translation>
+    </message>
+    <message>
+        <source>Released, at 21: ask, or go and look.</source>
+        <translation>Gelöst, bei 21: fragen, oder hingehen und sehen.</translation>
+    </message>
+    <message>
+        <source>Repeated once before the decision</source>
+        <translation>Einmal wiederholt, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>Seconds count: what slips, burns.</source>
+        <translation>Sekunden zählen: was rutscht, verbrennt.</translation>
+    </message>
+    <message>
+        <source>Shift air shut, sleeve to the middle, then the pin</source>
+        <translation>Schaltluft zu, Muffe in die Mitte, dann der Bolzen</translation>
+    </message>
+    <message>
+        <source>Shut off within eight seconds when one tachometer runs up</source>
+        <translation>Binnen acht Sekunden abgeschaltet, wenn ein Drehzahlmesser hochläuft</translation>
+    </message>
+    <message>
+        <source>Shut off; a light notch only if it holds there.</source>
+        <translation>Abschalten; eine leichte Stufe nur, wenn er dort hält.</translation>
+    </message>
+    <message>
+        <source>Signaller told before going on</source>
+        <translation>Fahrdienstleiter verständigt, bevor es weitergeht</translation>
+    </message>
+    <message>
+        <source>Signaller told within three minutes of standing</source>
+        <translation>Fahrdienstleiter binnen drei Minuten nach dem Halt verständigt</translation>
+    </message>
+    <message>
+        <source>Signaller told within two minutes of the bell</source>
+        <translation>Fahrdienstleiter binnen zwei Minuten nach der Glocke verständigt</translation>
+    </message>
+    <message>
+        <source>Slow and standing are two faults: the one is a compressor, the other a hole.</source>
+        <translation>Langsam und stehend sind zwei Fehler: das eine ist ein Kompressor, das andere ein Loch.</translation>
+    </message>
+    <message>
+        <source>Slow away and no coasting, with 21 on the gauge: shut off, stop, look at both wheels.</source>
+        <translation>Zähe Anfahrt und kein Rollen bei 21 an der Uhr: abschalten, halten, beide Räder ansehen.</translation>
+    </message>
+    <message>
+        <source>Slow away with 21 shown: shut off, stop, look at a block.</source>
+        <translation>Zähe Anfahrt bei gezeigten 21: abschalten, halten, einen Klotz ansehen.</translation>
+    </message>
+    <message>
+        <source>Somebody in a cab sees a dark lamp and presses the button.</source>
+        <translation>Jemand im Führerstand sieht eine dunkle Lampe und drückt den Knopf.</translation>
+    </message>
+    <message>
+        <source>Somebody may hang in a door, or lie beside the line.</source>
+        <translation>Jemand kann in einer Tür hängen oder neben dem Gleis liegen.</translation>
+    </message>
+    <message>
+        <source>Somebody opened it; the next one should know where to look first.</source>
+        <translation>Jemand hat ihn geöffnet; der Nächste soll wissen, wo zuerst zu suchen ist.</translation>
+    </message>
+    <message>
+        <source>Spare loads off before the first start</source>
+        <translation>Entbehrliche Verbraucher aus vor dem ersten Start</translation>
+    </message>
+    <message>
+        <source>Standing within a minute of the fire bell</source>
+        <translation>Steht binnen einer Minute nach der Brandglocke</translation>
+    </message>
+    <message>
+        <source>Stop, switch, padlock: then the drive.</source>
+        <translation>Abstellen, Schalter, Vorhängeschloss: dann der Antrieb.</translation>
+    </message>
+    <message>
+        <source>Tell the guard, wait until he has dealt with it; then the tell-tale.</source>
+        <translation>Den Schaffner verständigen, warten, bis er sich darum gekümmert hat; dann der Melder.</translation>
+    </message>
+    <message>
+        <source>Tell-tale looked at and judged before moving on</source>
+        <translation>Melder angesehen und beurteilt, bevor es weitergeht</translation>
+    </message>
+    <message>
+        <source>The air lamp seen lit again after the pin is in, before the decision</source>
+        <translation>Die Luftlampe wieder leuchten gesehen, nachdem der Bolzen steckt, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The alarm is back, the brake proved again, and the unit goes on.</source>
+        <translation>Die Notbremse ist zurück, die Bremse neu erprobt, und der Zug fährt weiter.</translation>
+    </message>
+    <message>
+        <source>The alarm put back only after the guard has said what it was</source>
+        <translation>Die Notbremse erst zurückgestellt, nachdem der Schaffner gesagt hat, was es war</translation>
+    </message>
+    <message>
+        <source>The belt is in the book, and the unit goes restricted by the local rule, or not at all.</source>
+        <translation>Der Riemen steht im Buch, und der Zug fährt beschränkt nach der örtlichen Regel, oder gar nicht.</translation>
+    </message>
+    <message>
+        <source>The belts of engine 1 looked at and judged a defect, before the decision</source>
+        <translation>Die Riemen von Motor 1 angesehen und als Mangel beurteilt, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The blocks are off at 21, the valve of the other cab is in the book, and the decision is told.</source>
+        <translation>Die Klötze sind bei 21 los, das Ventil des anderen Führerstands steht im Buch, und die Entscheidung ist gesagt.</translation>
+    </message>
+    <message>
+        <source>The cock is shut and in the book, the air is at its cut-out, and the unit goes.</source>
+        <translation>Der Hahn ist zu und im Buch, die Luft am Abschaltdruck, und der Zug fährt.</translation>
+    </message>
+    <message>
+        <source>The cut-out seen after the cock was shut, before the unit is let go</source>
+        <translation>Das Abschalten gesehen, nachdem der Hahn zu war, bevor der Zug freigegeben wird</translation>
+    </message>
+    <message>
+        <source>The dead button not tried more than three times for each engine</source>
+        <translation>Der tote Knopf nicht öfter als dreimal je Motor versucht</translation>
+    </message>
+    <message>
+        <source>The drain entered in the book before the unit is let go</source>
+        <translation>Der Hahn im Buch eingetragen, bevor der Zug freigegeben wird</translation>
+    </message>
+    <message>
+        <source>The engine that burns stopped before anybody steps down to it</source>
+        <translation>Der brennende Motor abgestellt, bevor jemand zu ihm hinuntersteigt</translation>
+    </message>
+    <message>
+        <source>The engine that has burnt not started again</source>
+        <translation>Der Motor, der gebrannt hat, nicht wieder angelassen</translation>
+    </message>
+    <message>
+        <source>The engine that is started first has to charge for the other.</source>
+        <translation>Der zuerst angelassene Motor muss für den anderen laden.</translation>
+    </message>
+    <message>
+        <source>The engine that slipped is the one isolated</source>
+        <translation>Abgetrennt ist der Motor, der rutschte</translation>
+    </message>
+    <message>
+        <source>The figure entered is the one the device took: between 9.5 and 13.5 seconds</source>
+        <translation>Die eingetragene Zahl ist die, die der Totmann brauchte: zwischen 9,5 und 13,5 Sekunden</translation>
+    </message>
+    <message>
+        <source>The fire is out, the people are away, and the unit is failed.</source>
+        <translation>Das Feuer ist aus, die Leute sind weg, und der Zug ist stillgelegt.</translation>
+    </message>
+    <message>
+        <source>The first release is paid out of a full reservoir; only the second one tells.</source>
+        <translation>Das erste Lösen bezahlt ein voller Behälter; erst das zweite sagt etwas.</translation>
+    </message>
+    <message>
+        <source>The gauge watched for 20 seconds and its figure entered, before leaving the cab</source>
+        <translation>Die Uhr 20 Sekunden beobachtet und ihre Zahl eingetragen, bevor der Führerstand verlassen wird</translation>
+    </message>
+    <message>
+        <source>The good one taken out and the bad one left in is a unit that does not move at all.</source>
+        <translation>Den guten heraus und den schlechten drin gelassen, das ist ein Zug, der sich gar nicht bewegt.</translation>
+    </message>
+    <message>
+        <source>The handbrake is off, it is in the book, and the unit runs free.</source>
+        <translation>Die Handbremse ist los, es steht im Buch, und der Zug läuft frei.</translation>
+    </message>
+    <message>
+        <source>The hose is in the book, the unit is failed and stands on its handbrakes.</source>
+        <translation>Der Schlauch steht im Buch, der Zug ist stillgelegt und steht auf seinen Handbremsen.</translation>
+    </message>
+    <message>
+        <source>The hoses between the cars looked at and judged before the decision</source>
+        <translation>Die Schläuche zwischen den Wagen angesehen und beurteilt, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The isolating cock not shut to get away</source>
+        <translation>Den Absperrhahn nicht geschlossen, um wegzukommen</translation>
+    </message>
+    <message>
+        <source>The jumper looked at and judged before it is touched</source>
+        <translation>Das Steuerkabel angesehen und beurteilt, bevor es berührt wird</translation>
+    </message>
+    <message>
+        <source>The late device is in the book, the unit is failed and stands on its handbrakes.</source>
+        <translation>Der späte Totmann steht im Buch, der Zug ist stillgelegt und steht auf seinen Handbremsen.</translation>
+    </message>
+    <message>
+        <source>The old code was used up when the unit stood.</source>
+        <translation>Das alte Zeichen war verbraucht, als der Zug stand.</translation>
+    </message>
+    <message>
+        <source>The old code was used up; and whoever was ill may just be getting off.</source>
+        <translation>Das alte Zeichen war verbraucht; und wer krank war, steigt vielleicht gerade aus.</translation>
+    </message>
+    <message>
+        <source>The one left out drags alone, and its wheels get the flat.</source>
+        <translation>Der ausgelassene schleift allein, und seine Räder bekommen die Flachstelle.</translation>
+    </message>
+    <message>
+        <source>The one that sounds right is the measure of the one that does not; and belts are of one age.</source>
+        <translation>Der, der richtig klingt, ist das Maß für den, der es nicht tut; und Riemen sind gleich alt.</translation>
+    </message>
+    <message>
+        <source>The open drain judged a defect before it is touched</source>
+        <translation>Der offene Ablasshahn als Mangel beurteilt, bevor er berührt wird</translation>
+    </message>
+    <message>
+        <source>The other cab&apos;s valve entered before the decision</source>
+        <translation>Das Ventil des anderen Führerstands eingetragen, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The other engine looked at as well</source>
+        <translation>Auch den anderen Motor angesehen</translation>
+    </message>
+    <message>
+        <source>The place heard or looked at on the ground before anything is blamed</source>
+        <translation>Die Stelle vom Boden gehört oder angesehen, bevor etwas beschuldigt wird</translation>
+    </message>
+    <message>
+        <source>The place of the leak heard on the ground before the decision</source>
+        <translation>Die Stelle des Lecks vom Boden gehört, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The running generator helps the starter, if it has cut in.</source>
+        <translation>Die laufende Lichtmaschine hilft dem Anlasser, wenn sie sich eingeschaltet hat.</translation>
+    </message>
+    <message>
+        <source>The seconds entered in the notebook before the decision</source>
+        <translation>Die Sekunden im Merkheft eingetragen, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The shed told, by word, before the handing over</source>
+        <translation>Die Werkstatt mündlich verständigt, vor der Übergabe</translation>
+    </message>
+    <message>
+        <source>The unit is put away, and handed over at the booking-on point.</source>
+        <translation>Der Zug ist abgestellt und an der Meldestelle übergeben.</translation>
+    </message>
+    <message>
+        <source>The vacuum destroyed before a cord is pulled</source>
+        <translation>Das Vakuum vernichtet, bevor eine Schnur gezogen wird</translation>
+    </message>
+    <message>
+        <source>The valve that is set high is in the other cab; the next one to change ends drags as you did.</source>
+        <translation>Das hoch gestellte Ventil ist im anderen Führerstand; wer als Nächster die Enden wechselt, schleift wie Sie.</translation>
+    </message>
+    <message>
+        <source>Then nobody holds the train when you do not.</source>
+        <translation>Dann hält niemand den Zug, wenn Sie es nicht tun.</translation>
+    </message>
+    <message>
+        <source>There is no restricted way with half a brake pipe.</source>
+        <translation>Mit einer halben Bremsleitung gibt es keinen beschränkten Weg.</translation>
+    </message>
+    <message>
+        <source>There is one bottle. What still runs into the fire lights it again.</source>
+        <translation>Es gibt eine Flasche. Was noch ins Feuer läuft, zündet es wieder an.</translation>
+    </message>
+    <message>
+        <source>There is one start in the battery; it belongs to the engine that gives it back.</source>
+        <translation>Ein Start ist in der Batterie; er gehört dem Motor, der ihn zurückgibt.</translation>
+    </message>
+    <message>
+        <source>There may be a second hole behind the first.</source>
+        <translation>Hinter dem ersten kann ein zweites Loch sein.</translation>
+    </message>
+    <message>
+        <source>They have a belt and a battery; you do not.</source>
+        <translation>Dort gibt es Riemen und Batterie; bei Ihnen nicht.</translation>
+    </message>
+    <message>
+        <source>They were in. Out and in again wears them, and hides what you look for.</source>
+        <translation>Sie waren ein. Aus und wieder ein nutzt sie ab und verdeckt, was Sie suchen.</translation>
+    </message>
+    <message>
+        <source>Three minutes at idle before the engines are stopped</source>
+        <translation>Drei Minuten Leerlauf, bevor die Motoren abgestellt werden</translation>
+    </message>
+    <message>
+        <source>Three minutes for the wheels to cool before going on</source>
+        <translation>Drei Minuten Abkühlen für die Räder, bevor es weitergeht</translation>
+    </message>
+    <message>
+        <source>Three tries at engine 1 at most</source>
+        <translation>Höchstens drei Versuche an Motor 1</translation>
+    </message>
+    <message>
+        <source>Three tries at engine 2 at most</source>
+        <translation>Höchstens drei Versuche an Motor 2</translation>
+    </message>
+    <message>
+        <source>Throttle shut, brake, stop: whatever you think of the bell.</source>
+        <translation>Fahrschalter zu, Bremse, halten: was immer Sie von der Glocke denken.</translation>
+    </message>
+    <message>
+        <source>Throttle shut, gear at neutral, three to five minutes; the rest of the work fits in.</source>
+        <translation>Fahrschalter zu, Gang auf Leerlauf, drei bis fünf Minuten; die übrige Arbeit passt hinein.</translation>
+    </message>
+    <message>
+        <source>Tried from 21 with the valve in release, and let go until the needle is below 5</source>
+        <translation>Von 21 aus geprobt, das Ventil auf Lösen, und losgelassen, bis der Zeiger unter 5 ist</translation>
+    </message>
+    <message>
+        <source>Tried from the other cab before going between the cars</source>
+        <translation>Vom anderen Führerstand versucht, bevor zwischen die Wagen gegangen wird</translation>
+    </message>
+    <message>
+        <source>Twenty-five kilonewtons of drag: hot tyres, flat wheels, a boiling coupling, and a fire in the dry grass.</source>
+        <translation>Fünfundzwanzig Kilonewton Schleifen: heiße Reifen, Flachstellen, eine kochende Kupplung und ein Feuer im trockenen Gras.</translation>
+    </message>
+    <message>
+        <source>Two minutes of charging before engine 1 is started</source>
+        <translation>Zwei Minuten geladen, bevor Motor 1 angelassen wird</translation>
+    </message>
+    <message>
+        <source>Vacuum destroyed before the handles are handed over</source>
+        <translation>Vakuum vernichtet, bevor die Griffe übergeben werden</translation>
+    </message>
+    <message>
+        <source>Volts read and judged before the first start</source>
+        <translation>Die Volt abgelesen und beurteilt vor dem ersten Start</translation>
+    </message>
+    <message>
+        <source>Water left in them freezes in the pipes to the gears.</source>
+        <translation>Zurückgelassenes Wasser friert in den Leitungen zu den Gängen.</translation>
+    </message>
+    <message>
+        <source>What does not click the first time does not click the fifth.</source>
+        <translation>Was beim ersten Mal nicht klickt, klickt beim fünften nicht.</translation>
+    </message>
+    <message>
+        <source>What has burnt once burns again; and what it burnt through is not seen.</source>
+        <translation>Was einmal gebrannt hat, brennt wieder; und was es durchgebrannt hat, sieht man nicht.</translation>
+    </message>
+    <message>
+        <source>What is hot and stands still boils and seizes.</source>
+        <translation>Was heiß ist und steht, kocht und frisst.</translation>
+    </message>
+    <message>
+        <source>What is put right unlooked-at is put right by luck.</source>
+        <translation>Was ungesehen in Ordnung gebracht wird, ist aus Glück in Ordnung.</translation>
+    </message>
+    <message>
+        <source>What stalls at idle today is gone on the road, and the train stands across the points.</source>
+        <translation>Was heute im Leerlauf hängt, ist auf der Strecke weg, und der Zug steht quer über den Weichen.</translation>
+    </message>
+    <message>
+        <source>What was opened may not have shut.</source>
+        <translation>Was offen war, ist vielleicht nicht zu.</translation>
+    </message>
+    <message>
+        <source>What was put right is right when it has been tried.</source>
+        <translation>Was in Ordnung gebracht wurde, ist in Ordnung, wenn es erprobt ist.</translation>
+    </message>
+    <message>
+        <source>What works from one end and not from the other lies between them; and then you know where to look.</source>
+        <translation>Was von einem Ende geht und vom anderen nicht, liegt dazwischen; und dann wissen Sie, wo zu suchen ist.</translation>
+    </message>
+    <message>
+        <source>Wheels and blocks of car 2 looked at and judged before going on</source>
+        <translation>Räder und Klötze von Wagen 2 angesehen und beurteilt, bevor es weitergeht</translation>
+    </message>
+    <message>
+        <source>When the other one comes off, something has to hold.</source>
+        <translation>Geht die andere los, muss etwas halten.</translation>
+    </message>
+    <message>
+        <source>Which one it is you do not know yet: both out, from the desk, while the direction is in.</source>
+        <translation>Welcher es ist, wissen Sie noch nicht: beide ab, vom Pult, solange die Richtung liegt.</translation>
+    </message>
+    <message>
+        <source>Who pulls cords on a feeling pulls them once too often.</source>
+        <translation>Wer Schnüre nach Gefühl zieht, zieht sie einmal zu oft.</translation>
+    </message>
+    <message>
+        <source>Who tries until it comes out right has tested nothing but his patience.</source>
+        <translation>Wer probt, bis es richtig herauskommt, hat nichts geprobt als seine Geduld.</translation>
+    </message>
+    <message>
+        <source>Whoever fails a unit and moves it has failed nothing.</source>
+        <translation>Wer einen Zug stilllegt und ihn bewegt, hat nichts stillgelegt.</translation>
+    </message>
+    <message>
+        <source>Whoever gets in can let the handbrake off.</source>
+        <translation>Wer hineinkommt, kann die Handbremse lösen.</translation>
+    </message>
+    <message>
+        <source>Whoever has emptied the chambers has taken the brake away: it is proved anew.</source>
+        <translation>Wer die Kammern geleert hat, hat die Bremse weggenommen: sie wird neu erprobt.</translation>
+    </message>
+    <message>
+        <source>Whoever leads from there next fills the chambers again.</source>
+        <translation>Wer als Nächstes von dort fährt, füllt die Kammern wieder.</translation>
+    </message>
+    <message>
+        <source>Wind feeds it, and nobody gets off a train that runs.</source>
+        <translation>Wind nährt es, und niemand steigt aus einem Zug, der fährt.</translation>
+    </message>
+    <message>
+        <source>With a battery like this a stopped engine may stay stopped.</source>
+        <translation>Mit einer solchen Batterie bleibt ein abgestellter Motor vielleicht stehen.</translation>
+    </message>
+    <message>
+        <source>With the pipe raised the chambers fill again behind the cord.</source>
+        <translation>Bei gefüllter Leitung füllen sich die Kammern hinter der Schnur wieder.</translation>
+    </message>
+    <message>
+        <source>You are one; they are fifty, and they do not know.</source>
+        <translation>Sie sind einer; sie sind fünfzig, und sie wissen es nicht.</translation>
+    </message>
+    <message>
+        <source>You stand where nobody expects you.</source>
+        <translation>Sie stehen, wo niemand Sie erwartet.</translation>
+    </message>
+    <message>
+        <source>a cord</source>
+        <translation>eine Schnur</translation>
+    </message>
+    <message>
+        <source>a cord pulled</source>
+        <translation>eine gezogene Schnur</translation>
+    </message>
+    <message>
+        <source>a figure entered</source>
+        <translation>eine Zahl eingetragen</translation>
+    </message>
+    <message>
+        <source>a figure of 9.5 to 13.5</source>
+        <translation>eine Zahl von 9,5 bis 13,5</translation>
+    </message>
+    <message>
+        <source>a full application</source>
+        <translation>eine Vollbremsung</translation>
+    </message>
+    <message>
+        <source>a hand at the drive</source>
+        <translation>eine Hand am Antrieb</translation>
+    </message>
+    <message>
+        <source>a minute and a half is enough to feel it, to shut off and to stop</source>
+        <translation>anderthalb Minuten genügen, um es zu fühlen, abzuschalten und zu halten</translation>
+    </message>
+    <message>
+        <source>a start from cab 1</source>
+        <translation>ein Anlassen von Führerstand 1</translation>
+    </message>
+    <message>
+        <source>a start of engine 1</source>
+        <translation>ein Anlassen von Motor 1</translation>
+    </message>
+    <message>
+        <source>a tell-tale judged</source>
+        <translation>ein Melder beurteilt</translation>
+    </message>
+    <message>
+        <source>a trial</source>
+        <translation>eine Probe</translation>
+    </message>
+    <message>
+        <source>a try at engine 1</source>
+        <translation>ein Versuch an Motor 1</translation>
+    </message>
+    <message>
+        <source>a try at engine 2</source>
+        <translation>ein Versuch an Motor 2</translation>
+    </message>
+    <message>
+        <source>a try from cab 2</source>
+        <translation>ein Versuch von Führerstand 2</translation>
+    </message>
+    <message>
+        <source>a wheel may stand a tenth short of hard</source>
+        <translation>einem Rad darf ein Zehntel an fest fehlen</translation>
+    </message>
+    <message>
+        <source>all of them carried, at the booking-on point</source>
+        <translation>alles bei sich, an der Meldestelle</translation>
+    </message>
+    <message>
+        <source>an entry or a decision</source>
+        <translation>ein Eintrag oder eine Entscheidung</translation>
+    </message>
+    <message>
+        <source>blocks on with the pipe raised</source>
+        <translation>Klötze an bei gefüllter Leitung</translation>
+    </message>
+    <message>
+        <source>blocks told off at 21</source>
+        <translation>Klötze bei 21 als los gemeldet</translation>
+    </message>
+    <message>
+        <source>both engines silent</source>
+        <translation>beide Motoren still</translation>
+    </message>
+    <message>
+        <source>both handbrakes hard on, pawls in</source>
+        <translation>beide Handbremsen fest, Sperrklinken ein</translation>
+    </message>
+    <message>
+        <source>cabs locked, doors shut</source>
+        <translation>Führerstände abgeschlossen, Türen zu</translation>
+    </message>
+    <message>
+        <source>cord 1</source>
+        <translation>Schnur 1</translation>
+    </message>
+    <message>
+        <source>cord 2</source>
+        <translation>Schnur 2</translation>
+    </message>
+    <message>
+        <source>cord 3</source>
+        <translation>Schnur 3</translation>
+    </message>
+    <message>
+        <source>cord 4</source>
+        <translation>Schnur 4</translation>
+    </message>
+    <message>
+        <source>drawing up inside the platform is within it: the stop is made once</source>
+        <translation>Vorziehen am Bahnsteig gehört dazu: der Halt wird einmal gemacht</translation>
+    </message>
+    <message>
+        <source>driving under power</source>
+        <translation>Fahren unter Kraft</translation>
+    </message>
+    <message>
+        <source>engine 1 standing</source>
+        <translation>Motor 1 steht</translation>
+    </message>
+    <message>
+        <source>engine 2 above 600 rpm</source>
+        <translation>Motor 2 über 600 Umdrehungen</translation>
+    </message>
+    <message>
+        <source>engine 2 off, engine 1 in use</source>
+        <translation>Motor 2 aus, Motor 1 in Gebrauch</translation>
+    </message>
+    <message>
+        <source>entered</source>
+        <translation>eingetragen</translation>
+    </message>
+    <message>
+        <source>fifteen seconds to notice it and shut off; under 2 inHg nothing drags</source>
+        <translation>fünfzehn Sekunden, um es zu merken und abzuschalten; unter 2 inHg schleift nichts</translation>
+    </message>
+    <message>
+        <source>fire called</source>
+        <translation>Feuer gerufen</translation>
+    </message>
+    <message>
+        <source>going between the cars</source>
+        <translation>das Gehen zwischen die Wagen</translation>
+    </message>
+    <message>
+        <source>going on</source>
+        <translation>die Weiterfahrt</translation>
+    </message>
+    <message>
+        <source>half a metre, and half a second</source>
+        <translation>ein halber Meter, und eine halbe Sekunde</translation>
+    </message>
+    <message>
+        <source>half a minute more, for who brings it to a better place</source>
+        <translation>eine halbe Minute mehr, für wen er an eine bessere Stelle bringt</translation>
+    </message>
+    <message>
+        <source>handing over</source>
+        <translation>die Übergabe</translation>
+    </message>
+    <message>
+        <source>heater and saloon lights off</source>
+        <translation>Heizung und Abteillicht aus</translation>
+    </message>
+    <message>
+        <source>in the cab, before the gauge</source>
+        <translation>im Führerstand, vor der Uhr</translation>
+    </message>
+    <message>
+        <source>it may still be turning its last turns</source>
+        <translation>er mag noch seine letzten Umdrehungen machen</translation>
+    </message>
+    <message>
+        <source>leaving the cab</source>
+        <translation>das Verlassen des Führerstands</translation>
+    </message>
+    <message>
+        <source>letting the unit go on as usual</source>
+        <translation>die Freigabe wie üblich</translation>
+    </message>
+    <message>
+        <source>looking under the cover</source>
+        <translation>der Blick unter die Haube</translation>
+    </message>
+    <message>
+        <source>moving on</source>
+        <translation>das Weiterfahren</translation>
+    </message>
+    <message>
+        <source>no word that the unit fails</source>
+        <translation>kein Wort, dass der Zug nicht fährt</translation>
+    </message>
+    <message>
+        <source>none: either it was asked or it was not</source>
+        <translation>keine: es wurde gefragt oder nicht</translation>
+    </message>
+    <message>
+        <source>none: either somebody has looked or nobody has</source>
+        <translation>keine: jemand hat nachgesehen oder niemand</translation>
+    </message>
+    <message>
+        <source>none: he was told or he was not</source>
+        <translation>keine: es wurde ihm gesagt oder nicht</translation>
+    </message>
+    <message>
+        <source>none: it is shut or it is not</source>
+        <translation>keine: er ist zu oder nicht</translation>
+    </message>
+    <message>
+        <source>none: it moves or it does not</source>
+        <translation>keine: er bewegt sich oder nicht</translation>
+    </message>
+    <message>
+        <source>none: it was failed or it was not; a decision may be taken back, in words, before</source>
+        <translation>keine: er wurde stillgelegt oder nicht; eine Entscheidung kann vorher mit Worten zurückgenommen werden</translation>
+    </message>
+    <message>
+        <source>none: it was tried or it was not</source>
+        <translation>keine: es wurde versucht oder nicht</translation>
+    </message>
+    <message>
+        <source>not yet at the next stop, or engine 2 off and its pin in</source>
+        <translation>noch nicht am nächsten Halt, oder Motor 2 aus und sein Bolzen ein</translation>
+    </message>
+    <message>
+        <source>opening the battery switch</source>
+        <translation>das Öffnen des Batterieschalters</translation>
+    </message>
+    <message>
+        <source>power on, tachometer 2 far above tachometer 1</source>
+        <translation>Kraft an, Drehzahlmesser 2 weit über Drehzahlmesser 1</translation>
+    </message>
+    <message>
+        <source>pulling a breaker</source>
+        <translation>das Ziehen eines Automaten</translation>
+    </message>
+    <message>
+        <source>pulling a cord</source>
+        <translation>das Ziehen einer Schnur</translation>
+    </message>
+    <message>
+        <source>pulling the bottle</source>
+        <translation>das Ziehen der Flasche</translation>
+    </message>
+    <message>
+        <source>putting the alarm back</source>
+        <translation>das Zurückstellen der Notbremse</translation>
+    </message>
+    <message>
+        <source>putting the jumper home</source>
+        <translation>das Einstecken des Steuerkabels</translation>
+    </message>
+    <message>
+        <source>released, and the blocks still on</source>
+        <translation>gelöst, und die Klötze noch an</translation>
+    </message>
+    <message>
+        <source>restricting or failing it</source>
+        <translation>das Beschränken oder Stilllegen</translation>
+    </message>
+    <message>
+        <source>seen falling in lap</source>
+        <translation>auf Abschluss fallen gesehen</translation>
+    </message>
+    <message>
+        <source>shutting it</source>
+        <translation>das Schließen</translation>
+    </message>
+    <message>
+        <source>shutting the cock</source>
+        <translation>das Schließen des Hahns</translation>
+    </message>
+    <message>
+        <source>standing at idle</source>
+        <translation>im Stand im Leerlauf</translation>
+    </message>
+    <message>
+        <source>stepping down on side 1</source>
+        <translation>das Absteigen auf Seite 1</translation>
+    </message>
+    <message>
+        <source>stopping an engine</source>
+        <translation>das Abstellen eines Motors</translation>
+    </message>
+    <message>
+        <source>taken back within a minute it is forgiven</source>
+        <translation>binnen einer Minute zurückgenommen wird es verziehen</translation>
+    </message>
+    <message>
+        <source>ten seconds less are forgiven</source>
+        <translation>zehn Sekunden weniger werden verziehen</translation>
+    </message>
+    <message>
+        <source>ten seconds of rolling are enough to feel it; under 2.5 inHg it is not felt</source>
+        <translation>zehn Sekunden Rollen genügen, um es zu fühlen; unter 2,5 inHg fühlt man es nicht</translation>
+    </message>
+    <message>
+        <source>the air lamp lit, seen from the cab</source>
+        <translation>die Luftlampe leuchtet, vom Führerstand gesehen</translation>
+    </message>
+    <message>
+        <source>the alarm</source>
+        <translation>die Notbremse</translation>
+    </message>
+    <message>
+        <source>the alarm put back</source>
+        <translation>die Notbremse zurückgestellt</translation>
+    </message>
+    <message>
+        <source>the battery switch open</source>
+        <translation>der Batterieschalter offen</translation>
+    </message>
+    <message>
+        <source>the belts of both judged</source>
+        <translation>die Riemen beider beurteilt</translation>
+    </message>
+    <message>
+        <source>the belts of engine 1 judged a defect, or asked about</source>
+        <translation>die Riemen von Motor 1 als Mangel beurteilt, oder nachgefragt</translation>
+    </message>
+    <message>
+        <source>the belts of engine 2 judged</source>
+        <translation>die Riemen von Motor 2 beurteilt</translation>
+    </message>
+    <message>
+        <source>the book written up</source>
+        <translation>das Buch geschrieben</translation>
+    </message>
+    <message>
+        <source>the control reservoir blown and shut</source>
+        <translation>der Steuerbehälter ausgeblasen und zu</translation>
+    </message>
+    <message>
+        <source>the drain judged</source>
+        <translation>der Hahn beurteilt</translation>
+    </message>
+    <message>
+        <source>the drain shut</source>
+        <translation>der Hahn zu</translation>
+    </message>
+    <message>
+        <source>the drain shut, or standing</source>
+        <translation>der Hahn zu, oder im Stand</translation>
+    </message>
+    <message>
+        <source>the entry</source>
+        <translation>der Eintrag</translation>
+    </message>
+    <message>
+        <source>the figure entered</source>
+        <translation>die eingetragene Zahl</translation>
+    </message>
+    <message>
+        <source>the first cord</source>
+        <translation>die erste Schnur</translation>
+    </message>
+    <message>
+        <source>the first trial</source>
+        <translation>die erste Probe</translation>
+    </message>
+    <message>
+        <source>the fuel cock shut</source>
+        <translation>der Kraftstoffhahn zu</translation>
+    </message>
+    <message>
+        <source>the guard&apos;s word that it has been dealt with</source>
+        <translation>das Wort des Schaffners, dass es erledigt ist</translation>
+    </message>
+    <message>
+        <source>the handbrake of cab 1 hard, its pawl in</source>
+        <translation>die Handbremse von Führerstand 1 fest, ihre Sperrklinke ein</translation>
+    </message>
+    <message>
+        <source>the handbrake of cab 2 coming off</source>
+        <translation>das Lösen der Handbremse von Führerstand 2</translation>
+    </message>
+    <message>
+        <source>the handbrake of cab 2 on</source>
+        <translation>die Handbremse von Führerstand 2 an</translation>
+    </message>
+    <message>
+        <source>the hiss heard on the ground</source>
+        <translation>das Zischen vom Boden gehört</translation>
+    </message>
+    <message>
+        <source>the hoses judged a defect, or asked about</source>
+        <translation>die Schläuche als Mangel beurteilt, oder nachgefragt</translation>
+    </message>
+    <message>
+        <source>the jumper judged defective</source>
+        <translation>das Steuerkabel als Mangel beurteilt</translation>
+    </message>
+    <message>
+        <source>the main reservoir blown and shut</source>
+        <translation>der Hauptbehälter ausgeblasen und zu</translation>
+    </message>
+    <message>
+        <source>the needle has fallen by itself, on the way</source>
+        <translation>der Zeiger ist unterwegs von selbst gefallen</translation>
+    </message>
+    <message>
+        <source>the pin</source>
+        <translation>der Bolzen</translation>
+    </message>
+    <message>
+        <source>the pin in</source>
+        <translation>der Bolzen steckt</translation>
+    </message>
+    <message>
+        <source>the second</source>
+        <translation>die zweite</translation>
+    </message>
+    <message>
+        <source>the shift air shut</source>
+        <translation>die Schaltluft zu</translation>
+    </message>
+    <message>
+        <source>the sleeve drawn to the middle</source>
+        <translation>die Muffe in die Mitte gezogen</translation>
+    </message>
+    <message>
+        <source>the suck heard on the ground</source>
+        <translation>das Saugen vom Boden gehört</translation>
+    </message>
+    <message>
+        <source>the switch at off</source>
+        <translation>der Schalter aus</translation>
+    </message>
+    <message>
+        <source>the volts judged</source>
+        <translation>die Volt beurteilt</translation>
+    </message>
+    <message>
+        <source>the wheels may stand a tenth short of hard</source>
+        <translation>den Rädern darf ein Zehntel an fest fehlen</translation>
+    </message>
+    <message>
+        <source>third gear is in</source>
+        <translation>der dritte Gang liegt</translation>
+    </message>
+    <message>
+        <source>three times the eight seconds that count as serious already</source>
+        <translation>das Dreifache der acht Sekunden, die schon als ernst gelten</translation>
+    </message>
+    <message>
+        <source>two strokes, still valid</source>
+        <translation>zwei Schläge, noch gültig</translation>
+    </message>
+    <message>
+        <source>wheels and blocks of car 2 judged</source>
+        <translation>Räder und Klötze von Wagen 2 beurteilt</translation>
     </message>
 </context>
 <context>
