@@ -24,8 +24,11 @@ double secondsNow() {
 void sayUnknownScenario(const Context& context, const std::string& word) {
   const std::vector<std::string> names = context.places.exercises();
   const std::vector<std::string_view> known(names.begin(), names.end());
-  context.output.fault("cabwright-console: no such file or folder, and " +
-                       unit::unknownWord("exercise", word, known));
+  std::string text = unit::unknownWord("exercise", word, known);
+  // Nowhere else is there a list of them to look into, however many they are.
+  if (!known.empty() && text.find("; ") == std::string::npos)
+    text += fmt::format("; shipped: {}", fmt::join(known, ", "));
+  context.output.fault("cabwright-console: no such file or folder, and " + text);
 }
 
 std::optional<scenario::Script> loadScript(const Context& context, const std::string& word,
