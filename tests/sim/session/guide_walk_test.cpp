@@ -326,7 +326,13 @@ INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
                               {"say ask_reseat", "ask"},
                               {"set jumper home", "home"},
                               {"hold cab2.start2", "prove"},
-                              {"decide go_on", "book"}}}),
+                              {"decide go_on", "book"}}},
+                    Exercise{"not-charging",
+                             {{"set cab1.throttle 1", "revs"},
+                              {"set heater off", "loads"},
+                              {"look engine2.belts", "belt-2"},
+                              {"say tell_signaller", "tell"},
+                              {"decide restricted", "decide"}}}),
                          [](const auto& exercise) {
                            std::string name = exercise.param.name;
                            std::ranges::replace(name, '-', '_');
