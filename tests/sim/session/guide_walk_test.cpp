@@ -332,7 +332,15 @@ INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
                               {"set heater off", "loads"},
                               {"look engine2.belts", "belt-2"},
                               {"say tell_signaller", "tell"},
-                              {"decide restricted", "decide"}}}),
+                              {"decide restricted", "decide"}}},
+                    Exercise{"frost",
+                             {{"set cab1.reverser forward", "over"},
+                              {"look trailer1.blocks", "blocks"},
+                              {"set cab1.brake full", "break-off"},
+                              {"look trailer1.blocks", "look-again"},
+                              {"set cab1.handbrake off", "hold-off"},
+                              {"ring cab1.bell 2", "answer"},
+                              {"set cab1.brake 0.5", "try-brake"}}}),
                          [](const auto& exercise) {
                            std::string name = exercise.param.name;
                            std::ranges::replace(name, '-', '_');
