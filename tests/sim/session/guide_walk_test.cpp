@@ -340,7 +340,13 @@ INSTANTIATE_TEST_SUITE_P(OutOfCourse, Guided,
                               {"look trailer1.blocks", "look-again"},
                               {"set cab1.handbrake off", "hold-off"},
                               {"ring cab1.bell 2", "answer"},
-                              {"set cab1.brake 0.5", "try-brake"}}}),
+                              {"set cab1.brake 0.5", "try-brake"}}},
+                    Exercise{"dark-engine-lamp",
+                             {{"look cab1.lamps", "tacho"},
+                              {"look engine2.tray", "gauge"},
+                              {"set cab2.handbrake off", "book"},
+                              {"set cab1.handbrake off", "hold-off"},
+                              {"ring cab1.bell 2", "answer"}}}),
                          [](const auto& exercise) {
                            std::string name = exercise.param.name;
                            std::ranges::replace(name, '-', '_');
