@@ -46,10 +46,13 @@ std::optional<std::string> findPaceFault(const DeskSituation& situation, const u
       kFreezeTicks / 100);
 }
 
-// What is hidden in a thing now; of an instrument whatever is not sound.
+// Whether there is something to be found at a thing now; of an instrument whatever is not sound.
 bool isDefective(const unit::Unit& unit, const std::string& name) {
-  if (const auto item = unit::findItem(name))
-    return unit.world().item[unit::indexOf(*item)].hidden > 0;
+  if (const auto item = unit::findItem(name)) {
+    const auto shown = unit::findSignal("shows." + name);
+    return unit.world().item[unit::indexOf(*item)].hidden > 0 ||
+           (shown && unit.frame()[*shown] > 0.5F);
+  }
   const auto instrument = unit::findInstrument(name);
   return instrument && unit.world().instrument[unit::indexOf(*instrument)].condition !=
                            unit::InstrumentCondition::kSound;

@@ -39,7 +39,8 @@ void LiveRun::noteAction(const TimedAction& timed) {
   if (findIntervention(timed.action)) desk_.intervened_at = timed.tick;
   if (const auto name = findMarkName(timed.action)) {
     desk_.marks.push_back({timed.tick, timed.number, *name});
-    if (!timed.scheduled) keepMoment();
+    // One that an event sets comes back by doing the same again.
+    if (!timed.scheduled && !findGoBackFault(mode())) keepMoment();
   }
 }
 

@@ -202,5 +202,38 @@ TEST(ActiveFaults, ACopyGoesOnAlike) {
   EXPECT_EQ(rig.unit.hash(), copy.unit.hash());
 }
 
+std::uint64_t hashOf(const ActiveFaults& faults) {
+  quantity::Fnv1a64 hash;
+  faults.addTo(hash);
+  return hash.value();
+}
+
+TEST(ActiveFaults, TheHashKnowsWhatWasArmedOnTheWay) {
+  // Of those there from the start the scenario says what they are, and recordings count on their
+  // hash; what came later must tell itself.
+  const ActiveFaults small({armed("vacuum.train_pipe_leak", 1.0, 50)});
+  const ActiveFaults large({armed("vacuum.train_pipe_leak", 3.0, 50)});
+  EXPECT_EQ(hashOf(small), hashOf(large));
+  ActiveFaults one, other, elsewhere;
+  one.arm(armed("vacuum.train_pipe_leak", 1.0, 50));
+  other.arm(armed("vacuum.train_pipe_leak", 3.0, 50));
+  elsewhere.arm(armed("air.main_leak", 1.0, 50));
+  EXPECT_NE(hashOf(one), hashOf(other));
+  EXPECT_NE(hashOf(one), hashOf(elsewhere));
+  EXPECT_NE(hashOf(one), hashOf(small));
+}
+
+TEST(ActiveFaults, AreFoundByTheirIdWhateverTheirStage) {
+  FaultRig rig;
+  rig.faults.arm(armed("compressor1.belt_gone"));
+  rig.faults.arm(armed("air.main_leak", 2.0));
+  EXPECT_EQ(rig.faults.find("air.main_leak"), 1U);
+  EXPECT_EQ(rig.faults.find("air.main_leek"), std::nullopt);
+  rig.faults.clear("air.main_leak");
+  rig.run(0.02);
+  EXPECT_EQ(rig.faults.stage(1), FaultStage::kCleared);
+  EXPECT_EQ(rig.faults.find("air.main_leak"), 1U);
+}
+
 }  // namespace
 }  // namespace cabwright::fault

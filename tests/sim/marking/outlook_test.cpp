@@ -148,7 +148,7 @@ TEST(Outlook, AfterAnAThereIsNoBForATime) {
 
 RuleSpec makeAirLimit() {
   RuleSpec rule = makeRule(RuleKind::kLimit);
-  rule.condition = "cab1.air >= 75 psi";
+  rule.condition = "true.air >= 75 psi";
   rule.condition_name = "air at 75 psi or more";
   rule.for_s = 2;
   return rule;
@@ -157,7 +157,7 @@ RuleSpec makeAirLimit() {
 TEST(Outlook, AShrinkingMarginSaysWhenItRunsOut) {
   Story story(makeAirLimit());
   for (std::int64_t tick = 0; tick <= 1000; tick += 10)
-    story.frame(tick, Signal::kCab1Air, 95.0 - static_cast<double>(tick) / 100.0);
+    story.frame(tick, Signal::kTrueAir, 95.0 - static_cast<double>(tick) / 100.0);
   const Outlook falling = lookAt(story);
   EXPECT_EQ(falling.waiting, Waiting::kKeeping);
   EXPECT_THAT(falling.what, ElementsAre("air at 75 psi or more"));
@@ -165,20 +165,20 @@ TEST(Outlook, AShrinkingMarginSaysWhenItRunsOut) {
   EXPECT_EQ(falling.unit, "psi");
   // 1 psi a second: gone at 20 s, and a breach when it has lasted 2 s.
   EXPECT_NEAR(static_cast<double>(falling.breaks_at.value_or(0)), 2200.0, 2.0);
-  for (std::int64_t tick = 1010; tick <= 1400; tick += 10) story.frame(tick, Signal::kCab1Air, 85);
+  for (std::int64_t tick = 1010; tick <= 1400; tick += 10) story.frame(tick, Signal::kTrueAir, 85);
   EXPECT_FALSE(lookAt(story).breaks_at);
 }
 
 TEST(Outlook, ABreachThatHasBegunHasToEndInTime) {
   Story story(makeAirLimit());
-  story.frame(0, Signal::kCab1Air, 80).frame(100, Signal::kCab1Air, 70).frame(150);
+  story.frame(0, Signal::kTrueAir, 80).frame(100, Signal::kTrueAir, 70).frame(150);
   const Outlook begun = lookAt(story);
   EXPECT_EQ(begun.waiting, Waiting::kEnding);
   EXPECT_EQ(begun.since, 100);
   EXPECT_EQ(begun.deadline, 300);
   EXPECT_NEAR(begun.margin.value_or(0), -5.0, 1e-4);
   Story ended = story;
-  ended.frame(299, Signal::kCab1Air, 80).frame(400);
+  ended.frame(299, Signal::kTrueAir, 80).frame(400);
   EXPECT_EQ(ended.outcome(), Outcome::kPendingGood);
   story.frame(300);
   EXPECT_EQ(story.outcome(), Outcome::kBroken);
@@ -187,14 +187,14 @@ TEST(Outlook, ABreachThatHasBegunHasToEndInTime) {
 TEST(Outlook, WhatHasToHoldBeforeAndForHowLong) {
   RuleSpec rule = makeRule(RuleKind::kHoldFor);
   rule.b = {kB, "B"};
-  rule.condition = "cab1.air >= 75 psi";
+  rule.condition = "true.air >= 75 psi";
   rule.for_s = 3;
   Story story(rule);
-  story.frame(0, Signal::kCab1Air, 70);
+  story.frame(0, Signal::kTrueAir, 70);
   EXPECT_EQ(lookAt(story).waiting, Waiting::kMissing);
   EXPECT_NEAR(lookAt(story).margin.value_or(0), -5.0, 1e-4);
   EXPECT_FALSE(lookAt(story).good_from);
-  story.frame(100, Signal::kCab1Air, 80);
+  story.frame(100, Signal::kTrueAir, 80);
   EXPECT_EQ(lookAt(story).good_from, 400);
   story.frame(400);
   EXPECT_EQ(lookAt(story).waiting, Waiting::kReady);
@@ -203,19 +203,19 @@ TEST(Outlook, WhatHasToHoldBeforeAndForHowLong) {
 TEST(Outlook, WhatHasToBeReachedAndWhatHasToBeKept) {
   RuleSpec rule = makeRule(RuleKind::kReachWithin, "reach");
   rule.a = {kA, "A"};
-  rule.condition = "cab1.air >= 75 psi";
+  rule.condition = "true.air >= 75 psi";
   rule.to_s = 4;
   RuleSpec until = rule;
   until.id = "until";
   until.kind = RuleKind::kHoldUntil;
   until.b = {kB, "B"};
-  until.condition = "cab1.air < 75 psi";
+  until.condition = "true.air < 75 psi";
   Story story({rule, until});
-  story.frame(0, Signal::kCab1Air, 70).act(100, 'a').frame(110);
+  story.frame(0, Signal::kTrueAir, 70).act(100, 'a').frame(110);
   const auto all = story.marker.outlook();
   ASSERT_EQ(all.size(), 2U);
   EXPECT_EQ(all[0].waiting, Waiting::kComing);
-  EXPECT_THAT(all[0].what, ElementsAre("'cab1.air >= 75 psi'"));
+  EXPECT_THAT(all[0].what, ElementsAre("'true.air >= 75 psi'"));
   EXPECT_EQ(all[0].deadline, 500);
   EXPECT_EQ(all[1].waiting, Waiting::kKeeping);
   EXPECT_EQ(all[1].before, "B");

@@ -130,9 +130,13 @@ TEST_F(DeskPolicy, AfterAnInterventionHandsMayHelp) {
 
 TEST_F(DeskPolicy, ADefectThatIsThereIsNotExchangedForAnother) {
   EXPECT_EQ(refusal("instructor: condition end1.hoses split"), "");
-  unit_.apply(actionOf("instructor: condition end1.hoses hanging"));
+  unit_.apply(actionOf("instructor: condition end1.hoses hanging"));  // seen at the hoses
+  unit_.apply(actionOf("instructor: condition cab1.air stuck"));      // hidden in the gauge
+  unit_.advance();
   EXPECT_THAT(refusal("instructor: condition end1.hoses split"), HasSubstr("evidence"));
+  EXPECT_THAT(refusal("instructor: condition cab1.air dead"), HasSubstr("evidence"));
   EXPECT_EQ(refusal("instructor: condition end2.hoses split"), "");
+  EXPECT_EQ(refusal("instructor: condition cab2.air dead"), "");
 }
 
 }  // namespace

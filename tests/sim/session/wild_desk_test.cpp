@@ -33,6 +33,14 @@ int countSessions() {
 }
 
 class WildDesk {
+  std::size_t pick(std::size_t below) {
+    return static_cast<std::size_t>(chance_.uniformBelow(static_cast<std::uint64_t>(below)));
+  }
+  template <class Table>
+  const auto& oneOf(const Table& table) {
+    return table[pick(table.size())];
+  }
+
  public:
   WildDesk(std::uint64_t seed, const std::string& exercise)
       : chance_(seed, "desk"), situation_(shippedSituation(exercise)) {
@@ -71,13 +79,6 @@ class WildDesk {
   std::size_t faults() const { return live_->faultLog().size(); }
 
  private:
-  std::size_t pick(std::size_t below) {
-    return static_cast<std::size_t>(chance_.uniformBelow(static_cast<std::uint64_t>(below)));
-  }
-  template <class Table>
-  const auto& oneOf(const Table& table) {
-    return table[pick(table.size())];
-  }
   std::string nextFile() {
     files_.push_back(folder_ / ("session" + std::to_string(files_.size())));
     return files_.back();
@@ -94,7 +95,7 @@ class WildDesk {
       words.ramp_ticks = static_cast<std::int64_t>(pick(6000));
     if (pick(3) == 0) words.after_ticks = static_cast<std::int64_t>(pick(3000));
     if (pick(4) == 0)
-      words.when = std::get<unit::Condition>(unit::Condition::parse("true.rpm1 > 300 rpm"));
+      words.when = std::get<unit::Condition>(unit::Condition::parse("cab1.rpm1 > 300 rpm"));
     return unit::toText(scenario::makeArm(words));
   }
 
