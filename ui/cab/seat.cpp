@@ -109,6 +109,12 @@ Answer Seat::act(std::string verb, std::string object, std::string argument) {
   return answer;
 }
 
+session::Taken Seat::takeFor(const unit::Action& action) {
+  const session::Taken taken = run_->take(action);
+  Q_EMIT frameChanged();
+  return taken;
+}
+
 Answer Seat::setControl(unit::Control c, double value) {
   const unit::ControlInfo& info = unit::controlInfo(c);
   const Answer answer = act("set", std::string(info.name), unit::positionName(info, value));

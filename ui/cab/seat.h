@@ -58,6 +58,9 @@ class Seat : public QObject {
   /// Everything a trainee can do, in the words of actions. Never throws; after the end of the run
   /// nothing is accepted.
   Answer act(std::string verb, std::string object, std::string argument = {});
+  /// What somebody else does in this run: the instructor, the guard, the signaller. The trainee is
+  /// told nothing but what the world shows.
+  session::Taken takeFor(const unit::Action& action);
   Answer setControl(unit::Control c, double value);
   Answer hold(unit::Control c, std::optional<double> value = {});
   Answer release(unit::Control c);
