@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Plays a script of an exercise up to a second and draws a page of the instructor's desk, to look
 // at:
-//   desk_shot OUT.png PAGE SCENARIO SCRIPT SECOND day|night WIDTH HEIGHT [NUMBER]
-// PAGE is strips, truth, person or verdicts; NUMBER the preset of the strips.
+//   desk_shot OUT.png PAGE SCENARIO SCRIPT SECOND day|night WIDTH HEIGHT [SECOND:ACTION ...]
+// PAGE is strips, strips0 to strips6 (by preset), truth, person or verdicts. At each SECOND the
+// ACTION is done besides, "60:instructor: mark first start".
 #include <QApplication>
 #include <QImage>
 #include <cstdio>
@@ -10,35 +11,42 @@
 #include <string>
 
 #include "desk/live_strips.h"
+#include "desk/person_view.h"
+#include "desk/truth_view.h"
+#include "desk/verdict_view.h"
+#include "desk_play.h"
 #include "drawing/face.h"
-#include "played_run.h"
 
 namespace cabwright {
 namespace {
 
-std::unique_ptr<desk::LivePage> makePage(const std::string& name, const std::string& number) {
-  if (name == "strips") {
-    auto page = std::make_unique<desk::LiveStrips>();
-    if (!number.empty()) page->choosePreset(std::stoul(number));
+std::unique_ptr<desk::LivePage> makePage(desk::Desk& desk, const std::string& name) {
+  if (name.starts_with("strips")) {
+    auto page = std::make_unique<desk::LiveStrips>(desk);
+    if (name.size() > 6) page->choosePreset(std::stoul(name.substr(6)));
     return page;
   }
+  if (name == "truth") return std::make_unique<desk::TruthView>(desk);
+  if (name == "person") return std::make_unique<desk::PersonView>(desk);
+  if (name == "verdicts") return std::make_unique<desk::VerdictView>(desk);
   return nullptr;
 }
 
 int run(int argc, char** argv) {
   if (argc < 9) return 2;
-  const std::string name = argv[2];
-  const auto page = makePage(name, argc > 9 ? argv[9] : "");
+  const auto seat = tests::sitDown(argv[3]);
+  desk::Desk desk;
+  desk.setStyle({argv[6] == std::string("night") ? drawing::Theme::kNight : drawing::Theme::kDay,
+                 desk.style().scale});
+  const auto page = makePage(desk, argv[2]);
   if (page == nullptr) return 3;
-  const session::LiveRun* seen = nullptr;
-  const auto live = tests::playLive(CABWRIGHT_SOURCE_DIR, argv[3], argv[4], {},
-                                    std::stoll(argv[5]) * session::kTicksPerSecond,
-                                    [&](session::LiveRun& run) {
-                                      if (seen == nullptr) page->setRun(seen = &run);
-                                      page->refresh();
-                                    });
-  if (live == nullptr) return 3;
-  page->setTheme(std::string(argv[6]) == "night" ? drawing::Theme::kNight : drawing::Theme::kDay);
+  desk.setSeat(seat.get());
+  std::multimap<double, std::string> notes;
+  for (int k = 9; k < argc; ++k) {
+    const std::string note = argv[k];
+    notes.emplace(std::stod(note), note.substr(note.find(':') + 1));
+  }
+  tests::playScript(*seat, argv[3], argv[4], std::stod(argv[5]), notes);
   page->resize(std::stoi(argv[7]), std::stoi(argv[8]));
   page->show();
   for (int k = 0; k < 5; ++k) QApplication::processEvents();

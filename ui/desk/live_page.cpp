@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/live_page.h"
 
-#include <QApplication>
-#include <QEvent>
-#include <QFontInfo>
 #include <QPaintEvent>
 #include <QPainter>
 #include <algorithm>
@@ -14,17 +11,6 @@
 namespace cabwright::desk {
 
 using drawing::Tone;
-
-namespace {
-
-constexpr double kLeastTypePx = 13;
-
-}  // namespace
-
-double calcFontScale() {
-  const double px = QFontInfo(QApplication::font()).pixelSize();
-  return std::max(kLeastTypePx, px) / drawing::kText;
-}
 
 int toPixels(double u, double scale) { return static_cast<int>(std::lround(u * scale)); }
 
@@ -54,49 +40,32 @@ QString pageStyle(const after::SheetLook& look) {
       .arg(bar / 2 - 2);
 }
 
-LivePage::LivePage(QWidget* parent) : QWidget(parent) { look_.scale = calcFontScale(); }
-
-void LivePage::setRun(const session::LiveRun* run) {
-  run_ = run;
-  forget();
-  refresh();
-  update();
+LivePage::LivePage(Desk& desk, QWidget* parent)
+    : QWidget(parent), desk_(desk), look_{desk.style().theme, desk.style().scale} {
+  connect(&desk, &Desk::changed, this, &LivePage::refresh);
+  connect(&desk, &Desk::runChanged, this, [this] {
+    forget();
+    refresh();
+    update();
+  });
+  connect(&desk, &Desk::restyled, this, &LivePage::takeStyle);
 }
 
 void LivePage::refresh() {
-  if (run_ == nullptr) return;
+  if (run() == nullptr) return;
   keep();
   if (isVisible()) showRun();
 }
 
-void LivePage::setTheme(drawing::Theme theme) {
-  if (theme == look_.theme) return;
-  look_.theme = theme;
-  applyLook();
-}
-
-void LivePage::setScale(double px_per_u) {
-  own_scale_ = true;
-  if (px_per_u == look_.scale) return;
-  look_.scale = px_per_u;
-  applyLook();
-}
-
-void LivePage::applyLook() {
+void LivePage::takeStyle() {
+  look_ = {desk_.style().theme, desk_.style().scale};
   restyle();
   update();
 }
 
 void LivePage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
-  if (run_ != nullptr) showRun();
-}
-
-void LivePage::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (own_scale_ || event->type() != QEvent::ApplicationFontChange) return;
-  look_.scale = calcFontScale();
-  applyLook();
+  refresh();
 }
 
 void LivePage::paintEvent(QPaintEvent* event) {

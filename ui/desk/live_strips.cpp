@@ -16,14 +16,14 @@ using drawing::Tone;
 
 namespace {
 
-constexpr double kSide = 16, kTop = 10, kBar = 46, kList = 372, kGutter = 22, kField = 40;
+constexpr double kSide = 16, kTop = 10, kBar = 46, kList = 410, kGutter = 22, kField = 40;
 constexpr std::array<int, 3> kMinutes{1, 5, 20};
 constexpr std::int64_t kTicksPerMinute = 60 * session::kTicksPerSecond;
 
 }  // namespace
 
-LiveStrips::LiveStrips(QWidget* parent)
-    : LivePage(parent),
+LiveStrips::LiveStrips(Desk& desk, QWidget* parent)
+    : LivePage(desk, parent),
       model_(new SignalListModel(this)),
       search_(new QLineEdit(this)),
       list_(new SignalList(look(), *model_, this)),
@@ -90,9 +90,8 @@ void LiveStrips::makeBar() {
 }
 
 void LiveStrips::choose(const std::vector<unit::Signal>& signals) {
-  chosen_.assign(signals.begin(),
-                 signals.begin() + static_cast<std::ptrdiff_t>(
-                                       std::min(signals.size(), kMostSignals)));
+  chosen_.assign(signals.begin(), signals.begin() + static_cast<std::ptrdiff_t>(
+                                                        std::min(signals.size(), kMostSignals)));
   takeChoice();
 }
 
@@ -125,8 +124,7 @@ void LiveStrips::takeChoice() {
 
 void LiveStrips::setMinutes(int minutes) {
   pane_->setWindow(minutes * kTicksPerMinute);
-  for (std::size_t k = 0; k < kMinutes.size(); ++k)
-    windows_[k]->setChecked(kMinutes[k] == minutes);
+  for (std::size_t k = 0; k < kMinutes.size(); ++k) windows_[k]->setChecked(kMinutes[k] == minutes);
 }
 
 int LiveStrips::minutes() const { return static_cast<int>(pane_->window() / kTicksPerMinute); }
@@ -134,7 +132,8 @@ int LiveStrips::minutes() const { return static_cast<int>(pane_->window() / kTic
 void LiveStrips::askWindow(int direction) {
   const auto now = std::ranges::find(kMinutes, minutes()) - kMinutes.begin();
   const auto last = static_cast<std::ptrdiff_t>(kMinutes.size()) - 1;
-  setMinutes(kMinutes[static_cast<std::size_t>(std::clamp<std::ptrdiff_t>(now + direction, 0, last))]);
+  setMinutes(
+      kMinutes[static_cast<std::size_t>(std::clamp<std::ptrdiff_t>(now + direction, 0, last))]);
 }
 
 void LiveStrips::say(const QString& words) {

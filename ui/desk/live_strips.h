@@ -22,7 +22,7 @@ namespace cabwright::desk {
 class LiveStrips : public LivePage {
   Q_OBJECT
  public:
-  explicit LiveStrips(QWidget* parent = nullptr);
+  explicit LiveStrips(Desk& desk, QWidget* parent = nullptr);
   ~LiveStrips() override;
 
   [[nodiscard]] const std::vector<unit::Signal>& chosen() const { return chosen_; }

@@ -53,9 +53,7 @@ class RunEvents {
  private:
   bool updateFaults(const session::LiveRun& run);
   void add(RunEvent event);
-  std::size_t seen_actions_ = 0, seen_marks_ = 0;
-  bool began_ = false;
-  std::vector<fault::FaultStage> stages_;
+  std::size_t seen_actions_ = 0, seen_marks_ = 0, seen_faults_ = 0;
   std::vector<RunEvent> events_;
   std::vector<FaultStay> faults_;
 };

@@ -8,6 +8,7 @@
 
 #include "after/words.h"
 #include "unit/controls.h"
+#include "unit/items.h"
 
 namespace cabwright::desk {
 
@@ -60,14 +61,26 @@ bool isControl(Signal signal) {
   });
 }
 
+// "engine 2" of "true.engine2.rpm"; empty if it is of none.
+QString partOf(std::string_view name) {
+  for (const char* part : {"engine", "drive"}) {
+    const std::size_t at = name.find(part);
+    if (at == std::string_view::npos) continue;
+    const std::size_t digit = at + std::string_view(part).size();
+    if (digit >= name.size() || (name[digit] != '1' && name[digit] != '2')) continue;
+    const QString words = QString::fromLatin1(part) + QLatin1Char(' ') + QLatin1Char(name[digit]);
+    return QCoreApplication::translate("Signal", words.toUtf8().constData());
+  }
+  return {};
+}
+
 // What belongs into one strip: one unit. Levers have none and are not what lamps are.
 std::string_view groupOf(Signal signal) {
   return isControl(signal) ? "lever" : unit::signalInfo(signal).unit;
 }
 
 const std::array<Tone, 4> kTones{Tone::kCurve1, Tone::kCurve2, Tone::kCurve3, Tone::kCurve4};
-const std::array<std::vector<double>, 4> kDashes{
-    {{}, {10, 5}, {2.5, 4}, {12, 4, 2.5, 4}}};
+const std::array<std::vector<double>, 4> kDashes{{{}, {10, 5}, {2.5, 4}, {12, 4, 2.5, 4}}};
 
 // Twelve curves of one strip differ in tone or dash, any two neighbours in both.
 after::Curve makeCurve(Signal signal, std::size_t which) {
@@ -138,7 +151,24 @@ QString quantityName(std::string_view unit) {
   return quantity == nullptr ? QString() : QCoreApplication::translate("Quantity", quantity->name);
 }
 
-QString signalText(Signal signal) { return after::signalName(signal); }
+QString signalText(Signal signal) {
+  const unit::SignalInfo& info = unit::signalInfo(signal);
+  for (const std::string_view act : {"judged.", "looked.", "booked."})
+    if (info.name.starts_with(act)) return after::signalName(signal);
+  if (isControl(signal)) return after::signalName(signal);
+  const std::size_t dot = info.name.find('.');
+  if (dot != std::string_view::npos && unit::findItem(info.name.substr(dot + 1))) {
+    const QString item = after::itemName(info.name.substr(dot + 1));
+    return info.name.starts_with("shows.")
+               ? QCoreApplication::translate("Signal", "%1: what it shows").arg(item)
+               : QCoreApplication::translate("Signal", "%1: defect").arg(item);
+  }
+  QString words = QCoreApplication::translate("Signal", toQt(info.text).toUtf8().constData());
+  if (!words.isEmpty()) words[0] = words[0].toUpper();
+  const QString part = partOf(info.name);
+  if (part.isEmpty() || words.contains(part, Qt::CaseInsensitive)) return words;
+  return QCoreApplication::translate("Signal", "%1, %2").arg(words, part);
+}
 
 QString layerName(unit::Layer layer) {
   switch (layer) {

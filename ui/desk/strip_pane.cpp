@@ -14,9 +14,16 @@
 namespace cabwright::desk {
 namespace {
 
-constexpr double kLeft = 190, kLeastLegend = 250, kMostLegend = 350, kTop = 6, kFoot = 76;
+constexpr double kLeft = 190, kLeastLegend = 300, kMostLegend = 430, kTop = 6, kFoot = 76;
 constexpr double kPlotGap = 12, kLead = 24, kLeastPlot = 46;
 constexpr int kMostFaultRows = 3;
+
+// The first curve of a plot is the solid one: it lies below those with gaps, so that both are seen
+// where they run together.
+std::vector<after::Plot> reversed(std::vector<after::Plot> plots) {
+  for (after::Plot& plot : plots) std::ranges::reverse(plot.curves);
+  return plots;
+}
 
 // The layer above the curves: Qt Charts would cover what the pane itself paints there.
 class Over : public QWidget {
@@ -60,11 +67,9 @@ StripPane::~StripPane() = default;
 void StripPane::setSignals(const std::vector<unit::Signal>& signals) {
   plots_ = groupSignals(signals);
   for (after::Plot& plot : plots_) fitScale(plot, tape_);
-  curves_->setPlots(
-      [this](unit::Signal signal, std::int64_t from, std::int64_t to) {
-        return tape_.points(signal, from, to);
-      },
-      plots_);
+  curves_->setPlots([this](unit::Signal signal, std::int64_t from,
+                           std::int64_t to) { return tape_.points(signal, from, to); },
+                    reversed(plots_));
   arrange();
   announce();
 }
@@ -151,7 +156,7 @@ void StripPane::arrange() {
   const double width = this->width() / look_.scale, height = this->height() / look_.scale;
   layout_ = {};
   layout_.left = kLeft;
-  const double legend = std::clamp(width * 0.24, kLeastLegend, kMostLegend);
+  const double legend = std::clamp(width * 0.3, kLeastLegend, kMostLegend);
   layout_.right = std::max(kLeft + 100, width - legend);
   layout_.lanes_top = laneY(0);
   layout_.actions_y = laneY(3);
@@ -201,7 +206,8 @@ std::vector<StripPane::FaultBar> StripPane::faultBars() const {
   for (const FaultStay& stay : events_.faults()) {
     const std::int64_t to = stay.to.value_or(tape_.lastTick());
     if (to < shown.from || stay.from > shown.to) continue;
-    const auto row = std::ranges::find_if(free_from, [&](std::int64_t t) { return t <= stay.from; });
+    const auto row =
+        std::ranges::find_if(free_from, [&](std::int64_t t) { return t <= stay.from; });
     const auto which = row == free_from.end() ? kMostFaultRows - 1 : row - free_from.begin();
     free_from[static_cast<std::size_t>(which)] = stay.to.value_or(INT64_MAX);
     bars.push_back({&stay, static_cast<int>(which)});

@@ -22,7 +22,7 @@ using drawing::VerdictSign;
 namespace {
 
 constexpr double kScaleRight = 182, kCapHalf = 0.36 * drawing::kText, kTimeWidth = 116;
-constexpr double kFlagHeight = 22, kMostFlag = 150, kSignRoom = 21, kNear = 7;
+constexpr double kFlagHeight = 22, kMostFlag = 150, kSignRoom = 21, kNear = 7, kLimits = 52;
 
 VerdictSign signOf(EventKind kind) {
   return kind == EventKind::kMet        ? VerdictSign::kGood
@@ -182,7 +182,9 @@ void StripPane::paintPoles(drawing::Pen& pen) const {
 }
 
 void StripPane::paintPlot(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const {
-  pen.rect(box, drawing::kNoLine, Tone::kFace);
+  // Paper before the run began.
+  const double begin = std::clamp(xIn(0), box.left(), box.right());
+  pen.rect({QPointF(begin, box.top()), box.bottomRight()}, drawing::kNoLine, Tone::kFace);
   for (const std::int64_t tick : after::axisTicks(layout_, span(), kTimeWidth)) {
     const double x = xIn(tick);
     if (tick >= 0) pen.line({x, box.top()}, {x, box.bottom()}, {drawing::kHairline, Tone::kHair});
@@ -209,18 +211,19 @@ void StripPane::paintScale(drawing::Pen& pen, const after::Plot& plot, const QRe
     pen.text({kScaleRight, std::clamp(y + kCapHalf, box.top() + 13, box.bottom())}, figure,
              {.anchor = Anchor::kEnd, .tone = Tone::kInk2});
   }
+  double above = 1e9;  // figures keep clear of each other, the triangles stay at their lines
   for (const double limit : plot.limits) {
     const double y = y_of(limit);
     pen.line({box.left(), y}, {box.right(), y}, {drawing::kThin, Tone::kRule, {7, 5}, false});
-    pen.polygon({{{box.left(), y}, {box.left() + 9, y - 5}, {box.left() + 9, y + 5}}},
+    pen.polygon({{{box.right() + 3, y}, {box.right() + 12, y - 5}, {box.right() + 12, y + 5}}},
                 drawing::kNoLine, Tone::kInk);
-    if (box.height() > 90)
-      pen.text({box.left() + 13, y - 4}, QString::number(limit), {.bold = true, .on = Tone::kFace});
+    above = std::min(y + kCapHalf, above - 18);
+    pen.text({box.right() + 16, above}, QString::number(limit), {.bold = true});
   }
 }
 
 void StripPane::paintLegend(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const {
-  const double left = box.right() + 16, right = width() / look_.scale - 4;
+  const double left = box.right() + kLimits, right = width() / look_.scale - 4;
   const auto n = static_cast<double>(plot.curves.size());
   const double lead = std::min(25.0, (box.height() + 4) / n);
   double y = box.top() + 16;
@@ -250,7 +253,7 @@ void StripPane::paintAxis(drawing::Pen& pen) const {
     pen.text({x, y + 26}, timeText(tick), {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
   }
   pen.text({layout_.right, y + 26}, timeText(span().to), {.anchor = Anchor::kEnd, .bold = true});
-  pen.text({layout_.right + 16, y + 26},
+  pen.text({layout_.right + kLimits, y + 26},
            isHeld() ? tr("held, %1 ago").arg(timeText(tape_.lastTick() - *held_to_)) : tr("now"),
            {.tone = isHeld() ? Tone::kHand : Tone::kInk2});
 }
@@ -294,8 +297,7 @@ void StripPane::paintOver(drawing::Pen& pen) const {
 
 QRectF StripPane::cursorTag() const {
   const double wide = drawing::textWidth(timeText(*cursor_, true), drawing::kText, true) + 16;
-  const double left =
-      std::clamp(xIn(*cursor_) - wide / 2, layout_.left - 40, layout_.right - wide);
+  const double left = std::clamp(xIn(*cursor_) - wide / 2, layout_.left - 40, layout_.right - wide);
   return {left, layout_.axis_y + 8, wide, 26};
 }
 

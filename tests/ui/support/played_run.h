@@ -2,7 +2,6 @@
 // A shipped exercise played by one of its scripts to the end, as somebody would have sat in it.
 #pragma once
 
-#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -12,17 +11,13 @@
 
 namespace cabwright::tests {
 
-/// Shown the run after each tick; may do something in it.
-using Watch = std::function<void(session::LiveRun&)>;
-
 /// `source` is the folder that holds scenarios/. Empty, with a word on the error stream, when
-/// anything cannot be read or played. Stops at `last_tick` at the latest, and is not ended.
-inline std::unique_ptr<session::LiveRun> playLive(const std::string& source,
-                                                  const std::string& exercise,
-                                                  const std::string& script,
-                                                  std::optional<scenario::Mode> mode = {},
-                                                  std::int64_t last_tick = 1'000'000,
-                                                  const Watch& watch = {}) {
+/// anything cannot be read or played. Stops at `last_tick` at the latest.
+inline std::unique_ptr<session::LiveRun> playRun(const std::string& source,
+                                                 const std::string& exercise,
+                                                 const std::string& script,
+                                                 std::optional<scenario::Mode> mode = {},
+                                                 std::int64_t last_tick = 1'000'000) {
   const std::string folder = source + "/scenarios/" + exercise + "/";
   const auto say = [](const scenario::FileFaults& faults) {
     for (const scenario::FileFault& fault : faults)
@@ -48,19 +43,8 @@ inline std::unique_ptr<session::LiveRun> playLive(const std::string& source,
     if (runner.fault()) return say({*runner.fault()});
     if (runner.isDone()) --rest;
     live->advance(1);
-    if (watch) watch(*live);
   }
-  return live;
-}
-
-/// The same, and ended.
-inline std::unique_ptr<session::LiveRun> playRun(const std::string& source,
-                                                 const std::string& exercise,
-                                                 const std::string& script,
-                                                 std::optional<scenario::Mode> mode = {},
-                                                 std::int64_t last_tick = 1'000'000) {
-  auto live = playLive(source, exercise, script, mode, last_tick);
-  if (live) live->finish("finished");
+  live->finish("finished");
   return live;
 }
 

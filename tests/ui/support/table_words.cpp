@@ -130,6 +130,10 @@ void addSignals(Collector& words) {
         [&](std::string_view act) { return info.name.starts_with(act); });
     if (of_item || isControl(info.id)) continue;
     words.add("Signal", info.text.substr(0, info.text.find_first_of(",:;")));
+    // What the desk calls it; of things to look at it has the thing's name instead.
+    const std::size_t first_dot = info.name.find('.');
+    if (first_dot == std::string_view::npos || !unit::findItem(info.name.substr(first_dot + 1)))
+      words.add("Signal", info.text);
     for (std::string_view name = info.name; !name.empty();) {
       const std::size_t dot = std::min(name.find('.'), name.size());
       const std::string_view part = name.substr(0, dot);
