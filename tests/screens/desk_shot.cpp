@@ -2,7 +2,8 @@
 // Plays a script of an exercise up to a second and draws a page of the instructor's desk, to look
 // at:
 //   desk_shot OUT.png PAGE SCENARIO SCRIPT SECOND day|night WIDTH HEIGHT [SECOND:ACTION ...]
-// PAGE is strips, strips0 to strips6 (by preset), truth, person or verdicts. At each SECOND the
+// PAGE is strips, strips0 to strips6 (by preset), truth, person or verdicts; desk0 and so on is the
+// whole desk with that page. At each SECOND the
 // ACTION is done besides, "60:instructor: mark first start".
 #include <QApplication>
 #include <QImage>
@@ -10,6 +11,7 @@
 #include <memory>
 #include <string>
 
+#include "desk/desk_window.h"
 #include "desk/live_strips.h"
 #include "desk/person_view.h"
 #include "desk/truth_view.h"
@@ -20,7 +22,7 @@
 namespace cabwright {
 namespace {
 
-std::unique_ptr<desk::LivePage> makePage(desk::Desk& desk, const std::string& name) {
+std::unique_ptr<QWidget> makePage(desk::Desk& desk, const std::string& name) {
   if (name.starts_with("strips")) {
     auto page = std::make_unique<desk::LiveStrips>(desk);
     if (name.size() > 6) page->choosePreset(std::stoul(name.substr(6)));
@@ -29,6 +31,11 @@ std::unique_ptr<desk::LivePage> makePage(desk::Desk& desk, const std::string& na
   if (name == "truth") return std::make_unique<desk::TruthView>(desk);
   if (name == "person") return std::make_unique<desk::PersonView>(desk);
   if (name == "verdicts") return std::make_unique<desk::VerdictView>(desk);
+  if (name.starts_with("desk")) {
+    auto window = std::make_unique<desk::DeskWindow>(desk);
+    if (name.size() > 4) window->tabs()->setCurrentIndex(std::stoi(name.substr(4)));
+    return window;
+  }
   return nullptr;
 }
 

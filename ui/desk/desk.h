@@ -66,6 +66,8 @@ class Desk : public QObject {
   void runChanged();
   /// Something was done here, in the words of the record.
   void taken(const QString& words);
+  /// Something goes on that takes its time: how far it is.
+  void told(const QString& words);
   /// Something was refused, and why.
   void fault(const QString& words);
   /// Theme or size of type is another.

@@ -13,6 +13,10 @@
 #include "cab/names.h"
 #include "cab/you_parts.h"
 #include "desk/desk_look.h"
+#include "desk/live_strips.h"
+#include "desk/person_view.h"
+#include "desk/truth_view.h"
+#include "desk/verdict_view.h"
 
 namespace cabwright::desk {
 
@@ -45,9 +49,8 @@ DeskWindow::DeskWindow(Desk& desk, QWidget* parent)
       tabs_(new QTabBar(this)),
       pages_(new QStackedWidget(this)),
       faults_(new FaultPage(desk, this)),
-      people_(new PeoplePage(desk, this)),
-      situation_(new SituationPage(desk, this)),
-      bar_(new ControlBar(desk, this)) {
+      people_(nullptr),
+      situation_(nullptr) {
   setWindowTitle(tr("Cabwright: instructor's desk"));
   setAccessibleName(tr("Instructor's desk"));
   title_->setObjectName(QStringLiteral("title"));
@@ -71,16 +74,25 @@ DeskWindow::DeskWindow(Desk& desk, QWidget* parent)
   column->addLayout(head);
   column->addWidget(tabs_);
   column->addWidget(pages_, 1);
-  column->addWidget(bar_);
-  column->addWidget(said_);
   connect(tabs_, &QTabBar::currentChanged, pages_, &QStackedWidget::setCurrentIndex);
   addPage(tr("Faults"), faults_);
-  addPage(tr("People"), people_);
-  addPage(tr("Situation"), situation_);
+  addPage(tr("Strips"), new LiveStrips(desk_, this));
+  addPage(tr("True values"), new TruthView(desk_, this));
+  addPage(tr("Trainee"), new PersonView(desk_, this));
+  addPage(tr("Verdicts"), new VerdictView(desk_, this));
+  addPage(tr("People"), people_ = new PeoplePage(desk_, this));
+  addPage(tr("Situation"), situation_ = new SituationPage(desk_, this));
+  bar_ = new ControlBar(desk_, this);  // behind the pages, so that Tab comes to it after them
+  column->addWidget(bar_);
+  column->addWidget(said_);
   connect(&desk_, &Desk::changed, this, &DeskWindow::refresh);
   connect(&desk_, &Desk::runChanged, this, &DeskWindow::refresh);
   connect(&desk_, &Desk::restyled, this, &DeskWindow::restyle);
   connect(&desk_, &Desk::taken, this, [this](const QString& words) { say(words, false); });
+  connect(&desk_, &Desk::told, this, [this](const QString& words) {
+    say(words, false);
+    said_->repaint();  // whoever tells it has no time for events
+  });
   connect(&desk_, &Desk::fault, this, [this](const QString& words) { say(words, true); });
   makeKeys();
   restyle();

@@ -61,7 +61,7 @@ class DeskWindow : public QWidget {
   FaultPage* faults_;
   PeoplePage* people_;
   SituationPage* situation_;
-  ControlBar* bar_;
+  ControlBar* bar_ = nullptr;
 };
 
 }  // namespace cabwright::desk

@@ -33,11 +33,12 @@ void drawGround(Pen& pen) {
 
 void drawBody(Pen& pen, bool car2) {
   const auto at = [car2](double x, double y) { return QPointF(car2 ? x : mirrored(x), y); };
-  QPainterPath body(at(kGapLeft, kMid - kBodyOff));
+  const double inner = car2 ? kGapLeft : mirrored(kGapRight);
+  QPainterPath body(at(inner, kMid - kBodyOff));
   body.lineTo(at(kNose + 26, kMid - kBodyOff));
   body.quadTo(at(kNose + 2, kMid - kBodyOff + 6), at(kNose, kMid));
   body.quadTo(at(kNose + 2, kMid + kBodyOff - 6), at(kNose + 26, kMid + kBodyOff));
-  body.lineTo(at(kGapLeft, kMid + kBodyOff));
+  body.lineTo(at(inner, kMid + kBodyOff));
   body.closeSubpath();
   pen.path(body, {kNorm, Tone::kInk, {}, false}, Tone::kFace);
   const double wall = kNose + kCabDepth;

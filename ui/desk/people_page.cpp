@@ -160,6 +160,7 @@ void PeoplePage::makeSignals() {
     }
   }
   delete signal_column_->replaceWidget(signals_, now);
+  signals_->hide();
   signals_->deleteLater();
   signals_ = now;
 }

@@ -61,6 +61,10 @@ SituationPage::SituationPage(Desk& desk, QWidget* parent)
   trainee_->setPlaceholderText(tr("name or number; may be empty"));
   trainee_->setMaxLength(24);
   summary_->setWordWrap(true);
+  trainee_->setMinimumWidth(260);
+  exercise_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  exercise_->setMinimumContentsLength(34);
+  for (QComboBox* choice : {mode_, weather_}) choice->setMinimumContentsLength(12);
   for (const auto mode :
        {scenario::Mode::kGuided, scenario::Mode::kPractice, scenario::Mode::kAssessment})
     mode_->addItem(cab::modeText(mode), static_cast<int>(mode));
@@ -87,13 +91,13 @@ SituationPage::SituationPage(Desk& desk, QWidget* parent)
   add(tr("Seed"), {seed_});
   grid->setColumnStretch(1, 1);
   summary_->setMinimumWidth(420);
+  auto* last = new QHBoxLayout;
+  last->addWidget(begin_);
+  last->addStretch(1);
+  grid->addLayout(last, line, 1);
   auto* column = new QVBoxLayout;
   column->addWidget(makeHeading(tr("What begins"), this));
   column->addLayout(grid);
-  auto* last = new QHBoxLayout;
-  last->addStretch(1);
-  last->addWidget(begin_);
-  column->addLayout(last);
   column->addStretch(1);
   auto* page = new QHBoxLayout(this);
   page->setContentsMargins(0, 8, 0, 0);

@@ -97,6 +97,23 @@ QString capital(QString words) {
   return words;
 }
 
+// "gearbox 2, band of gear 3" is translated as "gearbox %1, band of gear %2".
+QString numberedWords(std::string_view english) {
+  QString pattern;
+  QStringList numbers;
+  for (const QChar c : text(english)) {
+    if (c.isDigit()) {
+      numbers << QString(c);
+      pattern += QLatin1Char('%') + QString::number(numbers.size());
+    } else {
+      pattern += c;
+    }
+  }
+  QString words = wording::translateEntry("Fault", pattern);
+  for (const QString& number : numbers) words = words.arg(number);
+  return words;
+}
+
 }  // namespace
 
 std::size_t findSpot(std::string_view id) {
@@ -154,7 +171,7 @@ QString faultWords(std::string_view english) {
 
 QString whereText(const fault::FaultSpec& spec) {
   // Of an instrument only its name stands there: "cab1.train_pipe".
-  if (spec.system != "instruments") return capital(faultWords(spec.where));
+  if (spec.system != "instruments") return capital(numberedWords(spec.where));
   const QString name = text(spec.where);
   const qsizetype dot = name.indexOf(QLatin1Char('.'));
   QString what = name.mid(dot + 1).replace(QLatin1Char('_'), QLatin1Char(' '));

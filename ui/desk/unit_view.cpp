@@ -17,7 +17,7 @@ using drawing::Tone;
 
 namespace {
 
-constexpr double kWordsAbove = 24, kWordsBelow = kUnitHeight - 10;  // baselines
+constexpr double kWordsAbove = 24, kWordsBelow = kUnitHeight - 14;  // baselines
 constexpr double kBetweenWords = 26, kWidest = 420;
 constexpr QPointF kPointedAt{64, 64};  // baseline of the name of the spot that is pointed at
 

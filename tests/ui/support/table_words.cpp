@@ -6,6 +6,7 @@
 #include <iterator>
 #include <string_view>
 
+#include "fault/fault.h"
 #include "marking/judgement.h"
 #include "marking/rule.h"
 #include "unit/condition.h"
@@ -164,6 +165,35 @@ void addSheet(Collector& words) {
     words.add("Position", how);
 }
 
+// Numbers of things are places of the entry: "gearbox %1, band of gear %2".
+std::string withoutNumbers(std::string_view words) {
+  std::string pattern;
+  int count = 0;
+  for (const char c : words) {
+    if (c >= '0' && c <= '9')
+      pattern += "%" + std::to_string(++count);
+    else
+      pattern += c;
+  }
+  return pattern;
+}
+
+void addFaults(Collector& words) {
+  for (const fault::FaultSpec& spec : fault::faultCatalogue()) {
+    if (spec.system != "instruments") {
+      words.add("Fault", withoutNumbers(spec.where));
+    } else {
+      const std::string_view where = spec.where;
+      const std::string_view place = where.substr(0, where.find('.'));
+      words.add("Fault", spaced(afterDot(where)));
+      words.add("Fault", place.substr(0, place.find_first_of("12")));
+    }
+    for (const std::string_view text : std::initializer_list<std::string_view>{
+             spec.text, spec.symptom, spec.decision, spec.size.unit, spec.size.of})
+      words.add("Fault", text);
+  }
+}
+
 // The texts of one "refuse(...)", up to the end of the statement.
 void addRefusal(std::string_view statement, Collector& words) {
   for (std::size_t at = statement.find('"'); at != std::string_view::npos;) {
@@ -184,6 +214,7 @@ TableWords collectTableWords() {
   addInterlocks(words);
   addSignals(words);
   addSheet(words);
+  addFaults(words);
   words.add("Seen", "dark");
   words.add("Seen", "the run is over");
   words.add("Seen", "the lamp has its current and stays dark: it is the lamp itself");
