@@ -90,7 +90,10 @@ class MomentWriter {
       const std::vector<DraftTable> was = std::move(draft_.list(section));
       draft_.list(section).clear();
       if (section == S::kFault) putFaults();
-      if (section == S::kHidden) putHidden();
+      if (section == S::kHidden) {
+        putHidden();
+        putHiddenControls();
+      }
       if (section == S::kEvent) putEvents();
       keepOrigins(was, draft_.list(section), isSameThing);
     }
@@ -203,6 +206,31 @@ class MomentWriter {
       table.set(unit::findInstrument(s.name) ? "instrument" : "item", s.name);
       table.set("condition", s.value);
       list.push_back(std::move(table));
+    }
+  }
+
+  // Some defects are a control out of its place and nothing else ("hanging" hoses): what the
+  // scenario hid stays hidden, or nobody would count it as found.
+  void putHiddenControls() {
+    std::vector<scenario::Hidden> all = loaded_.scenario.hidden;
+    for (const scenario::Draw& draw : loaded_.scenario.draws)
+      all.insert(all.end(), draw.choices.begin(), draw.choices.end());
+    for (const scenario::Hidden& hidden : all) {
+      const auto item = hidden.condition ? unit::findItem(hidden.condition->name) : std::nullopt;
+      if (!item) continue;
+      const unit::ItemInfo& info = unit::itemInfo(*item);
+      const auto n = unit::findItemCondition(info, hidden.condition->value);
+      if (!n || *n == 0 || run_.unit().presentCondition(*item) != *n) continue;
+      if (run_.unit().world().item[unit::indexOf(*item)].hidden != 0) continue;
+      DraftTable table;
+      table.set("item", hidden.condition->name);
+      table.set("condition", hidden.condition->value);
+      draft_.list(S::kHidden).push_back(std::move(table));
+      for (const std::string& effect : info.conditions[static_cast<std::size_t>(*n - 1)].effects) {
+        const auto act = unit::parseAction(effect);
+        const auto* set = std::get_if<unit::Action>(&act);
+        if (set && set->verb == "set") draft_.table(S::kControls).remove(set->object);
+      }
     }
   }
 

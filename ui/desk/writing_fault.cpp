@@ -33,7 +33,7 @@ WritingFaults::WritingFaults(Writing& writing, QWidget* parent)
       writing_(writing),
       search_(new QLineEdit(this)),
       found_(new QListWidget(this)),
-      size_(new QDoubleSpinBox),
+      size_(new PlainNumber),
       about_(new QLabel(this)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);

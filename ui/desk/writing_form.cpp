@@ -30,9 +30,18 @@ std::optional<double> numberOf(const scenario::DraftValue& value, std::string_vi
   return std::nullopt;
 }
 
+QString PlainNumber::textFromValue(double value) const {
+  QString words = QDoubleSpinBox::textFromValue(value);
+  const QString point = locale().decimalPoint();
+  if (!words.contains(point)) return words;
+  while (words.endsWith(QLatin1Char('0'))) words.chop(1);
+  if (words.endsWith(point)) words.chop(point.size());
+  return words;
+}
+
 WritingForm::WritingForm(Writing& writing, Target target, QWidget* parent)
     : QWidget(parent), writing_(writing), target_(std::move(target)), rows_(new QFormLayout(this)) {
-  rows_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+  rows_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
   rows_->setRowWrapPolicy(QFormLayout::WrapLongRows);
   connect(&writing_, &Writing::replaced, this, &WritingForm::fill);
 }
@@ -60,7 +69,7 @@ void WritingForm::put(const std::string& key, std::optional<scenario::DraftValue
 
 void WritingForm::fill() {
   filling_ = true;
-  setEnabled(table() != nullptr);
+  setVisible(table() != nullptr);
   if (table()) {
     for (const auto& fill : fills_) fill();
   }
@@ -90,7 +99,9 @@ QLineEdit* WritingForm::addText(const std::string& key, const QString& label, co
       words = text ? QString::fromStdString(*text)
                    : QString::fromStdString(scenario::valueText(*value));
     }
-    if (field->text() != words) field->setText(words);
+    if (field->text() == words) return;
+    field->setText(words);
+    field->setCursorPosition(0);
   });
   return field;
 }
@@ -163,7 +174,7 @@ QDoubleSpinBox* WritingForm::addNumber(const std::string& key, const QString& la
   auto* said = new QCheckBox(row);
   said->setObjectName(QStringLiteral("writing_says_") + QString::fromStdString(key));
   said->setAccessibleName(tr("%1: say it").arg(bare(label)));
-  auto* field = new QDoubleSpinBox(row);
+  auto* field = new PlainNumber(row);
   field->setRange(lowest, highest);
   field->setDecimals(decimals);
   if (!unit.empty()) field->setSuffix(QLatin1Char(' ') + QString::fromStdString(unit));

@@ -26,6 +26,13 @@ namespace cabwright::desk {
 [[nodiscard]] std::optional<double> numberOf(const scenario::DraftValue& value,
                                              std::string_view unit);
 
+/// A number without zeros behind it that say nothing.
+class PlainNumber : public QDoubleSpinBox {
+ public:
+  using QDoubleSpinBox::QDoubleSpinBox;
+  [[nodiscard]] QString textFromValue(double value) const override;
+};
+
 /// A word of a list with what the reader sees; an empty word: not said.
 struct WritingChoice {
   std::string word;

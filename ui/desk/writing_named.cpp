@@ -188,7 +188,7 @@ void NamedValues::addLine(const NamedEntry& entry, const scenario::DraftValue& v
   grid->addWidget(label, line, 0);
   QWidget* field = nullptr;
   if (entry.words.empty()) {
-    auto* box = new QDoubleSpinBox(lines_);
+    auto* box = new PlainNumber(lines_);
     box->setRange(entry.lowest, entry.highest);
     box->setDecimals(kDecimals);
     if (!entry.unit.empty()) box->setSuffix(QLatin1Char(' ') + QString::fromStdString(entry.unit));

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/writing_rules.h"
 
-#include <QCoreApplication>
-#include <QPushButton>
+#include <QGridLayout>
+#include <QMouseEvent>
 #include <algorithm>
 
 #include "cab/names.h"
@@ -21,6 +21,23 @@ const DraftTable* findUse(const Draft& draft, const std::string& file) {
   }
   return nullptr;
 }
+
+/// Words that are clicked like the box they belong to.
+class RuleWords final : public QLabel {
+ public:
+  RuleWords(const QString& words, QCheckBox* tick, QWidget* parent)
+      : QLabel(words, parent), tick_(tick) {
+    setWordWrap(true);
+  }
+
+ protected:
+  void mouseReleaseEvent(QMouseEvent* event) override {
+    if (event->button() == Qt::LeftButton && rect().contains(event->pos())) tick_->click();
+  }
+
+ private:
+  QCheckBox* tick_;
+};
 
 bool isIn(const std::vector<std::string>& ids, const std::string& id) {
   return std::find(ids.begin(), ids.end(), id) != ids.end();
@@ -117,23 +134,8 @@ void WritingRules::build() {
   body->setContentsMargins(0, 0, 0, 0);
   for (const auto& [file, rules] : files_) {
     for (const scenario::RuleText& rule : rules) {
-      Line line;
-      line.file = file;
-      line.id = rule.id;
-      const QString title = cab::exerciseWords(rule.text("title"));
-      const QString reason = cab::exerciseWords(rule.text("reason"));
-      line.tick = new QCheckBox(title, body_);
-      line.tick->setObjectName(QStringLiteral("writing_rule_") + QString::fromStdString(rule.id));
-      line.tick->setAccessibleName(title);
-      line.tick->setAccessibleDescription(reason);
-      line.reason = new QLabel(reason, body_);
-      line.reason->setObjectName(QStringLiteral("second"));
-      line.reason->setWordWrap(true);
-      line.reason->setIndent(26);
-      line.words = QString::fromStdString(rule.id) + QLatin1Char(' ') + title + QLatin1Char(' ') +
-                   reason + QLatin1Char(' ') + QString::fromStdString(rule.text("phase"));
-      body->addWidget(line.tick);
-      body->addWidget(line.reason);
+      const Line line = makeLine(file, rule);
+      body->addWidget(line.row);
       connect(line.tick, &QCheckBox::toggled, this, [this, file = file] { take(file); });
       lines_.push_back(line);
     }
@@ -142,6 +144,29 @@ void WritingRules::build() {
   body_->show();
   fill();
   filter(search_->text());
+}
+
+WritingRules::Line WritingRules::makeLine(const std::string& file, const scenario::RuleText& rule) {
+  const QString title = cab::exerciseWords(rule.text("title"));
+  const QString reason = cab::exerciseWords(rule.text("reason"));
+  auto* row = new QWidget(body_);
+  auto* tick = new QCheckBox(row);
+  tick->setObjectName(QStringLiteral("writing_rule_") + QString::fromStdString(rule.id));
+  tick->setAccessibleName(title);
+  tick->setAccessibleDescription(reason);
+  auto* name = new RuleWords(title, tick, row);
+  auto* why = new RuleWords(reason, tick, row);
+  why->setObjectName(QStringLiteral("second"));
+  auto* grid = new QGridLayout(row);
+  grid->setContentsMargins(0, 2, 0, 2);
+  grid->addWidget(tick, 0, 0, Qt::AlignTop);
+  grid->addWidget(name, 0, 1);
+  grid->addWidget(why, 1, 1);
+  grid->setColumnStretch(1, 1);
+  const QString phase = cab::exerciseWords(rule.text("phase"));
+  return {
+      file, rule.id, tick, row,
+      QStringList{QString::fromStdString(rule.id), title, reason, phase}.join(QLatin1Char(' '))};
 }
 
 void WritingRules::fill() {
@@ -179,8 +204,7 @@ void WritingRules::filter(const QString& words) {
     const bool fits = std::all_of(wanted.begin(), wanted.end(), [&](const QString& word) {
       return line.words.contains(word, Qt::CaseInsensitive);
     });
-    line.tick->setVisible(fits);
-    line.reason->setVisible(fits);
+    line.row->setVisible(fits);
   }
 }
 

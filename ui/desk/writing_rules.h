@@ -35,14 +35,15 @@ class WritingRules : public QWidget {
  private:
   struct Line {
     std::string file, id;
-    QCheckBox* tick;
-    QLabel* reason;
+    QCheckBox* tick;  ///< its name stands beside it, where it can be broken into lines
+    QWidget* row;
     QString words;  ///< to search in
   };
   void build();
   void fill();
   void take(const std::string& file);
   void filter(const QString& words);
+  Line makeLine(const std::string& file, const scenario::RuleText& rule);
 
   Writing& writing_;
   QLineEdit* search_;

@@ -17,6 +17,8 @@ namespace cabwright::desk {
 
 namespace {
 
+const QList<int> kWidths{190, 600, 480};  // sections, forms, the file: to begin with
+
 QString sentences(const std::vector<std::string>& all) {
   QStringList list;
   for (const std::string& one : all) list << QString::fromStdString(one);
@@ -43,7 +45,10 @@ WritingView::WritingView(Desk& desk, QWidget* parent)
   column->addWidget(file_);
   column->addWidget(said_);
   column->addWidget(makeMiddle(), 1);
-  connect(&writing_, &Writing::changed, this, &WritingView::refresh);
+  connect(&writing_, &Writing::changed, this, [this] {
+    refresh();
+    say({});
+  });
   connect(&writing_, &Writing::replaced, this, &WritingView::refresh);
   connect(&writing_, &Writing::checked, this, &WritingView::showFaults);
   connect(&desk_, &Desk::runChanged, this, [this] { moment_->setEnabled(desk_.run() != nullptr); });
@@ -66,6 +71,7 @@ void WritingView::setFolders(const std::filesystem::path& own,
     auto* scroll = new QScrollArea(pages_);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setWidget(make(writing_, scroll));
     pages_->addWidget(scroll);
@@ -138,12 +144,15 @@ QWidget* WritingView::makeMiddle() {
   sections_->addItems({tr("Situation"), tr("Conditions"), tr("Controls and things"),
                        tr("People and events"), tr("Hidden and faults"), tr("Marking"),
                        tr("Words")});
+  sections_->setWordWrap(true);
+  sections_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   split->addWidget(sections_);
   split->addWidget(pages_);
   split->addWidget(text_);
-  split->setStretchFactor(0, 1);
-  split->setStretchFactor(1, 4);
+  split->setStretchFactor(0, 0);
+  split->setStretchFactor(1, 5);
   split->setStretchFactor(2, 4);
+  split->setSizes(kWidths);
   split->setChildrenCollapsible(false);
   connect(sections_, &QListWidget::currentRowChanged, pages_, &QStackedWidget::setCurrentIndex);
   sections_->setCurrentRow(0);

@@ -186,7 +186,7 @@ TEST(KeptMoment, SaysWhatIsThereAndWhatIsStillToCome) {
   for (const char* said :
        {"title = \"After a minute\"\n", "weather = \"rain\"\n", "temperature = \"8 C\"\n",
         "rail = \"wet\"\n", "dark = true\n", "place = \"cab1\"\n", "vacuum.train_leak_c = 0.2\n",
-        "guard = false\n", "end2.hose = \"off\"\n",
+        "guard = false\n", "item = \"end2.hoses\"\ncondition = \"hanging\"\n",
         "instrument = \"cab1.air\"\ncondition = \"offset 4\"\n",
         "item = \"end2.tail_lamp\"\ncondition = \"dead\"\n",
         "fault = \"vacuum.train_pipe_leak\"\nsize = \"2 mm\"\n",
@@ -196,7 +196,7 @@ TEST(KeptMoment, SaysWhatIsThereAndWhatIsStillToCome) {
         "when = \"cab1.handbrake < 0.5\"\nafter = \"4 s\"\n"}) {
     EXPECT_THAT(text, HasSubstr(said)) << text;
   }
-  for (const char* gone : {"[[draw]]", "load_left_on", "stood_hours"}) {
+  for (const char* gone : {"[[draw]]", "load_left_on", "stood_hours", "end2.hose ="}) {
     EXPECT_EQ(text.find(gone), std::string::npos) << text;
   }
   EXPECT_TRUE(kept.not_kept.empty()) << kept.not_kept.front();
