@@ -53,6 +53,11 @@ class Plant {
   /// it is not in mesh (no effect otherwise).
   void setToothPhase(int line, double degrees);
 
+  /// The machine as it stands as start conditions: one that begins with them goes on like this one.
+  /// Not among them: the air in the horns, a pinion in the ring, a dog sleeve between the gears,
+  /// wear and ledgers. What lies outside the bounds of a start condition is taken to their edge.
+  [[nodiscard]] StartConditions calcStart() const;
+
   /// Hash of the whole state, to the bit (FNV-1a 64).
   [[nodiscard]] std::uint64_t hash() const;
 

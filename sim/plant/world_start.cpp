@@ -15,64 +15,84 @@ namespace q = cabwright::quantity;
 
 namespace {
 
+constexpr double kMetresPerMm = 0.001;
+
+double radOr(double rpm, double usual) { return rpm == kUsual ? usual : q::rpmToRadPerSec(rpm); }
+double kelvinOr(double celsius, double usual) {
+  return celsius == kUsual ? usual : q::celsiusToKelvin(celsius);
+}
+
 void startLine(World& w, const StartConditions& start, std::size_t n) {
   const LineStart& s = start.line[n];
   Machine& m = w.m;
   State& x = w.x;
   const double rt = m.d.rt;
   const double crank = q::rpmToRadPerSec(s.crank_rpm);
-  x[speedOf(n, kCrank)] = x[speedOf(n, kTurbine)] = x[speedOf(n, kBoxIn)] = crank;
+  x[speedOf(n, kCrank)] = crank;
+  x[speedOf(n, kTurbine)] = radOr(s.turbine_rpm, crank);
+  x[speedOf(n, kBoxIn)] = radOr(s.box_in_rpm, crank);
   const double wheel = x[kTrain] / m.p.train.wheel_radius_m;
   x[speedOf(n, kWheel)] = wheel;
 
   LineFlags& flag = m.flags[n];
   flag.latch_tripped = s.latch_tripped > 0.5;
+  flag.protection_tripped = orUsual(s.protection_tripped, 0.0) > 0.5;
+  flag.compressor_loaded = orUsual(s.compressor_loaded, 1.0) > 0.5;
   flag.running = crank > 30.0;
   const double side = s.dog_side > 0.5 ? 1.0 : s.dog_side < -0.5 ? -1.0 : 0.0;
   flag.dog_side = static_cast<int>(side);
   flag.dog = side != 0.0 ? DogState::kMeshed : DogState::kMiddle;
   x[stateOf(n, kSleeve)] = side * m.p.final_drive[n].travel_m;
-  x[speedOf(n, kBoxOut)] = side * m.p.final_drive[n].ratio * wheel;
+  x[speedOf(n, kBoxOut)] = radOr(s.box_out_rpm, side * m.p.final_drive[n].ratio * wheel);
   x[stateOf(n, kShaftAngle)] = q::degToRad(s.tooth_phase_deg) * m.p.final_drive[n].ratio;
 
-  x[stateOf(n, kRack)] = crank > 30.0 ? m.p.engine[n].governor_idle_rack : 0.0;
-  x[stateOf(n, kCoolantK)] = x[stateOf(n, kWallK)] = q::celsiusToKelvin(s.coolant_c);
+  x[stateOf(n, kRack)] = orUsual(s.rack, crank > 30.0 ? m.p.engine[n].governor_idle_rack : 0.0);
+  x[stateOf(n, kLever)] = orUsual(s.lever, 0.0);
+  x[stateOf(n, kCoolantK)] = q::celsiusToKelvin(s.coolant_c);
+  x[stateOf(n, kWallK)] = kelvinOr(s.wall_c, x[stateOf(n, kCoolantK)]);
   x[stateOf(n, kOilK)] = q::celsiusToKelvin(s.oil_c);
   x[stateOf(n, kBoxOilK)] = q::celsiusToKelvin(s.box_oil_c);
   x[stateOf(n, kCouplingK)] = q::celsiusToKelvin(s.coupling_c);
-  x[stateOf(n, kStarterK)] = m.d.gas_k;
+  x[stateOf(n, kStarterK)] = kelvinOr(s.starter_c, m.d.gas_k);
+  const std::array<double, kBands + 1> drums{s.drum1_c, s.drum2_c, s.drum3_c, s.clutch_c};
   for (std::size_t b = 0; b <= kBands; ++b) {
-    x[stateOf(n, kDrumK + b)] = x[stateOf(n, kBoxOilK)];
+    x[stateOf(n, kDrumK + b)] = kelvinOr(drums[b], x[stateOf(n, kBoxOilK)]);
   }
   x[stateOf(n, kTrapped)] = s.trapped_air;
   x[stateOf(n, kFuelKg)] = s.fuel_kg;
   x[stateOf(n, kCoolantLevel)] = s.coolant_level;
 
-  const double atmosphere = q::kStandardAtmospherePa;
+  const std::array<double, kGears> gears{s.gear1_psi, s.gear2_psi, s.gear3_psi, s.gear4_psi};
   for (std::size_t g = 0; g < kGears; ++g) {
-    const double pa = q::psiGaugeToPa(s.gear_psi);
+    const double pa = q::psiGaugeToPa(orUsual(gears[g], s.gear_psi));
     x[stateOf(n, kGearMass + g)] = pa * calcCylinderVolume(m.d.gear_cylinder[n][g], pa) / rt;
   }
-  x[stateOf(n, kThrottleMass)] = atmosphere * m.p.throttle_motor[n].volume_m3 / rt;
+  const auto air = [](double psi) { return q::psiGaugeToPa(orUsual(psi, 0.0)); };
+  x[stateOf(n, kThrottleMass)] = air(s.throttle_psi) * m.p.throttle_motor[n].volume_m3 / rt;
   const FinalDriveParameters& f = m.p.final_drive[n];
   const double sleeve = x[stateOf(n, kSleeve)];
   x[stateOf(n, kShiftForwardMass)] =
-      atmosphere * (f.dead_m3 + f.piston_m2 * (f.travel_m + sleeve)) / rt;
+      air(s.shift_forward_psi) * (f.dead_m3 + f.piston_m2 * (f.travel_m + sleeve)) / rt;
   x[stateOf(n, kShiftReverseMass)] =
-      atmosphere * (f.dead_m3 + f.piston_m2 * (f.travel_m - sleeve)) / rt;
+      air(s.shift_reverse_psi) * (f.dead_m3 + f.piston_m2 * (f.travel_m - sleeve)) / rt;
 }
 
 void startVacuum(World& w, const StartConditions& s) {
   const Machine& m = w.m;
   State& x = w.x;
   const double train_pa = q::inHgVacuumToPa(s.train_pipe_inhg);
-  const double chamber_pa = q::inHgVacuumToPa(s.chamber_inhg);
+  const std::array<double, kCylinders> chambers{s.chamber1_inhg, s.chamber2_inhg, s.chamber3_inhg,
+                                                s.chamber4_inhg};
+  const std::array<double, kCylinders> pistons{s.piston1_mm, s.piston2_mm, s.piston3_mm,
+                                               s.piston4_mm};
   x[kReleaseMass] = q::inHgVacuumToPa(s.release_pipe_inhg) * m.p.vacuum.release_m3 / m.d.rt;
   double train_m3 = m.p.vacuum.train_m3;
   for (std::size_t c = 0; c < kCylinders; ++c) {
     const CylinderParameters& y = m.p.brake_cylinder[c];
+    const double chamber_pa = q::inHgVacuumToPa(orUsual(chambers[c], s.chamber_inhg));
     const double net = m.d.piston_area[c] * (train_pa - chamber_pa) - y.spring_n + y.stick_n;
-    const double lift = net > 0.0 ? y.take_up_m + net / y.rigging_n_m : 0.0;
+    const double resting = net > 0.0 ? y.take_up_m + net / y.rigging_n_m : 0.0;
+    const double lift = pistons[c] == kUsual ? resting : pistons[c] * kMetresPerMm;
     x[kPiston + c] = lift;
     x[kChamberMass + c] =
         chamber_pa / (calcChamberPressure(y, m.d.piston_area[c], lift, 1.0) * m.d.rt);
@@ -104,6 +124,7 @@ World::World(const Parameters& p, const GradeProfile& grade, const StartConditio
   startVacuum(*this, start);
   for (std::size_t n = 0; n < kLines; ++n) startLine(*this, start, n);
   x[kCharge] = start.battery_charge;
+  x[kPolarisationV] = orUsual(start.polarisation_v, 0.0);
   rolled_from_m = x[kPosition];
   modes.row.fill(RowMode::kPositive);
   resolveModes(m, x, modes);

@@ -26,6 +26,8 @@ class Timeline {
   /// tick, from the Frame before the first tick on.
   std::vector<unit::Action> advance(const unit::Frame& frame);
   [[nodiscard]] const std::vector<Happening>& happenings() const { return happenings_; }
+  /// Whether that one has been done.
+  [[nodiscard]] bool hasCome(std::size_t k) const { return watches_[k].hasCome(); }
   void addTo(quantity::Fnv1a64& hash) const;
 
  private:

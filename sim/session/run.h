@@ -61,6 +61,7 @@ class Run {
   /// What the scenario did and which faults changed during the last advance().
   [[nodiscard]] const std::vector<TimedAction>& lastScheduled() const { return last_scheduled_; }
   [[nodiscard]] const fault::ActiveFaults& faults() const { return faults_; }
+  [[nodiscard]] const scenario::Timeline& timeline() const { return timeline_; }
   /// Faults that changed their stage during the last take() or advance(), with who did it.
   [[nodiscard]] const std::vector<FaultEvent>& lastFaultEvents() const { return fault_events_; }
   /// Who armed the fault of this id.

@@ -51,7 +51,12 @@ void setUp(World& w, const UnitStart& start) {
   }
   for (const Setting& s : start.controls) {
     const Control c = *findControl(s.name);
-    w.control[c] = *findPosition(controlInfo(c), s.value);
+    const ControlInfo& info = controlInfo(c);
+    w.control[c] = *findPosition(info, s.value);
+    // What would spring back is in the trainee's hand, if he can reach it.
+    const bool out = w.control[c] != info.positions.front().value;
+    if (info.spring == ControlSpring::kSprings && out && contains(info.places, w.trainee.place))
+      reach(w, c);
   }
   for (const Setting& s : start.objects) placeObjectAt(w, *findObject(s.name), s.value);
 }

@@ -107,7 +107,7 @@ std::vector<std::string> findStartFaults(const UnitStart& start) {
   Faults faults;
   for (const plant::StartInfo& info : plant::startTable()) {
     const double v = info.of(start.plant);
-    if (v >= info.lowest && v <= info.highest) continue;
+    if (info.allows(v)) continue;
     faults.push_back(info.name + " cannot be " + plant::shortNumber(v) + "; allowed: " +
                      plant::shortNumber(info.lowest) + " to " + plant::shortNumber(info.highest));
   }

@@ -21,7 +21,8 @@ struct NumberSetting {
 
 struct UnitStart {
   plant::StartConditions plant;
-  /// Controls out of their standard position: {"cab2.pawl", "out"}, {"engine1.switch", "off"}.
+  /// Controls out of their standard position: {"cab2.pawl", "out"}, {"engine1.switch", "off"}. One
+  /// that springs back is held by the trainee, if it is within his reach.
   std::vector<Setting> controls;
   /// Hidden conditions of items and instruments: {"end2.hoses", "hanging"}, {"cab1.air", "stuck"},
   /// {"cab1.train_pipe", "offset 2"}.

@@ -37,6 +37,9 @@ void drawTeeth(Random& r, plant::GearboxParameters& box) {
 plant::StartConditions makeRandomStart(Random& r) {
   plant::StartConditions s;
   for (const plant::StartInfo& info : plant::startTable()) {
+    // What follows from others stays so: speeds and pressures drawn each for itself would be no
+    // machine.
+    if (info.standard == plant::kUsual) continue;
     info.of(s) = drawBetween(r, info.lowest, info.highest);
   }
   s.speed_mph = r.uniformBelow(2) == 0 ? 0.0 : drawBetween(r, -40.0, 40.0);
