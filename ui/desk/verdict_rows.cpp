@@ -34,11 +34,13 @@ QString marginText(const Verdict& verdict) {
                               : Words::tr("missed by %1").arg(much);
 }
 
-QString wordOf(const Verdict& verdict) {
+QString wordOf(const Verdict& verdict, int times_met) {
+  const bool broken = verdict.outcome == Outcome::kBroken;
   if (verdict.inside_tolerance)
-    return verdict.outcome == Outcome::kMet ? Words::tr("met, inside the tolerance")
-                                            : Words::tr("broken, inside the tolerance");
-  return verdict.outcome == Outcome::kMet ? Words::tr("met") : Words::tr("broken");
+    return broken ? Words::tr("broken, inside the tolerance")
+                  : Words::tr("kept, inside the tolerance");
+  if (broken) return Words::tr("broken");
+  return times_met > 1 ? Words::tr("kept, %1 times").arg(times_met) : Words::tr("kept");
 }
 
 VerdictSign signOf(const Verdict& verdict) {
@@ -46,18 +48,36 @@ VerdictSign signOf(const Verdict& verdict) {
   return verdict.inside_tolerance ? VerdictSign::kUnsure : VerdictSign::kGood;
 }
 
-bool hasFallen(const Verdict& verdict) {
-  return verdict.outcome == Outcome::kMet || verdict.outcome == Outcome::kBroken;
+// What was ruled on a rule so far. One that was kept can still be broken on another occasion: it is
+// pending to the end of the run, and has been kept all the same.
+struct Ruled {
+  int times_met = 0;
+  std::int64_t last_met = -1;
+};
+
+std::vector<Ruled> findRuled(const marking::Marker& marker) {
+  std::vector<Ruled> ruled(marker.rules().rules().size());
+  for (const marking::Mark& mark : marker.marks()) {
+    if (!mark.met) continue;
+    ++ruled[mark.rule].times_met;
+    ruled[mark.rule].last_met = std::max(ruled[mark.rule].last_met, mark.tick);
+  }
+  return ruled;
 }
 
-VerdictRow makeRow(const marking::RuleSpec& rule, const Verdict& verdict) {
+bool hasFallen(const Verdict& verdict, const Ruled& ruled) {
+  return verdict.outcome == Outcome::kMet || verdict.outcome == Outcome::kBroken ||
+         (verdict.outcome == Outcome::kPendingGood && ruled.times_met > 0);
+}
+
+VerdictRow makeRow(const marking::RuleSpec& rule, const Verdict& verdict, const Ruled& ruled) {
   VerdictRow row;
-  row.tick = verdict.tick;
+  row.tick = verdict.outcome == Outcome::kPendingGood ? ruled.last_met : verdict.tick;
   row.title = after::sheetWords(rule.title);
-  row.verdict = wordOf(verdict);
+  row.verdict = wordOf(verdict, ruled.times_met);
   row.margin = marginText(verdict);
   row.reason = after::sheetWords(verdict.reason);
-  row.moment = after::timeText(verdict.tick);
+  row.moment = after::timeText(row.tick);
   row.sign = signOf(verdict);
   row.rule_class = verdict.outcome == Outcome::kBroken ? verdict.judged_as : rule.rule_class;
   const bool fails = verdict.outcome == Outcome::kBroken && row.rule_class == RuleClass::kCritical;
@@ -77,10 +97,11 @@ VerdictRow makeHeading(const QString& words) {
 std::vector<VerdictRow> findFallen(const session::LiveRun& run) {
   const auto& rules = run.marker().rules().rules();
   const std::vector<Verdict> verdicts = run.marker().verdicts();
+  const std::vector<Ruled> ruled = findRuled(run.marker());
   std::vector<VerdictRow> critical, fallen;
   for (std::size_t k = 0; k < verdicts.size(); ++k) {
-    if (!hasFallen(verdicts[k])) continue;
-    VerdictRow row = makeRow(rules[k].spec, verdicts[k]);
+    if (!hasFallen(verdicts[k], ruled[k])) continue;
+    VerdictRow row = makeRow(rules[k].spec, verdicts[k], ruled[k]);
     (row.part == VerdictPart::kCritical ? critical : fallen).push_back(std::move(row));
   }
   for (auto* rows : {&critical, &fallen})
@@ -102,7 +123,7 @@ std::vector<VerdictRow> findOpen(const session::LiveRun& run) {
   for (std::size_t k = 0; k < verdicts.size(); ++k) {
     const bool bad = verdicts[k].outcome == Outcome::kPendingBad;
     if (!bad && verdicts[k].outcome != Outcome::kPendingGood) continue;
-    VerdictRow row = makeRow(rules[k].spec, verdicts[k]);
+    VerdictRow row = makeRow(rules[k].spec, verdicts[k], {});
     row.part = VerdictPart::kOpen;
     row.tick = -1;
     row.moment.clear();
@@ -120,22 +141,19 @@ std::vector<VerdictRow> findOpen(const session::LiveRun& run) {
 
 VerdictCounts countVerdicts(const session::LiveRun& run) {
   VerdictCounts counts;
-  for (const Verdict& verdict : run.marker().verdicts()) {
-    switch (verdict.outcome) {
-      case Outcome::kMet:
-        ++counts.met;
-        break;
-      case Outcome::kBroken:
-        ++counts.broken;
-        counts.critical += verdict.judged_as == RuleClass::kCritical ? 1 : 0;
-        break;
-      case Outcome::kPendingGood:
-      case Outcome::kPendingBad:
-        ++counts.open;
-        break;
-      case Outcome::kNotExercised:
-        ++counts.not_exercised;
-        break;
+  const std::vector<Verdict> verdicts = run.marker().verdicts();
+  const std::vector<Ruled> ruled = findRuled(run.marker());
+  for (std::size_t k = 0; k < verdicts.size(); ++k) {
+    const Verdict& verdict = verdicts[k];
+    if (verdict.outcome == Outcome::kBroken) {
+      ++counts.broken;
+      counts.critical += verdict.judged_as == RuleClass::kCritical ? 1 : 0;
+    } else if (hasFallen(verdict, ruled[k])) {
+      ++counts.kept;
+    } else if (verdict.outcome == Outcome::kNotExercised) {
+      ++counts.not_exercised;
+    } else {
+      ++counts.open;
     }
   }
   return counts;
