@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session/replay.h"
 
+#include <nlohmann/json.hpp>
 #include <stdexcept>
 
 #include "session/run.h"
@@ -34,7 +35,29 @@ std::optional<Difference> takeAll(Run& run, const std::vector<TimedAction>& acti
   return std::nullopt;
 }
 
+// A recorded sheet has the keys of its time.
+bool saysTheSame(const nlohmann::json& recorded, const nlohmann::json& now) {
+  if (recorded.is_object() && now.is_object()) {
+    for (const auto& [key, value] : now.items())
+      if (!recorded.contains(key) && !(value.is_null() || value.empty())) return false;
+    for (const auto& [key, value] : recorded.items())
+      if (!now.contains(key) || !saysTheSame(value, now[key])) return false;
+    return true;
+  }
+  if (!recorded.is_array() || !now.is_array() || recorded.size() != now.size())
+    return recorded == now;
+  for (std::size_t k = 0; k < recorded.size(); ++k)
+    if (!saysTheSame(recorded[k], now[k])) return false;
+  return true;
+}
+
 }  // namespace
+
+bool isSameSheet(const std::string& recorded, const std::string& now) {
+  if (recorded == now) return true;
+  const auto before = nlohmann::json::parse(recorded, nullptr, false);
+  return !before.is_discarded() && saysTheSame(before, nlohmann::json::parse(now));
+}
 
 Situation readSituation(const Store& store) {
   auto read = readSituation(store.header().sources);
@@ -58,8 +81,8 @@ Remarked markAgain(const Store& store) {
   head.last_tick = store.lastTick();
   marked.sheet = witness.makeSheet(head);
   if (const auto& closing = store.closing())
-    marked.as_recorded =
-        makeClosing(closing->tick, closing->reason, marked.sheet).sheet_json == closing->sheet_json;
+    marked.as_recorded = isSameSheet(
+        closing->sheet_json, makeClosing(closing->tick, closing->reason, marked.sheet).sheet_json);
   return marked;
 }
 
