@@ -57,6 +57,19 @@ std::string MarkingWitness::conditionNow(unit::Item item) const {
   return shown > 0 && shown <= conditions.size() ? conditions[shown - 1].name : "good";
 }
 
+// What it shows follows from a control the scenario has put where it stands.
+bool MarkingWitness::isStaged(unit::Item item) const {
+  if (!items_[unit::indexOf(item)].hidden.empty()) return false;
+  const std::string now = conditionNow(item);
+  const auto& conditions = unit::itemInfo(item).conditions;
+  const auto shown = std::ranges::find(conditions, now, &unit::ItemCondition::name);
+  if (shown == conditions.end() || !shown->live) return false;
+  if (shown->live->of != unit::LiveTest::Of::kSignal) return false;
+  const std::string_view control = unit::signalInfo(shown->live->signal).name;
+  return std::ranges::any_of(terms_.staged,
+                             [&](const unit::Setting& s) { return s.name == control; });
+}
+
 void MarkingWitness::seeFrame(const unit::Frame& frame) {
   const bool is_first = !last_;
   marker_.seeFrame(frame);
@@ -65,7 +78,8 @@ void MarkingWitness::seeFrame(const unit::Frame& frame) {
   last_ = frame;
   if (is_first)
     for (const unit::ItemInfo& info : unit::itemTable())
-      items_[unit::indexOf(info.id)].at_start = defectNow(info.id);
+      items_[unit::indexOf(info.id)].at_start =
+          isStaged(info.id) ? unit::DefectClass::kNone : defectNow(info.id);
   const bool within = frame[unit::Signal::kTrueValid] > 0.5F;
   if (within_model_ && !within)
     notes_.limits_met.push_back(

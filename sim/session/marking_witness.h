@@ -29,6 +29,9 @@ struct MarkingTerms {
   marking::JudgementPolicy judgement_policy;
   /// Conditions hidden at the start ({"end2.hoses", "hanging"}), to call them by name.
   std::vector<unit::Setting> hidden;
+  /// Controls as the scenario sets its stage with them ({"cab1.handbrake", "off"}): where they
+  /// stand is how the run begins, and no defect that nobody spoke of.
+  std::vector<unit::Setting> staged;
 };
 
 class MarkingWitness final : public Witness {
@@ -57,6 +60,7 @@ class MarkingWitness final : public Witness {
   };
   [[nodiscard]] unit::DefectClass defectNow(unit::Item item) const;
   [[nodiscard]] std::string conditionNow(unit::Item item) const;
+  [[nodiscard]] bool isStaged(unit::Item item) const;
   using Items = std::array<ItemTruth, unit::kItemCount>;
   /// What was so when the instructor first stepped in.
   struct Unaided {

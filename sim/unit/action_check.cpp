@@ -4,6 +4,7 @@
 
 #include "plant/named_numbers.h"
 #include "unit/actions.h"
+#include "unit/condition.h"
 #include "unit/nearest_name.h"
 #include "unit/pace.h"
 #include "unit/people.h"
@@ -168,7 +169,15 @@ Fault checkDecide(const Action& a) {
   return unknownWord("decision", a.object, kWords);
 }
 
+// What others say of their own accord is one of the answers.
+Fault checkSpeech(const Action& a) {
+  Names allowed;
+  if (findSignalWord(Signal::kHeardWords, a.object, allowed)) return noArgument(a);
+  return unknownWord("answer", a.object, allowed);
+}
+
 Fault checkPhrase(const Action& a) {
+  if (a.actor != Actor::kTrainee) return checkSpeech(a);
   const PhraseVerb verb = a.verb == "say" ? PhraseVerb::kSay : PhraseVerb::kDo;
   if (findPhrase(a.object, verb)) return noArgument(a);
   Names names;
@@ -234,7 +243,8 @@ Fault checkActor(const Action& a) {
   if (outside && !isOutsider(a.actor)) {
     return "'" + a.verb + "' is for the instructor and the scenario";
   }
-  const bool shared = a.verb == "set" || a.verb == "ring" || a.verb == "remark" || outside;
+  const bool shared =
+      a.verb == "set" || a.verb == "ring" || a.verb == "say" || a.verb == "remark" || outside;
   if (shared || a.actor == Actor::kTrainee) return std::nullopt;
   return "only the trainee can '" + a.verb + "'";
 }
