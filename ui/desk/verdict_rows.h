@@ -35,7 +35,7 @@ struct VerdictRow {
 /// Broken criticals first, then all in the order in which they fell, the latest first.
 [[nodiscard]] std::vector<VerdictRow> findFallen(const session::LiveRun& run);
 
-/// What is not decided yet, nearest first.
+/// What each rule that is not decided yet waits for: what would break next first.
 [[nodiscard]] std::vector<VerdictRow> findOpen(const session::LiveRun& run);
 
 struct VerdictCounts {

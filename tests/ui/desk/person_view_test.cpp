@@ -86,6 +86,7 @@ TEST_F(PersonViewTest, JudgementsStandBesideWhatWasSo) {
             QLatin1String("right"));
   // A glance is not a look.
   doIt("look cab1.floor");
+  pass(0.2);
   doIt("judge cab1.floor good");
   pass(0.3);
   EXPECT_EQ(entryOf(page_->notebook(), QStringLiteral("Cab 1, floor"))[4],

@@ -68,6 +68,29 @@ TEST_F(VerdictViewTest, AVerdictAppearsWhenItFalls) {
   EXPECT_GT(page_->fallen().rows().size(), before);
 }
 
+TEST_F(VerdictViewTest, WhatWouldBreakNextStandsFirstAndSaysByWhen) {
+  sit("hill-start");
+  tests::playScript(*seat_, "hill-start", "good", 60);
+  pass(0.6);
+  const auto outlook = run().marker().outlook();
+  const auto& rows = page_->open().rows();
+  ASSERT_FALSE(rows.empty());
+  ASSERT_EQ(rows.size(), outlook.size());
+  bool dated = false;
+  for (std::size_t k = 0; k < rows.size(); ++k) {
+    EXPECT_EQ(rows[k].part, VerdictPart::kOpen);
+    EXPECT_EQ(rows[k].title,
+              after::sheetWords(run().marker().rules().rules()[outlook[k].rule].spec.title));
+    EXPECT_FALSE(rows[k].reason.isEmpty());
+    for (const std::string& name : outlook[k].what)
+      EXPECT_TRUE(rows[k].reason.contains(after::sheetWords(name)));
+    const bool moment = outlook[k].breaks_at || outlook[k].deadline;
+    EXPECT_EQ(rows[k].moment.isEmpty(), !moment);
+    EXPECT_FALSE(dated && outlook[k].breaks_at && k > 0 && !outlook[k - 1].breaks_at);
+    dated = dated || outlook[k].breaks_at.has_value();
+  }
+}
+
 TEST_F(VerdictViewTest, EnterOnACardAsksForItsMoment) {
   sit("hill-start");
   tests::playScript(*seat_, "hill-start", "good", 140);
