@@ -24,6 +24,9 @@ StripPlots::StripPlots(const SheetLook& look, QWidget* parent)
   setInteractive(false);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setViewportUpdateMode(FullViewportUpdate);  // all curves change at once
+  setOptimizationFlags(DontSavePainterState | DontAdjustForAntialiasing);
+  scene_.setItemIndexMethod(QGraphicsScene::NoIndex);
   setAlignment(Qt::AlignLeft | Qt::AlignTop);
   setRenderHint(QPainter::Antialiasing);
   setBackgroundBrush(Qt::NoBrush);
@@ -71,6 +74,7 @@ void StripPlots::setPlots(PointSource source, const std::vector<Plot>& plots) {
   source_ = std::move(source);
   charts_.clear();
   scene_.clear();
+  length_ = 0;
   for (const Plot& plot : plots) charts_.push_back(makeChart(plot));
   restyle();
 }
@@ -87,12 +91,20 @@ void StripPlots::placePlots(const std::vector<QRectF>& boxes) {
   }
 }
 
+// x counts from the left edge: while the same length of time is shown, the axis stays as it is, and
+// each curve is worked out once and not twice.
 void StripPlots::showTicks(std::int64_t from, std::int64_t to) {
   if (!source_) return;
+  origin_s_ = static_cast<double>(from) / 100.0;
+  const bool other = to - from != length_;
+  length_ = to - from;
   for (const Chart& chart : charts_) {
-    chart.time->setRange(static_cast<double>(from) / 100.0, static_cast<double>(to) / 100.0);
-    for (const Line& line : chart.lines)
-      line.series->replace(source_(line.curve.signal, from, to));
+    if (other) chart.time->setRange(0, static_cast<double>(length_) / 100.0);
+    for (const Line& line : chart.lines) {
+      QList<QPointF> points = source_(line.curve.signal, from, to);
+      for (QPointF& point : points) point.rx() -= origin_s_;
+      line.series->replace(points);
+    }
   }
 }
 
@@ -115,7 +127,11 @@ void StripPlots::restyle() {
 QList<QPointF> StripPlots::drawnPoints(unit::Signal signal) const {
   for (const Chart& chart : charts_)
     for (const Line& line : chart.lines)
-      if (line.curve.signal == signal) return line.series->points();
+      if (line.curve.signal == signal) {
+        QList<QPointF> points = line.series->points();
+        for (QPointF& point : points) point.rx() += origin_s_;
+        return points;
+      }
   return {};
 }
 

@@ -58,6 +58,8 @@ class StripPlots : public QGraphicsView {
 
   const SheetLook& look_;
   PointSource source_;
+  double origin_s_ = 0;  ///< what x counts from
+  std::int64_t length_ = 0;
   QGraphicsScene scene_;
   std::vector<Chart> charts_;
 };

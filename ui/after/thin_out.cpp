@@ -44,4 +44,30 @@ QList<QPointF> thinOut(std::span<const std::int64_t> ticks, std::span<const floa
   return points;
 }
 
+// From a point that stays, the next ones may be left out as long as one line through it passes all
+// of them near enough.
+QList<QPointF> withoutStraight(const QList<QPointF>& points, double y_per_pixel) {
+  if (points.size() < 3) return points;
+  constexpr double kOff = 0.25, kSteepest = 1e12;
+  const double off = kOff * y_per_pixel;
+  QList<QPointF> kept{points.front()};
+  double low = -kSteepest, high = kSteepest;
+  for (qsizetype k = 1; k < points.size(); ++k) {
+    const auto slope = [&](const QPointF& from, double by) {
+      const double dx = std::max(1e-9, points[k].x() - from.x());
+      return (points[k].y() + by - from.y()) / dx;
+    };
+    const double to = slope(kept.back(), 0);
+    if (to < low || to > high) {
+      kept << points[k - 1];
+      low = -kSteepest;
+      high = kSteepest;
+    }
+    low = std::max(low, slope(kept.back(), -off));
+    high = std::min(high, slope(kept.back(), off));
+  }
+  kept << points.back();
+  return kept;
+}
+
 }  // namespace cabwright::after

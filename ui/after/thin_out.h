@@ -21,4 +21,8 @@ inline constexpr std::size_t kMostPoints = 600;
                                      std::span<const float> values, std::int64_t from,
                                      std::int64_t to, std::size_t most = kMostPoints);
 
+/// Leaves out what lies on the line between its neighbours, no more than a quarter of a pixel off
+/// it in height; ends stay. x must grow.
+[[nodiscard]] QList<QPointF> withoutStraight(const QList<QPointF>& points, double y_per_pixel);
+
 }  // namespace cabwright::after

@@ -20,6 +20,11 @@ namespace {
 
 constexpr double kSide = 16, kPlanHigh = 124, kHandScale = 0.86, kThingPitch = 74;
 
+QString agoText(int seconds) {
+  return seconds < 100 ? PersonView::tr("%1 s ago").arg(seconds)
+                       : PersonView::tr("%1 min ago").arg(seconds / 60);
+}
+
 QString codeText(int code) {
   QStringList groups;
   for (const QChar digit : QString::number(code)) groups << digit;
@@ -155,9 +160,9 @@ void PersonView::paintHeard(drawing::Pen& pen, double y) const {
              {.bold = bold});
   };
   if (!state_.words.isEmpty())
-    row(tr("Heard"), tr("%1 (%2 s ago)").arg(state_.words).arg(state_.words_age_s), true);
+    row(tr("Heard"), tr("%1 (%2)").arg(state_.words, agoText(state_.words_age_s)), true);
   if (state_.bell_code != 0)
-    row(tr("Bell"), tr("%1 (%2 s ago)").arg(codeText(state_.bell_code)).arg(state_.bell_age_s),
+    row(tr("Bell"), tr("%1 (%2)").arg(codeText(state_.bell_code), agoText(state_.bell_age_s)),
         true);
   for (qsizetype k = 0; k < state_.sounds.size(); ++k)
     row(k == 0 ? tr("Sounds") : QString(), state_.sounds[k], false);

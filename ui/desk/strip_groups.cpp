@@ -21,6 +21,9 @@ QString toQt(std::string_view words) {
   return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
 }
 
+// How the list of signals says that 1 is all of it.
+constexpr const char* kShare = ", 0..1";
+
 struct Quantity {
   std::string_view unit;
   const char* name;
@@ -164,9 +167,10 @@ QString signalText(Signal signal) {
                : QCoreApplication::translate("Signal", "%1: defect").arg(item);
   }
   QString words = QCoreApplication::translate("Signal", toQt(info.text).toUtf8().constData());
+  if (words.endsWith(QLatin1String(kShare))) words.chop(std::string_view(kShare).size());
   if (!words.isEmpty()) words[0] = words[0].toUpper();
   const QString part = partOf(info.name);
-  if (part.isEmpty() || words.contains(part, Qt::CaseInsensitive)) return words;
+  if (part.isEmpty() || words.contains(QLatin1Char(' ') + part.back())) return words;
   return QCoreApplication::translate("Signal", "%1, %2").arg(words, part);
 }
 
@@ -212,14 +216,26 @@ bool fitScale(after::Plot& plot, const SignalTape& tape) {
     low = std::min(low, static_cast<double>(range->low));
     high = std::max(high, static_cast<double>(range->high));
   }
-  if (low >= plot.low - 1e-9 && high <= plot.high + 1e-9) return false;
+  // What is less than a line's width outside is no reason for another scale.
+  const double near = 0.01 * (plot.high - plot.low);
+  if (low >= plot.low - near && high <= plot.high + near) return false;
   setRange(plot, low, high);
   return true;
 }
 
+QString stateText(Signal signal, double value) {
+  const unit::SignalInfo& info = unit::signalInfo(signal);
+  const auto says = [&info](std::string_view words) {
+    return info.text.find(words) != std::string_view::npos;
+  };
+  if (!isControl(signal) && info.unit.empty() && (says(kShare) || says("share")))
+    return QCoreApplication::translate("Position", "%1 %").arg(value * 100, 0, 'f', 0);
+  return after::valueText(signal, value);
+}
+
 QString curveValueText(const after::Plot& plot, Signal signal, double value) {
   if (static_cast<float>(value) >= kNever) return QStringLiteral("\u2013");
-  if (plot.unit.isEmpty()) return after::valueText(signal, value);
+  if (plot.unit.isEmpty()) return stateText(signal, value);
   const QString text = QString::number(std::abs(value), 'f', plot.decimals);
   const bool zero = text.toDouble() == 0;
   return value < 0 && !zero ? QChar(0x2212) + text : text;

@@ -36,6 +36,8 @@ struct Preset {
 /// it is another now.
 bool fitScale(after::Plot& plot, const SignalTape& tape);
 
+/// A value that has no unit in words: "lap", "yes", "45 %".
+[[nodiscard]] QString stateText(unit::Signal signal, double value);
 /// A value beside a curve, without its unit: "21.0", "lap", "yes".
 [[nodiscard]] QString curveValueText(const after::Plot& plot, unit::Signal signal, double value);
 

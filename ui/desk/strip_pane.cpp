@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 
+#include "after/thin_out.h"
 #include "after/words.h"
 #include "desk/live_page.h"
 #include "desk/strip_groups.h"
@@ -68,10 +69,23 @@ void StripPane::setSignals(const std::vector<unit::Signal>& signals) {
   plots_ = groupSignals(signals);
   for (after::Plot& plot : plots_) fitScale(plot, tape_);
   curves_->setPlots([this](unit::Signal signal, std::int64_t from,
-                           std::int64_t to) { return tape_.points(signal, from, to); },
+                           std::int64_t to) { return pointsOf(signal, from, to); },
                     reversed(plots_));
   arrange();
   announce();
+}
+
+// As few points as show the same: most curves are straight most of the time.
+QList<QPointF> StripPane::pointsOf(unit::Signal signal, std::int64_t from, std::int64_t to) const {
+  const QList<QPointF> points = tape_.points(signal, from, to);
+  for (std::size_t k = 0; k < plots_.size() && k < layout_.plots.size(); ++k) {
+    const after::Plot& plot = plots_[k];
+    if (std::ranges::find(plot.curves, signal, &after::Curve::signal) == plot.curves.end())
+      continue;
+    const double high_px = layout_.plots[k].height() * look_.scale;
+    return after::withoutStraight(points, (plot.top() - plot.bottom()) / std::max(1.0, high_px));
+  }
+  return points;
 }
 
 void StripPane::setWindow(std::int64_t ticks) {
@@ -129,7 +143,10 @@ void StripPane::advance() {
     return;
   }
   for (std::size_t k = 0; k < plots_.size(); ++k)
-    if (fitScale(plots_[k], tape_)) curves_->setScale(k, plots_[k]);
+    if (fitScale(plots_[k], tape_)) {
+      curves_->setScale(k, plots_[k]);
+      ground_ = {};
+    }
   if (cursor_ && *cursor_ < span().from) setCursor(std::nullopt);
   if (faultRows() != rows_) {
     arrange();
@@ -152,6 +169,7 @@ double StripPane::laneY(int lane) const {
 }
 
 void StripPane::arrange() {
+  ground_ = {};
   rows_ = faultRows();
   const double width = this->width() / look_.scale, height = this->height() / look_.scale;
   layout_ = {};

@@ -7,6 +7,7 @@
 // holds the strip and shifts it.
 #pragma once
 
+#include <QPixmap>
 #include <QWidget>
 #include <optional>
 #include <vector>
@@ -90,6 +91,8 @@ class StripPane : public QWidget {
   void announce();
   [[nodiscard]] int faultRows() const;
   [[nodiscard]] std::vector<FaultBar> faultBars() const;
+  [[nodiscard]] QList<QPointF> pointsOf(unit::Signal signal, std::int64_t from,
+                                        std::int64_t to) const;
   [[nodiscard]] double laneY(int lane) const;  ///< middle, u; 0 acts, 1 faults, 2 verdicts, 3 marks
   [[nodiscard]] QPointF toSheet(QPointF position) const { return position / look_.scale; }
   [[nodiscard]] double xIn(std::int64_t tick) const { return layout_.xOf(tick, span()); }
@@ -98,15 +101,19 @@ class StripPane : public QWidget {
   bool useKey(int key, bool far);
   void shiftTo(std::int64_t to);
 
-  void paintLanes(drawing::Pen& pen) const;
+  // What stands still is drawn once, into a picture.
+  void paintGround(drawing::Pen& pen) const;
+  void paintFrame(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const;
+  void paintScale(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const;
+  void paintNames(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const;
+  // What moves.
   void paintActs(drawing::Pen& pen) const;
   void paintFaults(drawing::Pen& pen) const;
   void paintVerdicts(drawing::Pen& pen) const;
   void paintMarks(drawing::Pen& pen) const;
   void paintPoles(drawing::Pen& pen) const;
-  void paintPlot(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const;
-  void paintScale(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const;
-  void paintLegend(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const;
+  void paintGrid(drawing::Pen& pen) const;
+  void paintValues(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const;
   void paintAxis(drawing::Pen& pen) const;
 
   const after::SheetLook& look_;
@@ -116,7 +123,8 @@ class StripPane : public QWidget {
   after::StripPlots* curves_;
   QWidget* over_;
   after::StripLayout layout_;
-  int rows_ = 1;  ///< of faults, in the stretch shown
+  QPixmap ground_;  ///< null: to be drawn anew
+  int rows_ = 1;    ///< of faults, in the stretch shown
   std::int64_t window_ = 30000;
   std::optional<std::int64_t> held_to_;  ///< right edge while held
   std::optional<std::int64_t> cursor_;

@@ -8,6 +8,7 @@
 #include "after/words.h"
 #include "desk/strip_groups.h"
 #include "desk/strip_pane.h"
+#include "desk/strip_pane_look.h"
 #include "drawing/furniture.h"
 #include "drawing/verdict.h"
 
@@ -21,8 +22,8 @@ using drawing::VerdictSign;
 
 namespace {
 
-constexpr double kScaleRight = 182, kCapHalf = 0.36 * drawing::kText, kTimeWidth = 116;
-constexpr double kFlagHeight = 22, kMostFlag = 150, kSignRoom = 21, kNear = 7, kLimits = 52;
+constexpr double kTimeWidth = 116;
+constexpr double kFlagHeight = 22, kMostFlag = 150, kSignRoom = 21, kNear = 7;
 
 VerdictSign signOf(EventKind kind) {
   return kind == EventKind::kMet        ? VerdictSign::kGood
@@ -57,34 +58,31 @@ void paintRemark(drawing::Pen& pen, QPointF centre) {
 }  // namespace
 
 void StripPane::paintEvent(QPaintEvent* event) {
+  if (ground_.isNull()) {
+    const double ratio = devicePixelRatioF();
+    ground_ = QPixmap(size() * ratio);
+    ground_.setDevicePixelRatio(ratio);
+    QPainter painter(&ground_);
+    painter.fillRect(rect(), drawing::colorOf(look_.theme, Tone::kPaper));
+    painter.scale(look_.scale, look_.scale);
+    drawing::Pen pen(painter, look_.theme);
+    paintGround(pen);
+  }
   QPainter painter(this);
-  painter.fillRect(event->rect(), drawing::colorOf(look_.theme, Tone::kPaper));
+  painter.setClipRegion(event->region());
+  painter.drawPixmap(0, 0, ground_);
   painter.scale(look_.scale, look_.scale);
   drawing::Pen pen(painter, look_.theme);
-  const double legend = layout_.right * look_.scale;
-  if (event->rect().left() < legend) {
-    paintLanes(pen);
-    for (std::size_t k = 0; k < plots_.size(); ++k) paintPlot(pen, plots_[k], layout_.plots[k]);
+  if (event->rect().left() < layout_.right * look_.scale) {
+    paintGrid(pen);
+    paintActs(pen);
+    paintFaults(pen);
+    paintVerdicts(pen);
+    paintMarks(pen);
     paintPoles(pen);
     paintAxis(pen);
   }
-  for (std::size_t k = 0; k < plots_.size(); ++k) paintLegend(pen, plots_[k], layout_.plots[k]);
-  if (plots_.empty())
-    pen.text({layout_.left, laneY(3) + 60}, tr("Choose what is to be shown from the list."),
-             {.tone = Tone::kInk2});
-}
-
-void StripPane::paintLanes(drawing::Pen& pen) const {
-  const QString names[] = {tr("Actions"), tr("Faults"), tr("Verdicts"), tr("Marks")};
-  for (int lane = 0; lane < 4; ++lane) {
-    const double y = laneY(lane);
-    pen.text({0, y + kCapHalf}, names[lane], {.tone = Tone::kInk2});
-    pen.line({layout_.left, y}, {layout_.right, y}, {drawing::kHairline, Tone::kHair});
-  }
-  paintActs(pen);
-  paintFaults(pen);
-  paintVerdicts(pen);
-  paintMarks(pen);
+  for (std::size_t k = 0; k < plots_.size(); ++k) paintValues(pen, plots_[k], layout_.plots[k]);
 }
 
 // Those of the trainee stand on the line, those of others hang below it.
@@ -181,68 +179,36 @@ void StripPane::paintPoles(drawing::Pen& pen) const {
   }
 }
 
-void StripPane::paintPlot(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const {
-  // Paper before the run began.
-  const double begin = std::clamp(xIn(0), box.left(), box.right());
-  pen.rect({QPointF(begin, box.top()), box.bottomRight()}, drawing::kNoLine, Tone::kFace);
-  for (const std::int64_t tick : after::axisTicks(layout_, span(), kTimeWidth)) {
-    const double x = xIn(tick);
-    if (tick >= 0) pen.line({x, box.top()}, {x, box.bottom()}, {drawing::kHairline, Tone::kHair});
-  }
-  paintScale(pen, plot, box);
-  pen.rect(box, {drawing::kThin, Tone::kInk});
-  pen.text({0, box.top() + 17}, plot.name, {.bold = true});
-  if (!plot.unit.isEmpty() && box.height() > 40)
-    pen.text({0, box.top() + 40}, plot.unit, {.tone = Tone::kInk2});
-}
-
-void StripPane::paintScale(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const {
-  const auto y_of = [&](double value) {
-    return box.bottom() - box.height() * (value - plot.bottom()) / (plot.top() - plot.bottom());
-  };
-  const double per_step = box.height() * plot.step / (plot.top() - plot.bottom());
-  const double every = std::max(1.0, std::ceil(22 / per_step)) * plot.step;
-  double lowest = 1e9;
-  for (double v = plot.low; v <= plot.high + plot.step * 1e-6; v += every) {
-    const double y = y_of(v);
-    lowest = std::min(lowest, y);
-    pen.line({box.left() - 5, y}, {box.left(), y}, {drawing::kThin, Tone::kInk2});
-    const QString figure = QString::number(std::abs(v) < plot.step * 1e-6 ? 0.0 : v, 'g', 5);
-    pen.text({kScaleRight, std::clamp(y + kCapHalf, box.top() + 13, box.bottom())}, figure,
-             {.anchor = Anchor::kEnd, .tone = Tone::kInk2});
-  }
-  double above = 1e9;  // figures keep clear of each other, the triangles stay at their lines
-  for (const double limit : plot.limits) {
-    const double y = y_of(limit);
-    pen.line({box.left(), y}, {box.right(), y}, {drawing::kThin, Tone::kRule, {7, 5}, false});
-    pen.polygon({{{box.right() + 3, y}, {box.right() + 12, y - 5}, {box.right() + 12, y + 5}}},
-                drawing::kNoLine, Tone::kInk);
-    above = std::min(y + kCapHalf, above - 18);
-    pen.text({box.right() + 16, above}, QString::number(limit), {.bold = true});
+// Lines of time; paper where the run had not begun.
+void StripPane::paintGrid(drawing::Pen& pen) const {
+  const double begin = std::clamp(xIn(0), layout_.left, layout_.right);
+  const std::vector<std::int64_t> ticks = after::axisTicks(layout_, span(), kTimeWidth);
+  for (const QRectF& box : layout_.plots) {
+    if (begin > layout_.left)
+      pen.rect(QRectF(box.topLeft(), QPointF(begin, box.bottom())).adjusted(1, 1, 0, -1),
+               drawing::kNoLine, Tone::kPaper);
+    for (const std::int64_t tick : ticks) {
+      const double x = xIn(tick);
+      if (tick >= 0)
+        pen.line({x, box.top() + 1}, {x, box.bottom() - 1}, {drawing::kHairline, Tone::kHair});
+    }
   }
 }
 
-void StripPane::paintLegend(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const {
-  const double left = box.right() + kLimits, right = width() / look_.scale - 4;
-  const auto n = static_cast<double>(plot.curves.size());
-  const double lead = std::min(25.0, (box.height() + 4) / n);
+void StripPane::paintValues(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const {
+  const double right = width() / look_.scale - kEdge, lead = legendLead(plot, box);
   double y = box.top() + 16;
   for (const after::Curve& curve : plot.curves) {
-    pen.line({left, y - 6}, {left + 34, y - 6}, {2.6, curve.tone, curve.dash, false});
     const auto value = shownValue(curve.signal);
     const QString figure = value ? curveValueText(plot, curve.signal, *value) : tr("not known");
-    const double wide = drawing::textWidth(figure, drawing::kText, true);
-    pen.text({right, y}, figure,
+    pen.text({right, y}, drawing::elideText(figure, kValue, drawing::kText, true),
              {.anchor = Anchor::kEnd, .bold = true, .tone = value ? Tone::kInk : Tone::kInk2});
-    pen.text({left + 42, y}, drawing::elideText(curve.name, right - wide - left - 54),
-             {.tone = Tone::kInk2});
     y += lead;
   }
 }
 
 void StripPane::paintAxis(drawing::Pen& pen) const {
   const double y = layout_.axis_y;
-  pen.text({0, y + 26}, tr("Time"), {.tone = Tone::kInk2});
   const double end = layout_.right - drawing::textWidth(timeText(span().to), drawing::kText, true);
   for (const std::int64_t tick : after::axisTicks(layout_, span(), kTimeWidth)) {
     if (tick < 0) continue;

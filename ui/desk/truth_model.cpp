@@ -91,6 +91,8 @@ QVariant TruthModel::headerData(int section, Qt::Orientation orientation, int ro
   }
   if (role != Qt::DisplayRole) return {};
   switch (section) {
+    case kName:
+      return tr("Value");
     case kTrue:
       return tr("True");
     case kCab1:

@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "after/words.h"
 #include "desk/strip_groups.h"
 #include "desk/truth_table.h"
 
@@ -30,7 +29,7 @@ QString brokenText(InstrumentCondition condition) {
     case InstrumentCondition::kStuck:
       return Words::tr("stuck");
     case InstrumentCondition::kOffset:
-      return Words::tr("reads wrong");
+      return Words::tr("offset");
     case InstrumentCondition::kSlow:
       return Words::tr("slow");
     case InstrumentCondition::kDead:
@@ -109,7 +108,7 @@ double readingAccuracy(std::string_view unit) {
 QString TruthRow::valueText() const {
   if (!signal && unit.isEmpty()) return litText(value);
   if (value >= static_cast<double>(kNever) - 0.5) return QStringLiteral("\u2013");
-  if (signal && unit.isEmpty()) return after::valueText(*signal, value);
+  if (signal && unit.isEmpty()) return stateText(*signal, value);
   return numberText(value, decimalsOf(unit, value));
 }
 

@@ -23,7 +23,7 @@ struct VerdictRow {
   VerdictPart part = VerdictPart::kFallen;
   std::int64_t tick = -1;  ///< when it fell, or by when something has to be; -1: no moment
   QString title;
-  QString verdict;  ///< the word: "met", "broken", "inside tolerance"; of open ones what is open
+  QString verdict;  ///< the word: "kept", "broken", "kept, 3 times"; of open ones what is open
   QString margin;   ///< "0.9 s too short"; empty: none
   QString reason;   ///< one sentence
   QString moment;   ///< as it is written at the edge: "0:12:05", "in 4 s"
@@ -35,11 +35,11 @@ struct VerdictRow {
 /// Broken criticals first, then all in the order in which they fell, the latest first.
 [[nodiscard]] std::vector<VerdictRow> findFallen(const session::LiveRun& run);
 
-/// What is not decided yet, nearest first.
+/// What each rule that is not decided yet waits for: what would break next first.
 [[nodiscard]] std::vector<VerdictRow> findOpen(const session::LiveRun& run);
 
 struct VerdictCounts {
-  int met = 0, broken = 0, critical = 0, open = 0, not_exercised = 0;
+  int kept = 0, broken = 0, critical = 0, open = 0, not_exercised = 0;
   bool operator==(const VerdictCounts&) const = default;
 };
 [[nodiscard]] VerdictCounts countVerdicts(const session::LiveRun& run);

@@ -57,8 +57,8 @@ void VerdictView::showRun() {
 }
 
 QString VerdictView::summary() const {
-  return tr("%1 met, %2 broken, of these critical %3; %4 open, %5 not yet")
-      .arg(counts_.met)
+  return tr("%1 kept, %2 broken, of these critical %3; %4 open, %5 not yet")
+      .arg(counts_.kept)
       .arg(counts_.broken)
       .arg(counts_.critical)
       .arg(counts_.open)
@@ -98,7 +98,7 @@ void VerdictView::paintEvent(QPaintEvent* event) {
     VerdictSign sign;
     QString words;
   };
-  const Count counts[] = {{VerdictSign::kGood, tr("%1 met").arg(counts_.met)},
+  const Count counts[] = {{VerdictSign::kGood, tr("%1 kept").arg(counts_.kept)},
                           {VerdictSign::kDefect, tr("%1 broken").arg(counts_.broken)},
                           {VerdictSign::kSeen, tr("%1 open").arg(counts_.open)}};
   pen.text({kSide, 42}, tr("Verdicts"), {.size = drawing::kName, .bold = true});

@@ -15,7 +15,7 @@ class VerdictView : public LivePage {
 
   [[nodiscard]] VerdictList& fallen() { return *fallen_; }
   [[nodiscard]] VerdictList& open() { return *open_; }
-  /// "12 met, 1 broken, 1 critical, 3 open, 20 not yet".
+  /// "12 kept, 1 broken, 1 critical, 3 open, 20 not yet".
   [[nodiscard]] QString summary() const;
 
  Q_SIGNALS:
