@@ -34,6 +34,12 @@ std::optional<Difference> takeAll(Run& run, const std::vector<TimedAction>& acti
   return std::nullopt;
 }
 
+// Format 1 kept the sheet with the names on it.
+bool isRecordedSheet(const Store& store, const Closing& closing, const marking::MarkSheet& sheet) {
+  if (store.formatVersion() < 2) return sheetText(sheet) == closing.sheet_json;
+  return makeClosing(closing.tick, closing.reason, sheet).sheet_json == closing.sheet_json;
+}
+
 }  // namespace
 
 Situation readSituation(const Store& store) {
@@ -58,8 +64,7 @@ Remarked markAgain(const Store& store) {
   head.last_tick = store.lastTick();
   marked.sheet = witness.makeSheet(head);
   if (const auto& closing = store.closing())
-    marked.as_recorded =
-        makeClosing(closing->tick, closing->reason, marked.sheet).sheet_json == closing->sheet_json;
+    marked.as_recorded = isRecordedSheet(store, *closing, marked.sheet);
   return marked;
 }
 
