@@ -71,6 +71,10 @@ int sayVerification(const Context& context, const std::string& file, const Verif
       out.putLine(toOneLine(file + ": not sealed"));
       out.putLine(fmt::format("  its {} rows fit each other{}", found.rows,
                               found.has_end ? "" : "; it was cut off"));
+      if (found.is_assessment)
+        out.putLine(
+            "  an assessment is sealed when it ends: this one was cut off, or its seal was "
+            "taken away");
       return kNotSealed;
     case Standing::kAltered:
       out.putLine(toOneLine(file + ": altered"));

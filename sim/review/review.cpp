@@ -106,8 +106,9 @@ std::optional<std::string> findEntryFault(const session::Closing& closing,
                                           const std::vector<Entry>& before,
                                           const session::Person& by, const Content& content) {
   if (isBlank(by.name) || isBlank(by.role)) return "an entry says who made it";
+  if (auto fault = std::visit(Gate{closing, before, by}, content)) return fault;
   if (!readContent(kindOf(content), bodyOf(content))) return "a text is too long";
-  return std::visit(Gate{closing, before, by}, content);
+  return std::nullopt;
 }
 
 void addEntries(const std::filesystem::path& file, const session::Person& by,

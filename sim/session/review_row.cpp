@@ -16,6 +16,8 @@
 namespace cabwright::session {
 namespace {
 
+constexpr std::size_t kMostReviewBytes = std::size_t{32} << 20;
+
 template <std::size_t N>
 bool copyExactly(std::span<const std::uint8_t> from, std::array<std::uint8_t, N>& to) {
   if (from.size() != N) return false;
@@ -74,6 +76,7 @@ struct Author {
 // A person's row, made when there is none. The numbers of those who were erased are not given to
 // others: entries still bear them.
 Author takeAuthor(Database& database, const Person& person, std::int64_t least_new_id) {
+  if (!fits(person)) throw SessionError(database.name() + ": a name is longer than any");
   Statement known(database, "SELECT id, salt FROM person WHERE role = ?1 AND name = ?2");
   known.bind(1, std::string_view(person.role)).bind(2, std::string_view(person.name));
   Salt salt{};
@@ -121,11 +124,13 @@ void putAll(Database& database, const Store& before, const std::vector<NewReview
 
 std::vector<ReviewRow> loadReview(Database& database, const std::vector<KnownPerson>& people) {
   std::vector<ReviewRow> rows;
+  std::size_t bytes = 0;
   Statement all(database,
                 "SELECT seq, utc, kind, person, mark, body, last, key, signature "
                 "FROM review ORDER BY seq");
   while (all.step()) {
-    if (rows.size() >= kMostReviewRows)
+    bytes += all.bytes(5).size();
+    if (rows.size() >= kMostReviewRows || bytes > kMostReviewBytes)
       throw SessionError(database.name() + ": holds more entries than any session");
     ReviewRow row = readRow(database, all);
     const auto by = std::ranges::find(people, row.person, &KnownPerson::id);
@@ -159,7 +164,10 @@ void appendReview(const std::filesystem::path& file, const MakeReviewRows& make_
   std::filesystem::resize_file(change.copy(), *findPagesEnd(change.copy()));  // the tail comes anew
   const Store before(change.copy());
   const std::vector<NewReviewRow> rows = make_rows(before);
-  if (before.review().size() + rows.size() > kMostReviewRows)
+  std::size_t bytes = 0;
+  for (const ReviewRow& row : before.review()) bytes += row.body.size();
+  for (const NewReviewRow& row : rows) bytes += row.body.size();
+  if (before.review().size() + rows.size() > kMostReviewRows || bytes > kMostReviewBytes)
     throw SessionError(file.string() + ": holds as many entries as a session can");
   Database database = Database::openOwnCopy(change.copy(), file.string());
   database.run("BEGIN");

@@ -73,6 +73,8 @@ void addClosing(RowChain& chain, std::int64_t seq, const Closing& closing) {
   chain.endRow('c', seq, closing.tick);
 }
 
+bool fits(const Person& person) { return person.role.size() + person.name.size() <= 10'000; }
+
 Digest calcPersonMark(const Salt& salt, const Person& person) {
   static constexpr std::string_view kMagic("Cabwright person 2\0", 19);
   return Sha256()

@@ -110,6 +110,9 @@ void addFrame(RowChain& chain, std::int64_t seq, std::int64_t tick, bool is_key,
 void addState(RowChain& chain, std::int64_t seq, const StateHash& state);
 void addClosing(RowChain& chain, std::int64_t seq, const Closing& closing);
 
+/// Whether role and name are no longer than those of any person, 10,000 bytes.
+[[nodiscard]] bool fits(const Person& person);
+
 /// What stands for a person inside the chain: SHA-256(magic | salt | role | name). With the salt
 /// erased together with the name nobody can tell whose it was, not even by trying names.
 [[nodiscard]] Digest calcPersonMark(const Salt& salt, const Person& person);

@@ -63,6 +63,7 @@ std::map<std::string, std::string> writePeople(Database& database, const Session
   Statement put(database, "INSERT INTO person(id, role, name, salt) VALUES(?1, ?2, ?3, ?4)");
   std::int64_t id = 0;
   for (const Person& person : header.people) {
+    if (!fits(person)) throw SessionError(database.name() + ": a name is longer than any");
     const Salt salt = makeSalt();
     put.bind(1, ++id).bind(2, std::string_view(person.role)).bind(3, std::string_view(person.name));
     put.bind(4, salt).run();

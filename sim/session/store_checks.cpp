@@ -95,6 +95,7 @@ void loadPeople(Database& database, LoadedHeader& loaded, const About& about) {
   std::size_t named = 0;
   while (people.step()) {
     KnownPerson known{people.integer(0), {people.text(1), people.text(2)}, {}, false};
+    if (!fits(known.person)) throw SessionError(database.name() + ": holds a name longer than any");
     Salt salt{};
     const auto bytes = people.bytes(3);
     if (bytes.size() != salt.size())

@@ -87,6 +87,7 @@ void readAll(Verification& found, const fs::path& file) {
   found.session_id = store.header().session_id;
   found.seal = store.seal();
   found.review = store.review();
+  found.is_assessment = store.header().run_mode == scenario::Mode::kAssessment;
   found.has_end = store.closing().has_value();
   found.erased_people = store.erasedPeople();
   Store::Reader reader = store.read();

@@ -28,6 +28,7 @@ struct Verification {
   std::string session_id;
   std::optional<Seal> seal;
   std::int64_t rows = 0;          ///< that fit, up to the first that does not
+  bool is_assessment = false;     ///< run in assessment, so it was to be sealed
   bool has_end = false;           ///< false: the session was cut off
   std::size_t erased_people = 0;  ///< of those who took part
   std::vector<ReviewRow> review;  ///< that was added after the seal

@@ -3,6 +3,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <sys/stat.h>
+#include <unistd.h>
+
+#include <csignal>
 
 #include "exercise.h"
 
@@ -45,6 +48,30 @@ TEST_F(Trust, AnAssessmentIsSealedAtItsEnd) {
   record();
   EXPECT_EQ(console({"verify", file_}).code, 0);
   EXPECT_EQ(console({"replay", file_}).code, 0);
+}
+
+TEST_F(Trust, AnAssessmentThatWasCutOffIsSaidToBeOne) {
+  std::string text = slurp(folder_.script("scenario.toml"));
+  text.insert(text.find("seed"), "mode = \"assessment\"\n");
+  text.insert(text.find("pass_mark"),
+              "complete = \"cab1.handbrake >= 0\"\n"
+              "complete_says = \"It is there.\"\n");
+  spill(folder_.script("scenario.toml"), text);
+  Program::Settings settings;
+  settings.environment = {{"XDG_DATA_HOME", folder_ / "data"}};
+  Program program({"run", folder_.exercise().string(), "--script", folder_.script("long.txt"),
+                   "--record", file_},
+                  settings);
+  while (!std::filesystem::exists(file_)) ::usleep(1000);
+  ::usleep(50'000);
+  program.send(SIGKILL);
+  program.wait();
+  const Outcome outcome = console({"verify", file_});
+  EXPECT_EQ(outcome.code, 4);
+  EXPECT_THAT(outcome.out, HasSubstr("it was cut off"));
+  EXPECT_THAT(outcome.out, HasSubstr("an assessment is sealed when it ends"));
+  EXPECT_EQ(console({"seal", file_}).code, 0);
+  EXPECT_EQ(console({"verify", file_}).code, 0);
 }
 
 TEST_F(Trust, ASessionIsSealedWhenAskedAndTheKeyIsForItsOwnerAlone) {
