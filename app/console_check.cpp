@@ -7,6 +7,7 @@
 #include <sstream>
 
 #include "console_exercise.h"
+#include "scenario/arm_words.h"
 #include "scenario/route_file.h"
 #include "scenario/vehicle.h"
 #include "session/rule_reader.h"
@@ -99,13 +100,13 @@ scenario::ActionCheck makeActionCheck(const std::optional<session::Situation>& s
         scenario::makeSetup(situation->loaded, situation->loaded.scenario.seed);
     const auto unit =
         std::make_shared<const unit::Unit>(setup.parameters, setup.route, setup.start);
-    return [unit](const unit::Action& action) { return unit->findActionFault(action); };
+    return [unit](const unit::Action& action) { return scenario::findActionFault(*unit, action); };
   }
   const auto unit =
       std::make_shared<const unit::Unit>(plant::Parameters(), unit::Route(), unit::UnitStart());
   return [unit](const unit::Action& action) -> std::optional<std::string> {
     if (action.object.starts_with("signal.")) return std::nullopt;
-    return unit->findActionFault(action);
+    return scenario::findActionFault(*unit, action);
   };
 }
 

@@ -6,6 +6,7 @@
 #include <chrono>
 
 #include "console_stop.h"
+#include "scenario/arm_words.h"
 #include "unit/nearest_name.h"
 
 namespace cabwright::console {
@@ -41,7 +42,7 @@ std::optional<scenario::Script> loadScript(const Context& context, const std::st
   }
   auto script = scenario::parseScript(
       std::get<scenario::SourceFile>(file),
-      [&unit](const auto& action) { return unit.findActionFault(action); },
+      [&unit](const auto& action) { return scenario::findActionFault(unit, action); },
       scenario::neighboursOf(*path));
   if (const auto* faults = std::get_if<scenario::FileFaults>(&script)) {
     sayFaults(context, *faults);

@@ -2663,6 +2663,30 @@
         <source>thank second person</source>
         <translation>Zweite Person entlassen</translation>
     </message>
+    <message>
+        <source>Ask reseat</source>
+        <translation>Nach dem Einstecken fragen</translation>
+    </message>
+    <message>
+        <source>Ask restricted</source>
+        <translation>Nach beschränkter Weiterfahrt fragen</translation>
+    </message>
+    <message>
+        <source>ask reseat</source>
+        <translation>Nach dem Einstecken fragen</translation>
+    </message>
+    <message>
+        <source>ask restricted</source>
+        <translation>Nach beschränkter Weiterfahrt fragen</translation>
+    </message>
+    <message>
+        <source>asks the shed whether a jumper may be put home</source>
+        <translation>fragt die Werkstatt, ob ein Steuerkabel wieder eingesteckt werden darf</translation>
+    </message>
+    <message>
+        <source>asks the signaller whether the unit may go on restricted</source>
+        <translation>fragt den Fahrdienstleiter, ob der Zug beschränkt weiterfahren darf</translation>
+    </message>
 </context>
 <context>
     <name>Place</name>
@@ -3136,6 +3160,22 @@
     <message>
         <source>skip</source>
         <translation>gleich</translation>
+    </message>
+    <message>
+        <source>alarm dealt</source>
+        <translation>Notbremse erledigt</translation>
+    </message>
+    <message>
+        <source>hurry</source>
+        <translation>Eile</translation>
+    </message>
+    <message>
+        <source>may reseat</source>
+        <translation>Einstecken erlaubt</translation>
+    </message>
+    <message>
+        <source>may restricted</source>
+        <translation>beschränkt erlaubt</translation>
     </message>
 </context>
 <context>
@@ -4295,6 +4335,1318 @@
     <message>
         <source>what goes and what does not</source>
         <translation>was fährt und was nicht</translation>
+    </message>
+    <message>
+        <source>15 from 21 down, and 15 on the way up</source>
+        <translation>15 von 21 herunter, und 15 auf dem Weg nach oben</translation>
+    </message>
+    <message>
+        <source>21 inches from one exhauster, then down to 15 and lap</source>
+        <translation>21 Zoll mit einem Luftsauger, dann herunter auf 15 und Abschluss</translation>
+    </message>
+    <message>
+        <source>21, down to 15, lap; pawl out and the handbrake off</source>
+        <translation>21, herunter auf 15, Abschluss; Sperrklinke aus und die Handbremse los</translation>
+    </message>
+    <message>
+        <source>A band slips in third</source>
+        <translation>Ein Band rutscht im dritten Gang</translation>
+    </message>
+    <message>
+        <source>A band that is worn holds a light pull and no more.</source>
+        <translation>Ein verschlissenes Band hält einen leichten Zug aus und nicht mehr.</translation>
+    </message>
+    <message>
+        <source>A brake that lets itself off takes nobody up a bank, or down it.</source>
+        <translation>Eine Bremse, die sich selbst löst, bringt niemanden eine Rampe hinauf oder hinunter.</translation>
+    </message>
+    <message>
+        <source>A cock that is half shut would be the simplest cause: touch nothing, look.</source>
+        <translation>Ein halb geschlossener Hahn wäre die einfachste Ursache: nichts berühren, nachsehen.</translation>
+    </message>
+    <message>
+        <source>A compressor that never unloads is feeding a hole. A hiss tells where.</source>
+        <translation>Ein Kompressor, der nie abschaltet, speist ein Loch. Ein Zischen sagt, wo.</translation>
+    </message>
+    <message>
+        <source>A dark lamp with the note still there would be the bulb, or the oil; silence is the engine. On 1 in 50 one engine stalls in third and the coupling boils.</source>
+        <translation>Eine dunkle Lampe bei gleichem Ton wäre die Birne oder das Öl; Stille ist der Motor. Auf 1 zu 50 würgt ein einzelner Motor im dritten Gang, und die Kupplung kocht.</translation>
+    </message>
+    <message>
+        <source>A driver who collapses at sixty runs another quarter of a mile for six seconds more.</source>
+        <translation>Ein Führer, der bei sechzig zusammenbricht, fährt für sechs Sekunden mehr eine Viertelmeile weiter.</translation>
+    </message>
+    <message>
+        <source>A figure is not a brake: it is the fall from 21 that presses the blocks.</source>
+        <translation>Eine Zahl ist keine Bremse: der Fall von 21 drückt die Klötze an.</translation>
+    </message>
+    <message>
+        <source>A figure that was written down can be shown to others.</source>
+        <translation>Eine aufgeschriebene Zahl kann man anderen zeigen.</translation>
+    </message>
+    <message>
+        <source>A flag on the far side</source>
+        <translation>Eine Flagge auf der fernen Seite</translation>
+    </message>
+    <message>
+        <source>A gear left in there drives off at the button here.</source>
+        <translation>Ein dort eingelegter Gang fährt hier beim Knopfdruck los.</translation>
+    </message>
+    <message>
+        <source>A lamp that goes out on a hill leaves you half the pull.</source>
+        <translation>Eine Lampe, die am Berg ausgeht, lässt Ihnen die halbe Zugkraft.</translation>
+    </message>
+    <message>
+        <source>A late safety device, and a road that is wanted</source>
+        <translation>Ein später Totmann, und ein Fahrweg, der gebraucht wird</translation>
+    </message>
+    <message>
+        <source>A needle that rises in lap: see it, prove whose it is, and do not move.</source>
+        <translation>Ein Zeiger, der auf Abschluss steigt: sehen, beweisen, wessen er ist, und nicht fahren.</translation>
+    </message>
+    <message>
+        <source>A shaft that rubs shines: bright metal is never old.</source>
+        <translation>Eine scheuernde Welle glänzt: blankes Metall ist nie alt.</translation>
+    </message>
+    <message>
+        <source>A switch at off may be a fitter&apos;s hand, and oil is dipped while the engine stands.</source>
+        <translation>Ein Schalter auf Aus kann die Hand eines Schlossers sein, und Öl misst man bei stehendem Motor.</translation>
+    </message>
+    <message>
+        <source>A turning shaft carries the teeth to a gap.</source>
+        <translation>Eine drehende Welle bringt die Zähne vor eine Lücke.</translation>
+    </message>
+    <message>
+        <source>Agree a bell test with the guard, give a code, hear it back</source>
+        <translation>Mit dem Schaffner eine Klingelprobe vereinbaren, ein Zeichen geben, die Wiederholung hören</translation>
+    </message>
+    <message>
+        <source>Air behind the piston throws the sleeve back over your hand.</source>
+        <translation>Luft hinter dem Kolben wirft die Muffe über Ihre Hand zurück.</translation>
+    </message>
+    <message>
+        <source>Air good, one gear only, one engine only: it is the band.</source>
+        <translation>Luft gut, nur ein Gang, nur ein Motor: es ist das Band.</translation>
+    </message>
+    <message>
+        <source>Air is good, so it is that gear&apos;s own pipe: it needs time, not power.</source>
+        <translation>Die Luft ist gut, also ist es die Leitung dieses Ganges: sie braucht Zeit, nicht Kraft.</translation>
+    </message>
+    <message>
+        <source>Along car 1 on side 1: doors, windows, skirts, wheels, blocks, rigging, cord, springs, boxes, pipes, drains, shaft</source>
+        <translation>Am Wagen 1 auf Seite 1 entlang: Türen, Fenster, Schürzen, Räder, Klötze, Gestänge, Löseschnur, Federn, Lager, Rohre, Hähne, Welle</translation>
+    </message>
+    <message>
+        <source>An answer says: I go.</source>
+        <translation>Eine Antwort sagt: ich fahre.</translation>
+    </message>
+    <message>
+        <source>As at the first time: the habit is the safety.</source>
+        <translation>Wie beim ersten Mal: die Gewohnheit ist die Sicherheit.</translation>
+    </message>
+    <message>
+        <source>Ask the signaller whether you may go on restricted, and wait for the answer</source>
+        <translation>Den Fahrdienstleiter fragen, ob Sie beschränkt weiterfahren dürfen, und die Antwort abwarten</translation>
+    </message>
+    <message>
+        <source>Ask who is at work on the unit, and wait for the answer</source>
+        <translation>Fragen, wer am Zug arbeitet, und die Antwort abwarten</translation>
+    </message>
+    <message>
+        <source>At 14 to 15: second gear, pause, open; and watch both tachometers</source>
+        <translation>Bei 14 bis 15: zweiter Gang, Pause, öffnen; und beide Drehzahlmesser beobachten</translation>
+    </message>
+    <message>
+        <source>At 15 on the way up there are 15 above the pistons too: nothing presses a block.</source>
+        <translation>Bei 15 auf dem Weg nach oben stehen auch 15 über den Kolben: nichts drückt einen Klotz an.</translation>
+    </message>
+    <message>
+        <source>At 38 to 41: top gear, as before</source>
+        <translation>Bei 38 bis 41: höchster Gang, wie zuvor</translation>
+    </message>
+    <message>
+        <source>At the cupboard: breakers, battery switch, volts</source>
+        <translation>Am Schaltschrank: Automaten, Batterieschalter, Volt</translation>
+    </message>
+    <message>
+        <source>At the halt: the slow gear into the book, which gear and which engine, and say your decision</source>
+        <translation>Am Haltepunkt: den langsamen Gang ins Buch, welcher Gang und welcher Motor, und die Entscheidung sagen</translation>
+    </message>
+    <message>
+        <source>Back in cab 1: device, reverser forward, one notch in neutral if you like, and wait for the cut-out at 95</source>
+        <translation>Zurück in Führerstand 1: Totmann, Richtung vorwärts, wenn Sie mögen eine Stufe im Leerlauf, und auf das Abschalten bei 95 warten</translation>
+    </message>
+    <message>
+        <source>Back in cab 1: hold the device, reverser forward, and wait for 25 in the release pipe</source>
+        <translation>Zurück in Führerstand 1: Totmann halten, Richtung vorwärts, und auf 25 in der Löseleitung warten</translation>
+    </message>
+    <message>
+        <source>Back through cab 2: its handbrake off again</source>
+        <translation>Zurück durch Führerstand 2: seine Handbremse wieder los</translation>
+    </message>
+    <message>
+        <source>Before going on: 22 inches or more in the release pipe, doors shut, two strokes repeated</source>
+        <translation>Vor der Weiterfahrt: 22 Zoll oder mehr in der Löseleitung, Türen zu, zwei Schläge wiederholt</translation>
+    </message>
+    <message>
+        <source>Behind a shut cock the device is dead, and looks just the same.</source>
+        <translation>Hinter einem geschlossenen Hahn ist der Totmann tot und sieht genauso aus.</translation>
+    </message>
+    <message>
+        <source>Both drives in mesh and enough air: without it no power is put on.</source>
+        <translation>Beide Achsgetriebe im Eingriff und genug Luft: ohne das wird keine Kraft gegeben.</translation>
+    </message>
+    <message>
+        <source>Both permissions or none; and on a hill the power first, the brake last.</source>
+        <translation>Beide Erlaubnisse oder keine; und am Berg die Kraft zuerst, die Bremse zuletzt.</translation>
+    </message>
+    <message>
+        <source>Brake and device tests with the guard at the rear</source>
+        <translation>Bremsprobe und Totmannprobe mit dem Schaffner am Zugende</translation>
+    </message>
+    <message>
+        <source>Brake in lap, device up, reverser off; then back to cab 1: its handbrake off</source>
+        <translation>Bremse auf Abschluss, Totmann hoch, Richtungshebel aus; dann zurück zu Führerstand 1: seine Handbremse los</translation>
+    </message>
+    <message>
+        <source>Brake off, a notch or two to get away; look back; shut off before the fall begins</source>
+        <translation>Bremse los, eine oder zwei Stufen zum Anfahren; zurücksehen; abschalten, bevor das Gefälle beginnt</translation>
+    </message>
+    <message>
+        <source>Brake to lap, device up, reverser off; cab 2: its handbrake hard on, pawl in</source>
+        <translation>Bremse auf Abschluss, Totmann hoch, Richtungshebel aus; Führerstand 2: seine Handbremse fest, Sperrklinke ein</translation>
+    </message>
+    <message>
+        <source>Brake to release until the needle stands at 21</source>
+        <translation>Bremse auf Lösen, bis der Zeiger auf 21 steht</translation>
+    </message>
+    <message>
+        <source>Brake to release, and let the needle go past 15, all the way to 21</source>
+        <translation>Bremse auf Lösen, und den Zeiger über 15 hinaus ganz auf 21 gehen lassen</translation>
+    </message>
+    <message>
+        <source>Brake to release, and see the train pipe come to 21; the handbrakes stay on</source>
+        <translation>Bremse auf Lösen, und die Zugleitung auf 21 kommen sehen; die Handbremsen bleiben fest</translation>
+    </message>
+    <message>
+        <source>By word first, the book after.</source>
+        <translation>Erst mündlich, dann das Buch.</translation>
+    </message>
+    <message>
+        <source>Cab 1: handbrake hard, pawl in, chain tight; controls at rest</source>
+        <translation>Führerstand 1: Handbremse fest, Sperrklinke ein, Kette straff; Hebel in Ruhe</translation>
+    </message>
+    <message>
+        <source>Cab 1: hold the device, reverser to reverse until the air lamp lights, then to forward until it lights again</source>
+        <translation>Führerstand 1: Totmann halten, Richtungshebel rückwärts, bis die Luftlampe leuchtet, dann vorwärts, bis sie wieder leuchtet</translation>
+    </message>
+    <message>
+        <source>Cab 2: device, reverser forward, lamp seen, 21 again</source>
+        <translation>Führerstand 2: Totmann, Richtung vorwärts, Lampe gesehen, wieder 21</translation>
+    </message>
+    <message>
+        <source>Cab 2: its handbrake hard on; judge handbrake, seal, detonators, flags, extinguisher</source>
+        <translation>Führerstand 2: seine Handbremse fest; Handbremse, Plombe, Knallkapseln, Flaggen, Feuerlöscher beurteilen</translation>
+    </message>
+    <message>
+        <source>Car 1 on side 2</source>
+        <translation>Wagen 1 auf Seite 2</translation>
+    </message>
+    <message>
+        <source>Car 2 on side 1: the same, and underframe, straps and tanks</source>
+        <translation>Wagen 2 auf Seite 1: dasselbe, dazu Untergestell, Bänder und Behälter</translation>
+    </message>
+    <message>
+        <source>Change of ends, and one dark lamp</source>
+        <translation>Führerstandswechsel, und eine dunkle Lampe</translation>
+    </message>
+    <message>
+        <source>Corrow Bank</source>
+        <translation>Corrow Bank</translation>
+    </message>
+    <message>
+        <source>Decide, and say it</source>
+        <translation>Entscheiden, und es sagen</translation>
+    </message>
+    <message>
+        <source>Decide: goes on, goes on restricted, or fails</source>
+        <translation>Entscheiden: fährt, fährt beschränkt oder fährt nicht</translation>
+    </message>
+    <message>
+        <source>Device in hand, reverser forward; the guard&apos;s two, repeated; first gear</source>
+        <translation>Totmann in der Hand, Richtung vorwärts; die zwei Schläge des Schaffners, wiederholt; erster Gang</translation>
+    </message>
+    <message>
+        <source>Device up, reverser off, handle out; in cab 2 put it in, raise 21, down to 15, lap, and watch again</source>
+        <translation>Totmann hoch, Richtungshebel aus, Griff heraus; in Führerstand 2 einstecken, auf 21 bringen, herunter auf 15, Abschluss, und wieder beobachten</translation>
+    </message>
+    <message>
+        <source>Down to 15, lap; look along both sides; pawl out and the handbrake of cab 2 off</source>
+        <translation>Herunter auf 15, Abschluss; an beiden Seiten entlangsehen; Sperrklinke aus und die Handbremse von Führerstand 2 los</translation>
+    </message>
+    <message>
+        <source>Draw the sleeve to the middle, put the pin in</source>
+        <translation>Die Muffe in die Mitte ziehen, den Bolzen einstecken</translation>
+    </message>
+    <message>
+        <source>Each car has its own springs and its own boxes.</source>
+        <translation>Jeder Wagen hat eigene Federn und eigene Lager.</translation>
+    </message>
+    <message>
+        <source>Each final drive goes over by itself: two thumps, or one.</source>
+        <translation>Jedes Achsgetriebe schaltet für sich um: zwei dumpfe Schläge, oder einer.</translation>
+    </message>
+    <message>
+        <source>Each release is paid out of the reservoir: one application to a stop, and the needle read before going on.</source>
+        <translation>Jedes Lösen bezahlt der Behälter: eine Bremsung je Halt, und den Zeiger ablesen, bevor es weitergeht.</translation>
+    </message>
+    <message>
+        <source>Each second under power is burnt lining.</source>
+        <translation>Jede Sekunde unter Kraft ist verbrannter Belag.</translation>
+    </message>
+    <message>
+        <source>Engine 1: fuel, coolant, oil, belts, exhaust, tray, gearbox, final drive, cover</source>
+        <translation>Motor 1: Kraftstoff, Kühlwasser, Öl, Riemen, Auspuff, Wanne, Getriebe, Achsgetriebe, Haube</translation>
+    </message>
+    <message>
+        <source>Engine 1: who is there? Switch, fuel, coolant, oil, belts, hand throttle, tray, cover</source>
+        <translation>Motor 1: wer ist da? Schalter, Kraftstoff, Kühlwasser, Öl, Riemen, Handgas, Wanne, Haube</translation>
+    </message>
+    <message>
+        <source>Engine 2, as engine 1</source>
+        <translation>Motor 2, wie Motor 1</translation>
+    </message>
+    <message>
+        <source>Enter it: which cab, what the needle did, in how long</source>
+        <translation>Eintragen: welcher Führerstand, was der Zeiger tat, in welcher Zeit</translation>
+    </message>
+    <message>
+        <source>Enter the open drain in the repair book</source>
+        <translation>Den offenen Ablasshahn ins Übergabebuch eintragen</translation>
+    </message>
+    <message>
+        <source>Fifteen inches on the way up, on 1 in 80</source>
+        <translation>Fünfzehn Zoll auf dem Weg nach oben, auf 1 zu 80</translation>
+    </message>
+    <message>
+        <source>First bite, wait, more; ease up; stop at the mark of Wexholt and hold her</source>
+        <translation>Erste Bremsstufe, warten, mehr; nachlassen; an der Tafel von Wexholt halten und festhalten</translation>
+    </message>
+    <message>
+        <source>First gear, pause, brake off, notch by notch; look back</source>
+        <translation>Erster Gang, Pause, Bremse los, Stufe um Stufe; zurücksehen</translation>
+    </message>
+    <message>
+        <source>First gear, pause, brake off, one notch</source>
+        <translation>Erster Gang, Pause, Bremse los, eine Stufe</translation>
+    </message>
+    <message>
+        <source>First gear, pause, brake off: the grade starts her</source>
+        <translation>Erster Gang, Pause, Bremse los: das Gefälle setzt den Zug in Gang</translation>
+    </message>
+    <message>
+        <source>Five seconds is right; four to seven are accepted.</source>
+        <translation>Fünf Sekunden sind richtig; vier bis sieben werden anerkannt.</translation>
+    </message>
+    <message>
+        <source>From 21 down to 14 or 15, then lap; on a grade rather more than less</source>
+        <translation>Von 21 herunter auf 14 oder 15, dann Abschluss; auf einer Neigung eher mehr als weniger</translation>
+    </message>
+    <message>
+        <source>From 21 down, never from below up; and nothing is let go before the brake is known.</source>
+        <translation>Von 21 herunter, nie von unten herauf; und nichts wird losgelassen, bevor die Bremse bekannt ist.</translation>
+    </message>
+    <message>
+        <source>From a platform only with both: doors stand open there.</source>
+        <translation>Von einem Bahnsteig nur mit beidem: dort stehen Türen offen.</translation>
+    </message>
+    <message>
+        <source>From the ground nobody reaches the brake valve.</source>
+        <translation>Vom Boden aus reicht niemand an das Bremsventil.</translation>
+    </message>
+    <message>
+        <source>From there on she runs by herself: no engine holds her back, and no engine fills the reservoir quickly.</source>
+        <translation>Von dort an läuft der Zug von selbst: kein Motor hält ihn zurück, und kein Motor füllt den Behälter schnell.</translation>
+    </message>
+    <message>
+        <source>Full application to nothing</source>
+        <translation>Vollbremsung bis auf null</translation>
+    </message>
+    <message>
+        <source>Full application, handbrake of cab 1 hard on, pawl in</source>
+        <translation>Vollbremsung, Handbremse von Führerstand 1 fest, Sperrklinke ein</translation>
+    </message>
+    <message>
+        <source>Gauge first, then walk; and air that is good does not excuse a gear that is slow.</source>
+        <translation>Erst die Uhr, dann gehen; und gute Luft entschuldigt keinen trägen Gang.</translation>
+    </message>
+    <message>
+        <source>Gear to neutral; wait for the guard&apos;s two, repeat them, look at the signal again</source>
+        <translation>Gang auf Leerlauf; auf die zwei Schläge des Schaffners warten, sie wiederholen, das Signal noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>Gears by speed and note, coasting on the freewheel, a brake tried on the road, a stop at the mark.</source>
+        <translation>Gänge nach Geschwindigkeit und Ton, Rollen auf dem Freilauf, eine Bremsprobe unterwegs, ein Halt an der Tafel.</translation>
+    </message>
+    <message>
+        <source>Half the pull, half the air, half the vacuum: whoever takes the unit has to know.</source>
+        <translation>Halbe Zugkraft, halbe Luft, halbes Vakuum: wer den Zug übernimmt, muss es wissen.</translation>
+    </message>
+    <message>
+        <source>Handbrake of cab 1 hard on, pawl in; the brake stays at full</source>
+        <translation>Handbremse von Führerstand 1 fest, Sperrklinke ein; die Bremse bleibt auf voll</translation>
+    </message>
+    <message>
+        <source>He holds a road for you and counts the minutes.</source>
+        <translation>Er hält einen Fahrweg für Sie frei und zählt die Minuten.</translation>
+    </message>
+    <message>
+        <source>He plans the road: at half power you fill it twice as long.</source>
+        <translation>Er plant den Fahrweg: mit halber Kraft belegen Sie ihn doppelt so lange.</translation>
+    </message>
+    <message>
+        <source>Hear it, shut off at once; then ask: one gear or all, one engine or both.</source>
+        <translation>Hören, sofort abschalten; dann fragen: ein Gang oder alle, ein Motor oder beide.</translation>
+    </message>
+    <message>
+        <source>Held, it is as good as the other.</source>
+        <translation>Gehalten ist sie so gut wie die andere.</translation>
+    </message>
+    <message>
+        <source>His first two have lapsed by then: a code stands about a minute.</source>
+        <translation>Seine ersten zwei sind bis dahin verfallen: ein Zeichen gilt etwa eine Minute.</translation>
+    </message>
+    <message>
+        <source>Hold the device down, reverser to forward</source>
+        <translation>Den Totmann gedrückt halten, Richtungshebel vorwärts</translation>
+    </message>
+    <message>
+        <source>Hold the device, reverser forward, brake in release: 21 on the needle, handbrake hard on</source>
+        <translation>Totmann halten, Richtung vorwärts, Bremse auf Lösen: 21 am Zeiger, Handbremse fest</translation>
+    </message>
+    <message>
+        <source>Hold the device, reverser forward, brake to release until the needle stands at 21; both handbrakes stay on</source>
+        <translation>Totmann halten, Richtung vorwärts, Bremse auf Lösen, bis der Zeiger auf 21 steht; beide Handbremsen bleiben fest</translation>
+    </message>
+    <message>
+        <source>Hold the device, reverser to forward; listen for the thumps</source>
+        <translation>Totmann halten, Richtungshebel vorwärts; auf die dumpfen Schläge hören</translation>
+    </message>
+    <message>
+        <source>If a flag, board or lamp hangs there: touch nothing, judge it, and ask.</source>
+        <translation>Hängt dort eine Flagge, Tafel oder Lampe: nichts berühren, beurteilen und fragen.</translation>
+    </message>
+    <message>
+        <source>If he says no, the unit fails here.</source>
+        <translation>Sagt er nein, so fährt der Zug von hier nicht weiter.</translation>
+    </message>
+    <message>
+        <source>If it is jammed, ease the brake so that the wheels move a little; never the hammer.</source>
+        <translation>Klemmt sie, die Bremse nachlassen, dass sich die Räder ein wenig bewegen; nie der Hammer.</translation>
+    </message>
+    <message>
+        <source>If it slips in every gear, it is not a band: air, or the freewheel.</source>
+        <translation>Rutscht es in jedem Gang, ist es kein Band: Luft oder Freilauf.</translation>
+    </message>
+    <message>
+        <source>If it stands still, go on. If it rises, try once more, and then from the other cab.</source>
+        <translation>Steht er still, weitermachen. Steigt er, noch einmal versuchen und dann vom anderen Führerstand aus.</translation>
+    </message>
+    <message>
+        <source>If she moves: full application, and the handbrake again.</source>
+        <translation>Bewegt sich der Zug: Vollbremsung, und die Handbremse wieder fest.</translation>
+    </message>
+    <message>
+        <source>If you want to know what he sees: 3-3, speak to me.</source>
+        <translation>Wenn Sie wissen wollen, was er sieht: 3-3, sprechen Sie mit mir.</translation>
+    </message>
+    <message>
+        <source>In the rear cab: its seal too</source>
+        <translation>Im hinteren Führerstand: auch dessen Plombe</translation>
+    </message>
+    <message>
+        <source>Isolating switch to off, air cock of the final drive shut; listen until it has blown out</source>
+        <translation>Trennschalter auf Aus, Lufthahn des Achsgetriebes zu; horchen, bis es ausgeblasen hat</translation>
+    </message>
+    <message>
+        <source>It goes on with a longer pause; the next driver has to know which one.</source>
+        <translation>Es geht weiter mit längerer Pause; der nächste Führer muss wissen, welcher es ist.</translation>
+    </message>
+    <message>
+        <source>It is all that holds her until there is vacuum.</source>
+        <translation>Sie allein hält den Zug, bis Vakuum da ist.</translation>
+    </message>
+    <message>
+        <source>It is another device, too.</source>
+        <translation>Es ist auch ein anderer Totmann.</translation>
+    </message>
+    <message>
+        <source>It is another valve: it is proved here.</source>
+        <translation>Es ist ein anderes Ventil: hier wird es erprobt.</translation>
+    </message>
+    <message>
+        <source>It is the one that is driven off with.</source>
+        <translation>Mit dieser wird losgefahren.</translation>
+    </message>
+    <message>
+        <source>It takes twice as long: wait for it.</source>
+        <translation>Es dauert doppelt so lange: darauf warten.</translation>
+    </message>
+    <message>
+        <source>Key in and on, brake handle and reversing lever in; red off, white on, display set</source>
+        <translation>Schlüssel ein und an, Bremsgriff und Richtungshebel hinein; Rot aus, Weiß an, Zielanzeige gestellt</translation>
+    </message>
+    <message>
+        <source>Key in and on, lamp test, brake handle and reversing lever in</source>
+        <translation>Schlüssel ein und an, Lampenprobe, Bremsgriff und Richtungshebel hinein</translation>
+    </message>
+    <message>
+        <source>Know what the battery has before you spend it.</source>
+        <translation>Wissen, was die Batterie hat, bevor Sie es ausgeben.</translation>
+    </message>
+    <message>
+        <source>Lamp 2 dark: read its tachometer. Nothing there: shut off, and stop before the steeper bank</source>
+        <translation>Lampe 2 dunkel: ihren Drehzahlmesser ablesen. Nichts da: abschalten, und vor der steileren Rampe halten</translation>
+    </message>
+    <message>
+        <source>Lamp dark: read the air gauge, then warn and look along both sides for a start of engine 1</source>
+        <translation>Lampe dunkel: die Luftuhr ablesen, dann warnen und für einen Start von Motor 1 an beiden Seiten entlangsehen</translation>
+    </message>
+    <message>
+        <source>Lamps and number say which way the unit goes.</source>
+        <translation>Lampen und Nummer sagen, in welche Richtung der Zug fährt.</translation>
+    </message>
+    <message>
+        <source>Lap closes everything: what is there has to stay.</source>
+        <translation>Abschluss schließt alles: was da ist, muss bleiben.</translation>
+    </message>
+    <message>
+        <source>Late is not works; and nobody&apos;s hurry makes it so.</source>
+        <translation>Spät ist nicht in Ordnung; und niemandes Eile macht es dazu.</translation>
+    </message>
+    <message>
+        <source>Leaks are found by ear; the gauge only says that there is one.</source>
+        <translation>Undichtheiten findet das Ohr; die Uhr sagt nur, dass eine da ist.</translation>
+    </message>
+    <message>
+        <source>Less than 22: wait. Minutes are cheaper than a brake.</source>
+        <translation>Weniger als 22: warten. Minuten sind billiger als eine Bremse.</translation>
+    </message>
+    <message>
+        <source>Let go of the device and count until the needle falls; let it fall below 5</source>
+        <translation>Den Totmann loslassen und zählen, bis der Zeiger fällt; ihn unter 5 fallen lassen</translation>
+    </message>
+    <message>
+        <source>Let go of the device with the brake in release; count, and watch the needle fall</source>
+        <translation>Den Totmann bei Bremse auf Lösen loslassen; zählen, und den Zeiger fallen sehen</translation>
+    </message>
+    <message>
+        <source>Let the second person go</source>
+        <translation>Die zweite Person entlassen</translation>
+    </message>
+    <message>
+        <source>Look along both sides; pawl out, the leading handbrake off, last of all</source>
+        <translation>An beiden Seiten entlangsehen; Sperrklinke aus, die vordere Handbremse los, als Letztes</translation>
+    </message>
+    <message>
+        <source>Look at everything, judge it, put it in its class, write it down, tell it, decide.</source>
+        <translation>Alles ansehen, beurteilen, in seine Klasse setzen, aufschreiben, melden, entscheiden.</translation>
+    </message>
+    <message>
+        <source>Look at the seal of the device&apos;s cock, and judge it</source>
+        <translation>Die Plombe am Totmannhahn ansehen und beurteilen</translation>
+    </message>
+    <message>
+        <source>Look both ways and go to end 1: protection first, then hoses, coupling, lamps, display, window, steps, lifeguards</source>
+        <translation>Nach beiden Seiten sehen und zu Ende 1 gehen: erst Sicherung, dann Schläuche, Kupplung, Lampen, Zielanzeige, Fenster, Tritte, Bahnräumer</translation>
+    </message>
+    <message>
+        <source>Look both ways, cross, and judge end 2 as end 1, and its tail lamp</source>
+        <translation>Nach beiden Seiten sehen, hinübergehen, und Ende 2 wie Ende 1 beurteilen, dazu sein Schlusslicht</translation>
+    </message>
+    <message>
+        <source>Look both ways, go round end 2, and look along the far side of both cars</source>
+        <translation>Nach beiden Seiten sehen, um Ende 2 gehen und an der fernen Seite beider Wagen entlangsehen</translation>
+    </message>
+    <message>
+        <source>Look both ways, round the end, and the same at engine 2</source>
+        <translation>Nach beiden Seiten sehen, um das Ende herum, und dasselbe an Motor 2</translation>
+    </message>
+    <message>
+        <source>Look both ways, then along end 1 and the near side: a board, a flag, a lamp? Judge what you find</source>
+        <translation>Nach beiden Seiten sehen, dann an Ende 1 und der nahen Seite entlang: Tafel, Flagge, Lampe? Beurteilen, was Sie finden</translation>
+    </message>
+    <message>
+        <source>Look both ways, then to engine 2: look what is the matter with it, and judge</source>
+        <translation>Nach beiden Seiten sehen, dann zu Motor 2: nachsehen, was mit ihm ist, und beurteilen</translation>
+    </message>
+    <message>
+        <source>Look both ways; car 2 on side 2</source>
+        <translation>Nach beiden Seiten sehen; Wagen 2 auf Seite 2</translation>
+    </message>
+    <message>
+        <source>Look out: does she stand?</source>
+        <translation>Hinaussehen: steht der Zug?</translation>
+    </message>
+    <message>
+        <source>Low air, and a slow gear</source>
+        <translation>Wenig Luft, und ein träger Gang</translation>
+    </message>
+    <message>
+        <source>Marrowick</source>
+        <translation>Marrowick</translation>
+    </message>
+    <message>
+        <source>No direction, no throttle; no device, no vacuum.</source>
+        <translation>Keine Richtung, kein Fahrschalter; kein Totmann, kein Vakuum.</translation>
+    </message>
+    <message>
+        <source>No engine, no exhauster; no reservoir, no release.</source>
+        <translation>Kein Motor, kein Luftsauger; kein Behälter, kein Lösen.</translation>
+    </message>
+    <message>
+        <source>No gauge shows what is seen from the ground.</source>
+        <translation>Keine Uhr zeigt, was man vom Boden sieht.</translation>
+    </message>
+    <message>
+        <source>No key, no current; no handle, no vacuum; no lever, no direction. A dark bulb says nothing.</source>
+        <translation>Kein Schlüssel, kein Strom; kein Griff, kein Vakuum; kein Hebel, keine Richtung. Eine dunkle Birne sagt nichts.</translation>
+    </message>
+    <message>
+        <source>No key, no handle, no lamp: somebody trusts that flag with his arms.</source>
+        <translation>Kein Schlüssel, kein Griff, keine Lampe: jemand vertraut dieser Flagge seine Arme an.</translation>
+    </message>
+    <message>
+        <source>No reservoir, no release: and soon no brake to put on.</source>
+        <translation>Kein Behälter, kein Lösen: und bald keine Bremse mehr zum Anlegen.</translation>
+    </message>
+    <message>
+        <source>Nobody stands at an open valve when the unit is made ready.</source>
+        <translation>Niemand steht an einem offenen Ventil, wenn der Zug bereitgemacht wird.</translation>
+    </message>
+    <message>
+        <source>Not sure is an answer too: ask, or look again. It costs nothing; a wrong &apos;good&apos; may.</source>
+        <translation>Nicht sicher ist auch eine Antwort: fragen oder noch einmal hinsehen. Es kostet nichts; ein falsches &apos;gut&apos; vielleicht doch.</translation>
+    </message>
+    <message>
+        <source>Nothing costs less than what rolls by itself; and nothing holds her back but the brake.</source>
+        <translation>Nichts kostet weniger als was von selbst rollt; und nichts hält den Zug zurück als die Bremse.</translation>
+    </message>
+    <message>
+        <source>Nothing on side 1: the other side has a reservoir too. Look both ways.</source>
+        <translation>Nichts auf Seite 1: auch die andere Seite hat einen Behälter. Nach beiden Seiten sehen.</translation>
+    </message>
+    <message>
+        <source>Now the chambers hold 21 and the pipe 15: that difference is the brake.</source>
+        <translation>Jetzt halten die Kammern 21 und die Leitung 15: dieser Unterschied ist die Bremse.</translation>
+    </message>
+    <message>
+        <source>On a falling grade a unit that is not held goes.</source>
+        <translation>Im Gefälle fährt ein Zug, der nicht gehalten wird.</translation>
+    </message>
+    <message>
+        <source>On a hill the power comes first; and here is half of it.</source>
+        <translation>Am Berg kommt die Kraft zuerst; und hier ist nur die Hälfte davon da.</translation>
+    </message>
+    <message>
+        <source>Once can be a slip of the thumb; twice is the device.</source>
+        <translation>Einmal kann der Daumen gerutscht sein; zweimal ist es der Totmann.</translation>
+    </message>
+    <message>
+        <source>One application, few corrections, the least on at the end.</source>
+        <translation>Eine Bremsung, wenige Korrekturen, am Ende so wenig wie möglich angelegt.</translation>
+    </message>
+    <message>
+        <source>One engine lost on the bank</source>
+        <translation>Ein Motor auf der Rampe verloren</translation>
+    </message>
+    <message>
+        <source>One handbrake holds her here; the rear one is the one that is forgotten.</source>
+        <translation>Eine Handbremse hält den Zug hier; die hintere ist die, die vergessen wird.</translation>
+    </message>
+    <message>
+        <source>One set for the unit: it goes with you.</source>
+        <translation>Ein Satz für den Zug: er geht mit Ihnen.</translation>
+    </message>
+    <message>
+        <source>One that runs up by itself says: the gear has not taken hold there.</source>
+        <translation>Einer, der allein hochläuft, sagt: dort hat der Gang nicht gefasst.</translation>
+    </message>
+    <message>
+        <source>One that stops the unit is enough.</source>
+        <translation>Einer, der den Zug stilllegt, genügt.</translation>
+    </message>
+    <message>
+        <source>Only a gauge that comes to its end says that nothing else leaks.</source>
+        <translation>Nur eine Uhr, die an ihr Ende kommt, sagt, dass sonst nichts undicht ist.</translation>
+    </message>
+    <message>
+        <source>Only who hung it knows when it may go.</source>
+        <translation>Nur wer sie aufgehängt hat, weiß, wann sie weg darf.</translation>
+    </message>
+    <message>
+        <source>Open up in third, and listen: both notes alike? Look at both tachometers</source>
+        <translation>Im dritten Gang öffnen und hören: beide Töne gleich? Beide Drehzahlmesser ansehen</translation>
+    </message>
+    <message>
+        <source>Open: both tachometers alike; and a brake test on the way</source>
+        <translation>Öffnen: beide Drehzahlmesser gleich; und eine Bremsprobe unterwegs</translation>
+    </message>
+    <message>
+        <source>Or wait until it is taken away: then ask again, look again, and only then board.</source>
+        <translation>Oder warten, bis sie weggenommen ist: dann wieder fragen, wieder hinsehen, und erst dann einsteigen.</translation>
+    </message>
+    <message>
+        <source>Osmundley Quay</source>
+        <translation>Osmundley Quay</translation>
+    </message>
+    <message>
+        <source>Osmundley Quay: the same again</source>
+        <translation>Osmundley Quay: noch einmal dasselbe</translation>
+    </message>
+    <message>
+        <source>Osmundley Strand</source>
+        <translation>Osmundley Strand</translation>
+    </message>
+    <message>
+        <source>Osmundley Strand: one application, eased up once, held at the mark</source>
+        <translation>Osmundley Strand: eine Bremsung, einmal nachgelassen, an der Tafel festgehalten</translation>
+    </message>
+    <message>
+        <source>Power here is fuel for the blocks.</source>
+        <translation>Kraft ist hier Futter für die Klötze.</translation>
+    </message>
+    <message>
+        <source>Read the air: 77 with two engines running, and it does not rise. Handbrake stays on; lap, reverser off, and down on side 1</source>
+        <translation>Die Luft ablesen: 77 bei zwei laufenden Motoren, und sie steigt nicht. Handbremse bleibt fest; Abschluss, Richtungshebel aus, und auf Seite 1 hinunter</translation>
+    </message>
+    <message>
+        <source>Read the air; then second gear, which holds, or third with one notch: on to the next stop, no further</source>
+        <translation>Die Luft ablesen; dann der zweite Gang, der hält, oder der dritte mit einer Stufe: bis zum nächsten Halt, nicht weiter</translation>
+    </message>
+    <message>
+        <source>Ready is not going.</source>
+        <translation>Bereit ist noch nicht gefahren.</translation>
+    </message>
+    <message>
+        <source>Reverser to off and out; brake to lap, the handle out; key off and out</source>
+        <translation>Richtungshebel aus und heraus; Bremse auf Abschluss, der Griff heraus; Schlüssel aus und heraus</translation>
+    </message>
+    <message>
+        <source>Reverser to reverse and forward again is worth a try; revving the other engine is not.</source>
+        <translation>Richtungshebel rückwärts und wieder vorwärts ist einen Versuch wert; den anderen Motor hochzujagen nicht.</translation>
+    </message>
+    <message>
+        <source>Roll to Marrowick: 20 mph from its near end on, the signal behind it is at danger; stop and hold</source>
+        <translation>Nach Marrowick rollen: 20 mph ab dem nahen Ende, das Signal dahinter steht auf Halt; halten und festhalten</translation>
+    </message>
+    <message>
+        <source>Sallowmere</source>
+        <translation>Sallowmere</translation>
+    </message>
+    <message>
+        <source>Sallowmere to Corrow Bank, along the shore</source>
+        <translation>Sallowmere nach Corrow Bank, an der Küste entlang</translation>
+    </message>
+    <message>
+        <source>Say that the unit does not go, and leave it alone</source>
+        <translation>Sagen, dass der Zug nicht fährt, und ihn in Ruhe lassen</translation>
+    </message>
+    <message>
+        <source>Say the decision: restricted; and enter in the book what you found</source>
+        <translation>Die Entscheidung sagen: beschränkt; und ins Buch eintragen, was Sie gefunden haben</translation>
+    </message>
+    <message>
+        <source>Say to those who wait that the unit does not go</source>
+        <translation>Denen, die warten, sagen, dass der Zug nicht fährt</translation>
+    </message>
+    <message>
+        <source>See the air lamp lit and the air rise to its cut-out</source>
+        <translation>Die Luftlampe leuchten und die Luft bis zum Abschalten steigen sehen</translation>
+    </message>
+    <message>
+        <source>See the needle stand still; then pawl out, and the leading handbrake off</source>
+        <translation>Den Zeiger stillstehen sehen; dann Sperrklinke aus, und die vordere Handbremse los</translation>
+    </message>
+    <message>
+        <source>Shut off and coast in the gear that fits</source>
+        <translation>Abschalten und in dem Gang rollen, der passt</translation>
+    </message>
+    <message>
+        <source>Shut off; read the air; wait ten seconds in second, then open again</source>
+        <translation>Abschalten; die Luft ablesen; im zweiten zehn Sekunden warten, dann wieder öffnen</translation>
+    </message>
+    <message>
+        <source>Signal clear and two strokes: repeat them, and look at the signal again</source>
+        <translation>Signal frei und zwei Schläge: wiederholen, und das Signal noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>Signal, two strokes, repeat; first gear, pause, power against the brake, and away on one engine</source>
+        <translation>Signal, zwei Schläge, wiederholen; erster Gang, Pause, Kraft gegen die Bremse, und auf einem Motor fort</translation>
+    </message>
+    <message>
+        <source>Sinking, the brake creeps on. Rising, it creeps off: on a bank that is the one to fear.</source>
+        <translation>Sinkt er, kriecht die Bremse an. Steigt er, kriecht sie los: auf einer Rampe ist das die gefährliche.</translation>
+    </message>
+    <message>
+        <source>Somebody may be under the unit.</source>
+        <translation>Jemand kann unter dem Zug sein.</translation>
+    </message>
+    <message>
+        <source>Start engine 1, throttle shut when its lamp is lit; see the air lamp come</source>
+        <translation>Motor 1 anlassen, Fahrschalter zu, wenn seine Lampe leuchtet; die Luftlampe kommen sehen</translation>
+    </message>
+    <message>
+        <source>Stop at the mark, gear to neutral, full application</source>
+        <translation>An der Tafel halten, Gang auf Leerlauf, Vollbremsung</translation>
+    </message>
+    <message>
+        <source>Stop engine 2 from the desk while the direction is in, if it runs</source>
+        <translation>Motor 2 vom Pult abstellen, solange die Richtung liegt, falls er läuft</translation>
+    </message>
+    <message>
+        <source>Take hold again, 21, and enter the seconds in the notebook</source>
+        <translation>Wieder zufassen, 21, und die Sekunden ins Merkheft eintragen</translation>
+    </message>
+    <message>
+        <source>Take no handbrake off: watch the needle for half a minute</source>
+        <translation>Keine Handbremse lösen: den Zeiger eine halbe Minute beobachten</translation>
+    </message>
+    <message>
+        <source>Take the device in hand, reverser to forward</source>
+        <translation>Den Totmann in die Hand nehmen, Richtungshebel vorwärts</translation>
+    </message>
+    <message>
+        <source>Take the device in hand, reverser to forward; gear and brake stay where they are</source>
+        <translation>Den Totmann in die Hand nehmen, Richtungshebel vorwärts; Gang und Bremse bleiben, wo sie sind</translation>
+    </message>
+    <message>
+        <source>Tarrowby Lane</source>
+        <translation>Tarrowby Lane</translation>
+    </message>
+    <message>
+        <source>Tell guard, signaller and shed</source>
+        <translation>Schaffner, Fahrdienstleiter und Werkstatt verständigen</translation>
+    </message>
+    <message>
+        <source>Tell the shed, and enter it in the repair book: which cab, how many seconds</source>
+        <translation>Die Werkstatt verständigen und ins Übergabebuch eintragen: welcher Führerstand, wie viele Sekunden</translation>
+    </message>
+    <message>
+        <source>Tell the signaller that the unit is not to be had yet</source>
+        <translation>Dem Fahrdienstleiter sagen, dass der Zug noch nicht zu haben ist</translation>
+    </message>
+    <message>
+        <source>Test once more, and time it</source>
+        <translation>Noch einmal proben, und die Zeit nehmen</translation>
+    </message>
+    <message>
+        <source>The brake that creeps off</source>
+        <translation>Die Bremse, die sich löst</translation>
+    </message>
+    <message>
+        <source>The chambers are full when the pipe is.</source>
+        <translation>Die Kammern sind voll, wenn die Leitung es ist.</translation>
+    </message>
+    <message>
+        <source>The device is in circuit only where a direction stands; without it there is no vacuum.</source>
+        <translation>Der Totmann ist nur dort im Kreis, wo eine Richtung liegt; ohne ihn gibt es kein Vakuum.</translation>
+    </message>
+    <message>
+        <source>The drum has to stand before the engine pulls.</source>
+        <translation>Die Trommel muss stehen, bevor der Motor zieht.</translation>
+    </message>
+    <message>
+        <source>The first habit: look everywhere, touch nothing that is protected, ask.</source>
+        <translation>Die erste Gewohnheit: überall hinsehen, nichts Gesichertes berühren, fragen.</translation>
+    </message>
+    <message>
+        <source>The flag may hang where only he who walks round sees it.</source>
+        <translation>Die Flagge kann hängen, wo sie nur sieht, wer herumgeht.</translation>
+    </message>
+    <message>
+        <source>The guard is at the other end now.</source>
+        <translation>Der Schaffner ist jetzt am anderen Ende.</translation>
+    </message>
+    <message>
+        <source>The habit is the safety.</source>
+        <translation>Die Gewohnheit ist die Sicherheit.</translation>
+    </message>
+    <message>
+        <source>The last proof of a brake is the ground beside you.</source>
+        <translation>Der letzte Beweis einer Bremse ist der Boden neben Ihnen.</translation>
+    </message>
+    <message>
+        <source>The needle, the guard, the signal</source>
+        <translation>Der Zeiger, der Schaffner, das Signal</translation>
+    </message>
+    <message>
+        <source>The next driver reads the book, and the fitter looks where you point.</source>
+        <translation>Der nächste Führer liest das Buch, und der Schlosser sieht dorthin, wohin Sie zeigen.</translation>
+    </message>
+    <message>
+        <source>The note runs up and the speed does not: shut off at once</source>
+        <translation>Der Ton läuft hoch und die Geschwindigkeit nicht: sofort abschalten</translation>
+    </message>
+    <message>
+        <source>The note stops rising before the governor cuts: that is the moment.</source>
+        <translation>Der Ton steigt nicht mehr, bevor der Regler abregelt: das ist der Augenblick.</translation>
+    </message>
+    <message>
+        <source>The order of a start from the cab, and why each thing waits for the other.</source>
+        <translation>Die Reihenfolge eines Starts vom Pult, und warum eins auf das andere wartet.</translation>
+    </message>
+    <message>
+        <source>The passengers first; then the engine.</source>
+        <translation>Erst die Fahrgäste, dann der Motor.</translation>
+    </message>
+    <message>
+        <source>The pin works a by-pass: the lamp speaks for the drive that is left, in both directions.</source>
+        <translation>Der Bolzen überbrückt: die Lampe spricht für das verbliebene Achsgetriebe, in beiden Richtungen.</translation>
+    </message>
+    <message>
+        <source>The platform rises a little: half the pull is all there is.</source>
+        <translation>Der Bahnsteig steigt ein wenig: mehr als die halbe Zugkraft gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>The same pipe, another valve: if it stays there, it is cab 1&apos;s valve that passes.</source>
+        <translation>Dieselbe Leitung, ein anderes Ventil: bleibt er dort, ist es das Ventil von Führerstand 1, das durchlässt.</translation>
+    </message>
+    <message>
+        <source>The second time tells whether the first left anything in the reservoir.</source>
+        <translation>Das zweite Mal zeigt, ob das erste etwas im Behälter gelassen hat.</translation>
+    </message>
+    <message>
+        <source>The signal stands clear: the guard is the other half.</source>
+        <translation>Das Signal steht frei: der Schaffner ist die andere Hälfte.</translation>
+    </message>
+    <message>
+        <source>The test starts from 21, with the unit held by something else.</source>
+        <translation>Die Probe beginnt bei 21, und der Zug wird dabei von etwas anderem gehalten.</translation>
+    </message>
+    <message>
+        <source>The way back leads from there.</source>
+        <translation>Der Rückweg führt von dort.</translation>
+    </message>
+    <message>
+        <source>The wheels would turn a box whose oil pump stands still.</source>
+        <translation>Die Räder würden ein Getriebe drehen, dessen Ölpumpe stillsteht.</translation>
+    </message>
+    <message>
+        <source>The whole of it: stop, secure, look, isolate, pin, prove, and go on with half of everything.</source>
+        <translation>Das Ganze: halten, sichern, nachsehen, abtrennen, sperren, beweisen, und mit der Hälfte von allem weiterfahren.</translation>
+    </message>
+    <message>
+        <source>There are two of everything here, and they age apart.</source>
+        <translation>Von allem sind hier zwei da, und sie altern getrennt.</translation>
+    </message>
+    <message>
+        <source>There are two of everything here.</source>
+        <translation>Von allem sind hier zwei da.</translation>
+    </message>
+    <message>
+        <source>They hold the road, the passengers and the spanner.</source>
+        <translation>Sie halten den Fahrweg, die Fahrgäste und den Schraubenschlüssel.</translation>
+    </message>
+    <message>
+        <source>This end is the rear now.</source>
+        <translation>Dieses Ende ist jetzt hinten.</translation>
+    </message>
+    <message>
+        <source>Three stops close together, engines idling</source>
+        <translation>Drei Halte dicht hintereinander, Motoren im Leerlauf</translation>
+    </message>
+    <message>
+        <source>Too early it labours, too late it screams and pulls nothing.</source>
+        <translation>Zu früh quält er sich, zu spät schreit er und zieht nichts.</translation>
+    </message>
+    <message>
+        <source>Too long. Look at the cock and its seal</source>
+        <translation>Zu lange. Den Hahn und seine Plombe ansehen</translation>
+    </message>
+    <message>
+        <source>Top to bottom and always the same way round: then nothing is left out.</source>
+        <translation>Von oben nach unten und immer gleich herum: dann bleibt nichts aus.</translation>
+    </message>
+    <message>
+        <source>Two keys, one lock.</source>
+        <translation>Zwei Schlüssel, ein Schloss.</translation>
+    </message>
+    <message>
+        <source>Two stops along the shore</source>
+        <translation>Zwei Halte an der Küste</translation>
+    </message>
+    <message>
+        <source>Two strokes against a red, and a start uphill</source>
+        <translation>Zwei Schläge gegen Rot, und eine Anfahrt bergauf</translation>
+    </message>
+    <message>
+        <source>Two strokes and a clear signal are no answer to a brake that comes too late.</source>
+        <translation>Zwei Schläge und ein freies Signal sind keine Antwort auf eine Bremse, die zu spät kommt.</translation>
+    </message>
+    <message>
+        <source>Two strokes, and the signal at danger: do not answer, do not move</source>
+        <translation>Zwei Schläge, und das Signal auf Halt: nicht antworten, nicht fahren</translation>
+    </message>
+    <message>
+        <source>Two strokes, repeat; first gear, pause, three notches against the brake, then ease it off</source>
+        <translation>Zwei Schläge, wiederholen; erster Gang, Pause, drei Stufen gegen die Bremse, dann nachlassen</translation>
+    </message>
+    <message>
+        <source>Under 22 the next release is slow, and the one after it does not come.</source>
+        <translation>Unter 22 ist das nächste Lösen langsam, und das übernächste kommt nicht.</translation>
+    </message>
+    <message>
+        <source>Unit 3 came in last night and stands in siding 1, engines stopped, both handbrakes on. Walk round it, judge what you see, enter in the book what is wrong, and say whether it goes.</source>
+        <translation>Zug 3 kam gestern Abend herein und steht in Abstellgleis 1, Motoren aus, beide Handbremsen fest. Gehen Sie herum, beurteilen Sie, was Sie sehen, tragen Sie ins Buch ein, was nicht stimmt, und sagen Sie, ob er fährt.</translation>
+    </message>
+    <message>
+        <source>Unit 3 has stood for a quarter of an hour, warm and with its air. You have walked round it; what is left are the two engines, both cabs and the start. Start both engines from cab 1 and bring up air and vacuum; the handbrakes stay on.</source>
+        <translation>Zug 3 steht seit einer Viertelstunde, warm und mit seiner Luft. Sie sind herumgegangen; es bleiben die beiden Motoren, beide Führerstände und der Start. Lassen Sie beide Motoren von Führerstand 1 aus an und bringen Sie Luft und Vakuum hoch; die Handbremsen bleiben fest.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Corrow Bank, 1 in 80 rising, held by the brake, the handbrakes off, doors shut. You are in cab 1: take it away up the bank when you may.</source>
+        <translation>Zug 3 steht in Corrow Bank, 1 zu 80 steigend, von der Bremse gehalten, Handbremsen los, Türen zu. Sie sind in Führerstand 1: fahren Sie die Rampe hinauf, wenn Sie dürfen.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Sallowmere, prepared and held by the brake, the handbrakes off. You are in cab 1: take it to Tarrowby Lane and on to Wexholt, and stop at the mark at both. The line is level; the signal and the guard say when.</source>
+        <translation>Zug 3 steht in Sallowmere, bereit und von der Bremse gehalten, Handbremsen los. Sie sind in Führerstand 1: fahren Sie nach Tarrowby Lane und weiter nach Wexholt, und halten Sie an beiden an der Tafel. Die Strecke ist eben; Signal und Schaffner sagen, wann.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Wexholt, prepared and held by the brake, the handbrakes off. You are in cab 1: call at Osmundley Strand, Osmundley Quay and Marrowick, close together on a fall of 1 in 100. Start with a little power, then let her roll; the engines idle.</source>
+        <translation>Zug 3 steht in Wexholt, bereit und von der Bremse gehalten, Handbremsen los. Sie sind in Führerstand 1: halten Sie in Osmundley Strand, Osmundley Quay und Marrowick, dicht hintereinander in einem Gefälle von 1 zu 100. Fahren Sie mit wenig Kraft an, dann lassen Sie rollen; die Motoren laufen leer.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Yethrick Halt with both engines running, held by the brake, in cab 1. Take it on to Drummelow Road when signal and guard allow, and bring the passengers there. What happens on the way is yours to judge.</source>
+        <translation>Zug 3 steht in Yethrick Halt mit beiden Motoren laufend, von der Bremse gehalten, in Führerstand 1. Bringen Sie ihn nach Drummelow Road, wenn Signal und Schaffner es erlauben, und die Fahrgäste dorthin. Was unterwegs geschieht, haben Sie zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Yethrick Halt with both engines running, held by the brake, in cab 1. Take it up the bank of 1 in 80 to Drummelow Road when signal and guard allow. What happens on the way is yours to judge; behind the bank stands a steeper one of 1 in 50.</source>
+        <translation>Zug 3 steht in Yethrick Halt mit beiden Motoren laufend, von der Bremse gehalten, in Führerstand 1. Bringen Sie ihn die Rampe von 1 zu 80 hinauf nach Drummelow Road, wenn Signal und Schaffner es erlauben. Was unterwegs geschieht, haben Sie zu beurteilen; hinter der Rampe kommt eine steilere von 1 zu 50.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands in siding 1 and is down for you. Go to it, walk round it, and get it ready if it may be touched.</source>
+        <translation>Zug 3 steht in Abstellgleis 1 und ist für Sie bestimmt. Gehen Sie hin, gehen Sie herum, und machen Sie ihn bereit, wenn er berührt werden darf.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands in siding 1, both engines running, both handbrakes on, air up, no vacuum yet. The walk round is done. You are in cab 1: try the brake and the safety device with the guard at the rear, and hand the unit from the handbrakes to the power brake.</source>
+        <translation>Zug 3 steht in Abstellgleis 1, beide Motoren laufen, beide Handbremsen fest, Luft da, noch kein Vakuum. Der Rundgang ist gemacht. Sie sind in Führerstand 1: proben Sie Bremse und Totmann mit dem Schaffner am Zugende, und übergeben Sie den Zug von den Handbremsen an die Vakuumbremse.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands in the siding with both engines running, air and vacuum up; your colleague has proved the brake and is gone. The safety device of cab 1 is still to be tested. Test it, and take the unit away if it is fit to go. The signaller wants the road for a train behind you.</source>
+        <translation>Zug 3 steht im Abstellgleis mit beiden Motoren laufend, Luft und Vakuum da; Ihr Kollege hat die Bremse erprobt und ist gegangen. Der Totmann von Führerstand 1 ist noch zu proben. Proben Sie ihn, und fahren Sie den Zug weg, wenn er fahren darf. Der Fahrdienstleiter braucht den Fahrweg für einen Zug hinter Ihnen.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands on the moor bank, 1 in 80, on both handbrakes; its vacuum is all gone, the engines have just been started again, and you are late. Bring it onto the power brake, both handbrakes off, so that it stands ready to start away. Do not start away.</source>
+        <translation>Zug 3 steht auf der Moorrampe, 1 zu 80, auf beiden Handbremsen; sein Vakuum ist ganz weg, die Motoren sind eben wieder angelassen, und Sie sind spät dran. Bringen Sie ihn auf die Vakuumbremse, beide Handbremsen los, so dass er zur Anfahrt bereitsteht. Fahren Sie nicht an.</translation>
+    </message>
+    <message>
+        <source>Unit 3 was stopped by a signal on the moor bank, 1 in 80, and stands on both handbrakes, engines running, the vacuum up. The signal is clear and the guard waits. You are in cab 1: bring the unit onto the power brake and take it up the bank if it is fit to go.</source>
+        <translation>Zug 3 wurde auf der Moorrampe, 1 zu 80, von einem Signal angehalten und steht auf beiden Handbremsen, Motoren laufen, Vakuum da. Das Signal ist frei und der Schaffner wartet. Sie sind in Führerstand 1: bringen Sie den Zug auf die Vakuumbremse und die Rampe hinauf, wenn er fahren darf.</translation>
+    </message>
+    <message>
+        <source>Up into a cab: enter each defect, what it is and where; not what only looked odd</source>
+        <translation>In einen Führerstand hinauf: jeden Mangel eintragen, was und wo; nicht, was nur seltsam aussah</translation>
+    </message>
+    <message>
+        <source>Up the bank, and watch the desk</source>
+        <translation>Die Rampe hinauf, und das Pult beobachten</translation>
+    </message>
+    <message>
+        <source>Up through the gears by the speed: 14, 25, 38</source>
+        <translation>Durch die Gänge nach der Geschwindigkeit: 14, 25, 38</translation>
+    </message>
+    <message>
+        <source>Vacuum is no brake yet: it has not been tried.</source>
+        <translation>Vakuum ist noch keine Bremse: sie ist noch nicht erprobt.</translation>
+    </message>
+    <message>
+        <source>Walk and listen: low down, the drains. Look, judge, shut the cock</source>
+        <translation>Gehen und horchen: unten, die Hähne. Ansehen, beurteilen, den Hahn schließen</translation>
+    </message>
+    <message>
+        <source>Walk-round: what goes, what goes with care, what stops the unit</source>
+        <translation>Rundgang: was fährt, was mit Vorsicht fährt, was den Zug stilllegt</translation>
+    </message>
+    <message>
+        <source>Warm start from the cab</source>
+        <translation>Warmstart vom Pult</translation>
+    </message>
+    <message>
+        <source>Wexholt</source>
+        <translation>Wexholt</translation>
+    </message>
+    <message>
+        <source>What holds on one side says nothing of the other.</source>
+        <translation>Was auf einer Seite hält, sagt nichts von der anderen.</translation>
+    </message>
+    <message>
+        <source>What is left behind is secured; and a dark air lamp is read: air, or mesh, and which drive.</source>
+        <translation>Was zurückbleibt, ist gesichert; und eine dunkle Luftlampe wird gelesen: Luft oder Eingriff, und welches Achsgetriebe.</translation>
+    </message>
+    <message>
+        <source>What is let in now has to be drawn out again, by engines that idle.</source>
+        <translation>Was jetzt eingelassen wird, muss wieder abgesaugt werden, von Motoren im Leerlauf.</translation>
+    </message>
+    <message>
+        <source>What is low now is ruined in an hour; an old dry stain is only an old dry stain.</source>
+        <translation>Was jetzt niedrig steht, ist in einer Stunde zerstört; ein alter trockener Fleck ist nur ein alter trockener Fleck.</translation>
+    </message>
+    <message>
+        <source>What is seen decides whether it may ever be started again today.</source>
+        <translation>Was man sieht, entscheidet, ob er heute überhaupt wieder angelassen werden darf.</translation>
+    </message>
+    <message>
+        <source>What was right in the other cab says nothing of this one.</source>
+        <translation>Was im anderen Führerstand stimmte, sagt nichts von diesem.</translation>
+    </message>
+    <message>
+        <source>When the handle is out nobody can put the brake on with a valve.</source>
+        <translation>Ist der Griff heraus, kann niemand die Bremse mit einem Ventil anlegen.</translation>
+    </message>
+    <message>
+        <source>White lamps off, red lamps on</source>
+        <translation>Weiße Lampen aus, rote Lampen an</translation>
+    </message>
+    <message>
+        <source>Who does what, and what is proof.</source>
+        <translation>Wer was tut, und was ein Beweis ist.</translation>
+    </message>
+    <message>
+        <source>Who opened it will open it again.</source>
+        <translation>Wer ihn geöffnet hat, wird ihn wieder öffnen.</translation>
+    </message>
+    <message>
+        <source>With air on the gauge it is mesh, and it is the drive whose shaft stands still: that of the stopped engine.</source>
+        <translation>Mit Luft an der Uhr ist es der Eingriff, und zwar das Achsgetriebe, dessen Welle steht: das des abgestellten Motors.</translation>
+    </message>
+    <message>
+        <source>With the note still there and no oil at the gauge: stop that engine at once.</source>
+        <translation>Ist der Ton noch da und kein Öl an der Uhr: diesen Motor sofort abstellen.</translation>
+    </message>
+    <message>
+        <source>With the reverser off it can only be stopped from the ground.</source>
+        <translation>Mit dem Richtungshebel auf Aus kann er nur vom Boden abgestellt werden.</translation>
+    </message>
+    <message>
+        <source>You are going to stand at a wheel.</source>
+        <translation>Sie werden an einem Rad stehen.</translation>
+    </message>
+    <message>
+        <source>You have brought unit 3 into Tolvenby Junction and stand at the mark on a full application, in cab 1. Engine 1 has been stopped for the long stop, as the local rule wants it; engine 2 ticks over. Change to cab 2 and take the unit back towards Quavelow when signal and guard allow.</source>
+        <translation>Sie haben Zug 3 nach Tolvenby Junction gebracht und stehen an der Tafel in Vollbremsung, in Führerstand 1. Motor 1 ist für den langen Halt abgestellt, wie es die örtliche Regel will; Motor 2 läuft leer. Wechseln Sie in Führerstand 2 und fahren Sie zurück in Richtung Quavelow, wenn Signal und Schaffner es erlauben.</translation>
+    </message>
+    <message>
+        <source>Your colleague has prepared unit 3 in the siding and proved brake and device; both engines have run for a while, the handbrake of cab 1 is on, that of cab 2 off. He says that the air takes its time. Take the unit out to Yethrick Halt when signal and guard allow, and when you are content with it.</source>
+        <translation>Ihr Kollege hat Zug 3 im Abstellgleis vorbereitet und Bremse und Totmann erprobt; beide Motoren laufen seit einer Weile, die Handbremse von Führerstand 1 ist fest, die von Führerstand 2 los. Er sagt, die Luft lasse sich Zeit. Fahren Sie den Zug nach Yethrick Halt, wenn Signal und Schaffner es erlauben und wenn Sie mit ihm zufrieden sind.</translation>
+    </message>
+    <message>
+        <source>a code against a red is not answered</source>
+        <translation>ein Zeichen gegen Rot wird nicht beantwortet</translation>
+    </message>
+    <message>
+        <source>a code lapses</source>
+        <translation>ein Zeichen verfällt</translation>
+    </message>
+    <message>
+        <source>a gear that takes hold late</source>
+        <translation>ein Gang, der spät fasst</translation>
+    </message>
+    <message>
+        <source>a hill start on one engine</source>
+        <translation>eine Anfahrt am Berg mit einem Motor</translation>
+    </message>
+    <message>
+        <source>a slipping band</source>
+        <translation>ein rutschendes Band</translation>
+    </message>
+    <message>
+        <source>air and vacuum</source>
+        <translation>Luft und Vakuum</translation>
+    </message>
+    <message>
+        <source>air, direction, device, throttle, button</source>
+        <translation>Luft, Richtung, Totmann, Fahrschalter, Knopf</translation>
+    </message>
+    <message>
+        <source>an engine that stops itself</source>
+        <translation>ein Motor, der sich selbst abstellt</translation>
+    </message>
+    <message>
+        <source>asking again before the first touch</source>
+        <translation>noch einmal fragen vor der ersten Berührung</translation>
+    </message>
+    <message>
+        <source>before the start</source>
+        <translation>vor dem Anlassen</translation>
+    </message>
+    <message>
+        <source>book, tell, decide</source>
+        <translation>Buch, melden, entscheiden</translation>
+    </message>
+    <message>
+        <source>brake and device of the other cab</source>
+        <translation>Bremse und Totmann des anderen Führerstands</translation>
+    </message>
+    <message>
+        <source>brake test in steps</source>
+        <translation>Bremsprobe in Stufen</translation>
+    </message>
+    <message>
+        <source>changing ends</source>
+        <translation>Führerstandswechsel</translation>
+    </message>
+    <message>
+        <source>changing up by the speed</source>
+        <translation>Hochschalten nach Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>coasting</source>
+        <translation>Rollen</translation>
+    </message>
+    <message>
+        <source>continuity from the rear</source>
+        <translation>Durchgang vom Zugende</translation>
+    </message>
+    <message>
+        <source>decide</source>
+        <translation>entscheiden</translation>
+    </message>
+    <message>
+        <source>departure on the level</source>
+        <translation>Abfahrt in der Ebene</translation>
+    </message>
+    <message>
+        <source>ends</source>
+        <translation>Enden</translation>
+    </message>
+    <message>
+        <source>fail the unit</source>
+        <translation>den Zug stilllegen</translation>
+    </message>
+    <message>
+        <source>finding an open drain</source>
+        <translation>einen offenen Ablasshahn finden</translation>
+    </message>
+    <message>
+        <source>from handbrake to power brake</source>
+        <translation>von der Handbremse zur Vakuumbremse</translation>
+    </message>
+    <message>
+        <source>going on restricted</source>
+        <translation>beschränkt weiterfahren</translation>
+    </message>
+    <message>
+        <source>good, defect, not sure</source>
+        <translation>gut, Mangel, nicht sicher</translation>
+    </message>
+    <message>
+        <source>holding on a grade</source>
+        <translation>Halten auf einer Neigung</translation>
+    </message>
+    <message>
+        <source>hurry is no reason</source>
+        <translation>Eile ist kein Grund</translation>
+    </message>
+    <message>
+        <source>isolating an engine and its final drive</source>
+        <translation>einen Motor und sein Achsgetriebe abtrennen</translation>
+    </message>
+    <message>
+        <source>leakage in lap</source>
+        <translation>Undichtheit auf Abschluss</translation>
+    </message>
+    <message>
+        <source>looking at an engine before it is started</source>
+        <translation>einen Motor ansehen, bevor er angelassen wird</translation>
+    </message>
+    <message>
+        <source>one application to a stop</source>
+        <translation>eine Bremsung je Halt</translation>
+    </message>
+    <message>
+        <source>one cab&apos;s valve or both</source>
+        <translation>ein Ventil oder beide</translation>
+    </message>
+    <message>
+        <source>one engine at a time</source>
+        <translation>ein Motor nach dem anderen</translation>
+    </message>
+    <message>
+        <source>out of course</source>
+        <translation>außer der Regel</translation>
+    </message>
+    <message>
+        <source>reading the air gauge</source>
+        <translation>die Luftuhr ablesen</translation>
+    </message>
+    <message>
+        <source>running brake test</source>
+        <translation>Bremsprobe unterwegs</translation>
+    </message>
+    <message>
+        <source>signal and guard: both</source>
+        <translation>Signal und Schaffner: beide</translation>
+    </message>
+    <message>
+        <source>standing on a falling grade</source>
+        <translation>Stehen im Gefälle</translation>
+    </message>
+    <message>
+        <source>stopping at a mark</source>
+        <translation>Halten an der Tafel</translation>
+    </message>
+    <message>
+        <source>the class of a defect</source>
+        <translation>die Klasse eines Mangels</translation>
+    </message>
+    <message>
+        <source>the rear handbrake first, the leading one last</source>
+        <translation>die hintere Handbremse zuerst, die vordere zuletzt</translation>
+    </message>
+    <message>
+        <source>the reservoir and its needle</source>
+        <translation>der Behälter und sein Zeiger</translation>
+    </message>
+    <message>
+        <source>the safety device</source>
+        <translation>der Totmann</translation>
+    </message>
+    <message>
+        <source>the same way round each time</source>
+        <translation>jedes Mal gleich herum</translation>
+    </message>
+    <message>
+        <source>the second run</source>
+        <translation>die zweite Fahrt</translation>
+    </message>
+    <message>
+        <source>the slow second release</source>
+        <translation>das langsame zweite Lösen</translation>
+    </message>
+    <message>
+        <source>the three stops</source>
+        <translation>die drei Halte</translation>
+    </message>
+    <message>
+        <source>three stops on the falling grade</source>
+        <translation>drei Halte im Gefälle</translation>
+    </message>
+    <message>
+        <source>timing the safety device</source>
+        <translation>den Totmann zeitlich prüfen</translation>
+    </message>
+    <message>
+        <source>touch nothing, ask</source>
+        <translation>nichts berühren, fragen</translation>
+    </message>
+    <message>
+        <source>watching the needle in lap</source>
+        <translation>den Zeiger auf Abschluss beobachten</translation>
+    </message>
+    <message>
+        <source>what does not go does not go</source>
+        <translation>was nicht fährt, fährt nicht</translation>
     </message>
 </context>
 <context>
@@ -6546,6 +7898,22 @@
         <source>the control relay has no current</source>
         <translation>das Steuerrelais hat keinen Strom</translation>
     </message>
+    <message>
+        <source>put it home, with the engines stopped and the handbrakes on</source>
+        <translation>einstecken, mit abgestellten Motoren und festen Handbremsen</translation>
+    </message>
+    <message>
+        <source>somebody was unwell and is cared for: the alarm may be put back</source>
+        <translation>jemandem war nicht wohl, und er ist versorgt: die Notbremse darf zurückgestellt werden</translation>
+    </message>
+    <message>
+        <source>that road is wanted: when do you go?</source>
+        <translation>dieser Fahrweg wird gebraucht: wann fahren Sie?</translation>
+    </message>
+    <message>
+        <source>you may go on restricted to the next station, and no further</source>
+        <translation>Sie dürfen beschränkt bis zum nächsten Bahnhof fahren, nicht weiter</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -8744,6 +10112,1594 @@
         <source>Not kept.</source>
         <translation>Nicht eingehalten.</translation>
     </message>
+    <message>
+        <source>1 in 80 has two miles to fall, and somebody&apos;s train at the bottom.</source>
+        <translation>1 zu 80 hat zwei Meilen zum Fallen, und unten steht jemandes Zug.</translation>
+    </message>
+    <message>
+        <source>120 C at most</source>
+        <translation>höchstens 120 °C</translation>
+    </message>
+    <message>
+        <source>13 to 15, 25 to 27, 38 to 41; the note stops rising before the governor cuts: that is the moment.</source>
+        <translation>13 bis 15, 25 bis 27, 38 bis 41; der Ton steigt nicht mehr, bevor der Regler abregelt: das ist der Augenblick.</translation>
+    </message>
+    <message>
+        <source>16 or less, the valve lapped or applied</source>
+        <translation>16 oder weniger, das Ventil auf Abschluss oder angelegt</translation>
+    </message>
+    <message>
+        <source>16.5 in lap, the handbrakes off</source>
+        <translation>16,5 auf Abschluss, die Handbremsen los</translation>
+    </message>
+    <message>
+        <source>2 inHg or less with cab 2&apos;s valve</source>
+        <translation>2 inHg oder weniger mit dem Ventil von Führerstand 2</translation>
+    </message>
+    <message>
+        <source>2.5 inHg of brake</source>
+        <translation>2,5 inHg Bremse</translation>
+    </message>
+    <message>
+        <source>20 inHg or more, lapped</source>
+        <translation>20 inHg oder mehr, auf Abschluss</translation>
+    </message>
+    <message>
+        <source>200 C at most</source>
+        <translation>höchstens 200 °C</translation>
+    </message>
+    <message>
+        <source>200 C stand for more than half a minute of full power through a slipping band</source>
+        <translation>200 °C stehen für mehr als eine halbe Minute voller Kraft durch ein rutschendes Band</translation>
+    </message>
+    <message>
+        <source>21 raised from cab 2</source>
+        <translation>21 von Führerstand 2 aus hergestellt</translation>
+    </message>
+    <message>
+        <source>21 shown first, from there down to 16 or less, and not raised again</source>
+        <translation>Erst 21 gezeigt, von dort herunter auf 16 oder weniger, und nicht wieder angehoben</translation>
+    </message>
+    <message>
+        <source>22 inHg in the release pipe, half an inch forgiven</source>
+        <translation>22 inHg in der Löseleitung, ein halber Zoll wird verziehen</translation>
+    </message>
+    <message>
+        <source>22 inHg or more in the release pipe before each start from a stop</source>
+        <translation>22 inHg oder mehr in der Löseleitung vor jeder Anfahrt nach einem Halt</translation>
+    </message>
+    <message>
+        <source>30 cm at most</source>
+        <translation>höchstens 30 cm</translation>
+    </message>
+    <message>
+        <source>5 inHg of brake, half an inch forgiven</source>
+        <translation>5 inHg Bremse, ein halber Zoll wird verziehen</translation>
+    </message>
+    <message>
+        <source>75 psi on the gauge, two less forgiven</source>
+        <translation>75 psi an der Uhr, zwei weniger werden verziehen</translation>
+    </message>
+    <message>
+        <source>75 psi or more on the gauge, and seen, before a start from the cab</source>
+        <translation>75 psi oder mehr an der Uhr, und gesehen, vor einem Anlassen vom Führerstand</translation>
+    </message>
+    <message>
+        <source>80 psi on cab 2&apos;s gauge, two less forgiven</source>
+        <translation>80 psi an der Uhr von Führerstand 2, zwei weniger werden verziehen</translation>
+    </message>
+    <message>
+        <source>9 inHg of brake or less</source>
+        <translation>9 inHg Bremse oder weniger</translation>
+    </message>
+    <message>
+        <source>92 psi seen, from the cab</source>
+        <translation>92 psi gesehen, vom Führerstand aus</translation>
+    </message>
+    <message>
+        <source>A board, flag or lamp found: ask who is at work, and wait for the answer</source>
+        <translation>Eine Tafel, Flagge oder Lampe gefunden: fragen, wer arbeitet, und die Antwort abwarten</translation>
+    </message>
+    <message>
+        <source>A box that runs hot, a pin on its way out, a shaft that rubs: each of them puts a train on the ground.</source>
+        <translation>Ein Lager, das heiß läuft, ein Bolzen, der herauswandert, eine Welle, die scheuert: jedes davon legt einen Zug auf den Boden.</translation>
+    </message>
+    <message>
+        <source>A brake that is right now and gone in a minute is not right.</source>
+        <translation>Eine Bremse, die jetzt stimmt und in einer Minute weg ist, stimmt nicht.</translation>
+    </message>
+    <message>
+        <source>A cab with its handles in can be driven by whoever walks in; and at the other end the desk is dead.</source>
+        <translation>Einen Führerstand mit seinen Griffen kann fahren, wer hereinkommt; und am anderen Ende ist das Pult tot.</translation>
+    </message>
+    <message>
+        <source>A cock half shut would be the simplest cause.</source>
+        <translation>Ein halb geschlossener Hahn wäre die einfachste Ursache.</translation>
+    </message>
+    <message>
+        <source>A coupling that boils blows its plug, and then there is no engine at all.</source>
+        <translation>Eine kochende Kupplung bläst ihren Stopfen aus, und dann gibt es gar keinen Motor mehr.</translation>
+    </message>
+    <message>
+        <source>A dark lamp is a question; it has to be answered before the unit goes.</source>
+        <translation>Eine dunkle Lampe ist eine Frage; sie muss beantwortet sein, bevor der Zug fährt.</translation>
+    </message>
+    <message>
+        <source>A decision without the needle is a guess; and the needle rises slowly enough to be missed.</source>
+        <translation>Eine Entscheidung ohne den Zeiger ist geraten; und der Zeiger steigt so langsam, dass man ihn übersieht.</translation>
+    </message>
+    <message>
+        <source>A drum that has been blue breaks, and a box that breaks throws its pieces at the track.</source>
+        <translation>Eine blau gewordene Trommel bricht, und ein Getriebe, das bricht, wirft seine Teile aufs Gleis.</translation>
+    </message>
+    <message>
+        <source>A figure can be shown to others; a feeling cannot.</source>
+        <translation>Eine Zahl kann man anderen zeigen, ein Gefühl nicht.</translation>
+    </message>
+    <message>
+        <source>A first bite of 5 to 7 inches, then a wait of two seconds, before more</source>
+        <translation>Eine erste Bremsstufe von 5 bis 7 Zoll, dann zwei Sekunden warten, bevor es mehr wird</translation>
+    </message>
+    <message>
+        <source>A flag that is gone may have been taken by the wind, or by the first of two fitters.</source>
+        <translation>Eine Flagge, die weg ist, kann der Wind genommen haben, oder der erste von zwei Schlossern.</translation>
+    </message>
+    <message>
+        <source>A handbrake hard on, pawl in, before the trainee steps down from a unit that stands on the road</source>
+        <translation>Eine Handbremse fest, Sperrklinke ein, bevor der Lernende von einem auf der Strecke stehenden Zug absteigt</translation>
+    </message>
+    <message>
+        <source>A middle notch open before the button</source>
+        <translation>Eine mittlere Stufe offen vor dem Knopf</translation>
+    </message>
+    <message>
+        <source>A needle that wanders says that the brake is going somewhere.</source>
+        <translation>Ein wandernder Zeiger sagt, dass die Bremse irgendwohin geht.</translation>
+    </message>
+    <message>
+        <source>A pipe that is only lapped creeps; an empty one holds all it can.</source>
+        <translation>Eine nur abgeschlossene Leitung kriecht; eine leere hält, was sie kann.</translation>
+    </message>
+    <message>
+        <source>A stop that is run through is a brake that was not in hand.</source>
+        <translation>Ein durchfahrener Halt ist eine Bremse, die man nicht in der Hand hatte.</translation>
+    </message>
+    <message>
+        <source>A unit found protected is touched only when it is said that nobody works on it any more</source>
+        <translation>Ein gesichert gefundener Zug wird erst berührt, wenn gesagt ist, dass niemand mehr an ihm arbeitet</translation>
+    </message>
+    <message>
+        <source>A unit with a critical defect is not let go, restricted or not</source>
+        <translation>Ein Zug mit einem kritischen Mangel wird nicht freigegeben, auch nicht beschränkt</translation>
+    </message>
+    <message>
+        <source>After the stop put 6 on to hold.</source>
+        <translation>Nach dem Halt 6 anlegen, um ihn festzuhalten.</translation>
+    </message>
+    <message>
+        <source>Air behind the piston throws the sleeve back over your hand.</source>
+        <translation>Luft hinter dem Kolben wirft die Muffe über Ihre Hand zurück.</translation>
+    </message>
+    <message>
+        <source>Air lamp lit within five minutes of the reverser being put over in cab 2</source>
+        <translation>Luftlampe leuchtet binnen fünf Minuten nach dem Umlegen des Richtungshebels in Führerstand 2</translation>
+    </message>
+    <message>
+        <source>Air seen to come to its cut-out before moving</source>
+        <translation>Luft am Abschaltdruck gesehen, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Air that stands at 77 with two compressors working is going out somewhere; on the road it takes the gears along.</source>
+        <translation>Luft, die bei zwei arbeitenden Kompressoren auf 77 stehen bleibt, entweicht irgendwo; auf der Strecke nimmt sie die Gänge mit.</translation>
+    </message>
+    <message>
+        <source>All three defects found</source>
+        <translation>Alle drei Mängel gefunden</translation>
+    </message>
+    <message>
+        <source>An open hose is no brake; a loose lifeguard goes under the first wheel.</source>
+        <translation>Ein offener Schlauch ist keine Bremse; ein loser Bahnräumer gerät unter das erste Rad.</translation>
+    </message>
+    <message>
+        <source>Apply to 15, lap, half a minute with your eyes on it.</source>
+        <translation>Auf 15 bremsen, Abschluss, eine halbe Minute die Augen darauf.</translation>
+    </message>
+    <message>
+        <source>Ask again, hear that it is yours, look again at the place: then touch it.</source>
+        <translation>Noch einmal fragen, hören, dass er Ihnen gehört, noch einmal an der Stelle nachsehen: dann berühren.</translation>
+    </message>
+    <message>
+        <source>Ask early: the walk to the rear takes the best part of a minute.</source>
+        <translation>Früh fragen: der Weg nach hinten dauert fast eine Minute.</translation>
+    </message>
+    <message>
+        <source>At 60 mph six seconds more are a sixth of a mile with nobody driving.</source>
+        <translation>Bei 60 mph sind sechs Sekunden mehr eine Sechstelmeile ohne Führer.</translation>
+    </message>
+    <message>
+        <source>At the stop: down at side 2, the burnt smell, the brown paint.</source>
+        <translation>Beim Halt: auf Seite 2 hinunter, der Brandgeruch, die braune Farbe.</translation>
+    </message>
+    <message>
+        <source>At walking pace anything stops her; a minute later nothing does.</source>
+        <translation>Im Schritttempo hält ihn alles auf, eine Minute später nichts mehr.</translation>
+    </message>
+    <message>
+        <source>Bell of cab 2 tried both ways before moving</source>
+        <translation>Klingel von Führerstand 2 in beiden Richtungen erprobt, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Bell tried both ways before the unit is ready</source>
+        <translation>Klingel in beiden Richtungen erprobt, bevor der Zug bereit ist</translation>
+    </message>
+    <message>
+        <source>Both ends judged before the decision: hoses, coupling, lamps, display, window, steps, lifeguards</source>
+        <translation>Beide Enden vor der Entscheidung beurteilt: Schläuche, Kupplung, Lampen, Zielanzeige, Fenster, Tritte, Bahnräumer</translation>
+    </message>
+    <message>
+        <source>Both engines judged before the decision: fuel, coolant, oil, belts, exhaust, tray, gearbox, final drive, cover</source>
+        <translation>Beide Motoren vor der Entscheidung beurteilt: Kraftstoff, Kühlwasser, Öl, Riemen, Auspuff, Wanne, Getriebe, Achsgetriebe, Haube</translation>
+    </message>
+    <message>
+        <source>Both engines run, air and vacuum are up, the handbrake holds.</source>
+        <translation>Beide Motoren laufen, Luft und Vakuum sind da, die Handbremse hält.</translation>
+    </message>
+    <message>
+        <source>Both handbrakes hard on while the sleeve is drawn</source>
+        <translation>Beide Handbremsen fest, während die Muffe gezogen wird</translation>
+    </message>
+    <message>
+        <source>Both handbrakes left on, and no gear selected</source>
+        <translation>Beide Handbremsen fest gelassen und kein Gang eingelegt</translation>
+    </message>
+    <message>
+        <source>Both handbrakes on while brake and device are tried</source>
+        <translation>Beide Handbremsen fest, während Bremse und Totmann erprobt werden</translation>
+    </message>
+    <message>
+        <source>Brake handle, reversing lever and key taken along</source>
+        <translation>Bremsgriff, Richtungshebel und Schlüssel mitgenommen</translation>
+    </message>
+    <message>
+        <source>By its lamps the others know which way you go.</source>
+        <translation>An seinen Lampen sehen die anderen, wohin er fährt.</translation>
+    </message>
+    <message>
+        <source>Cab 2&apos;s air lamp lit before power is put on</source>
+        <translation>Luftlampe von Führerstand 2 leuchtet, bevor Kraft gegeben wird</translation>
+    </message>
+    <message>
+        <source>Cab 2&apos;s safety device held on the way</source>
+        <translation>Totmann von Führerstand 2 unterwegs gehalten</translation>
+    </message>
+    <message>
+        <source>Cab 2&apos;s safety device tested from 21, valve in release, before the last handbrake comes off</source>
+        <translation>Totmann von Führerstand 2 von 21 aus erprobt, Ventil auf Lösen, bevor die letzte Handbremse losgeht</translation>
+    </message>
+    <message>
+        <source>Called at Osmundley Strand and Osmundley Quay before Marrowick</source>
+        <translation>In Osmundley Strand und Osmundley Quay gehalten, vor Marrowick</translation>
+    </message>
+    <message>
+        <source>Cock and seal looked at before the decision</source>
+        <translation>Hahn und Plombe angesehen, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>Coolant and tray of engine 2 looked at and judged before the decision</source>
+        <translation>Kühlwasser und Wanne von Motor 2 angesehen und beurteilt, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>Count from letting go to the fall of the needle, enter the figure.</source>
+        <translation>Vom Loslassen bis zum Fallen des Zeigers zählen, die Zahl eintragen.</translation>
+    </message>
+    <message>
+        <source>Coupling of the engine that is left below 120 C</source>
+        <translation>Kupplung des verbliebenen Motors unter 120 °C</translation>
+    </message>
+    <message>
+        <source>Critical: somebody is hurt or the train is lost. Serious: it fails on the road. Technical: it goes with the unit.</source>
+        <translation>Kritisch: jemand wird verletzt, oder der Zug ist verloren. Ernst: er bleibt unterwegs liegen. Technisch: es fährt mit.</translation>
+    </message>
+    <message>
+        <source>Dark: read the gauge first. Good air and a dark lamp is mesh: let the shaft of that drive turn, or put the reverser the other way and back.</source>
+        <translation>Dunkel: erst die Uhr ablesen. Gute Luft und dunkle Lampe ist der Eingriff: die Welle dieses Achsgetriebes drehen lassen, oder den Richtungshebel in die andere Richtung und zurück.</translation>
+    </message>
+    <message>
+        <source>Defects put in the class they have: goes, goes with care, stops the unit</source>
+        <translation>Mängel in die richtige Klasse gesetzt: fährt, fährt mit Vorsicht, legt den Zug still</translation>
+    </message>
+    <message>
+        <source>Detonators, flags, extinguisher, handbrake: look at each, judge it.</source>
+        <translation>Knallkapseln, Flaggen, Feuerlöscher, Handbremse: jedes ansehen, beurteilen.</translation>
+    </message>
+    <message>
+        <source>Device held, notch 2, a breath for the air to get there, then the button.</source>
+        <translation>Totmann gehalten, Stufe 2, einen Atemzug, bis die Luft dort ist, dann der Knopf.</translation>
+    </message>
+    <message>
+        <source>Device tested from 21, valve in release, handbrake on, down to below 5</source>
+        <translation>Totmann von 21 aus erprobt, Ventil auf Lösen, Handbremse fest, herunter bis unter 5</translation>
+    </message>
+    <message>
+        <source>Display of the new front end set as at the rear</source>
+        <translation>Zielanzeige des neuen vorderen Endes wie am hinteren gestellt</translation>
+    </message>
+    <message>
+        <source>Doors are open; and 1 in 100 does not ask.</source>
+        <translation>Türen stehen offen; und 1 zu 100 fragt nicht.</translation>
+    </message>
+    <message>
+        <source>Down at side 2: the green pool, the empty header tank.</source>
+        <translation>Auf Seite 2 hinunter: die grüne Lache, der leere Ausgleichbehälter.</translation>
+    </message>
+    <message>
+        <source>Each defect found is in the repair book before the decision</source>
+        <translation>Jeder gefundene Mangel steht im Übergabebuch, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>Each release is paid out of the reservoir; the third is slow and the fourth does not come.</source>
+        <translation>Jedes Lösen bezahlt der Behälter; das dritte ist langsam, und das vierte kommt nicht.</translation>
+    </message>
+    <message>
+        <source>Each second under power is burnt lining.</source>
+        <translation>Jede Sekunde unter Kraft ist verbrannter Belag.</translation>
+    </message>
+    <message>
+        <source>Ease up in steps to 17 or 18, stop with the least on, then put 6 on to hold.</source>
+        <translation>In Stufen auf 17 oder 18 nachlassen, mit so wenig wie möglich halten, dann 6 anlegen, um festzuhalten.</translation>
+    </message>
+    <message>
+        <source>Engine 2 and its drive are out of use, and the unit climbs on restricted.</source>
+        <translation>Motor 2 und sein Antrieb sind außer Betrieb, und der Zug fährt beschränkt bergauf weiter.</translation>
+    </message>
+    <message>
+        <source>Engine 2 and its drive are out of use, and the unit goes on restricted.</source>
+        <translation>Motor 2 und sein Antrieb sind außer Betrieb, und der Zug fährt beschränkt weiter.</translation>
+    </message>
+    <message>
+        <source>Engine 2 not tried again more than once</source>
+        <translation>Motor 2 nicht mehr als einmal wieder versucht</translation>
+    </message>
+    <message>
+        <source>Engine 2 switched off and its final drive pinned before going on restricted</source>
+        <translation>Motor 2 abgeschaltet und sein Achsgetriebe gesperrt, bevor beschränkt weitergefahren wird</translation>
+    </message>
+    <message>
+        <source>Engine stopped, switch off, shift air shut, sleeve to the middle, pin in.</source>
+        <translation>Motor aus, Schalter aus, Schaltluft zu, Muffe in die Mitte, Bolzen ein.</translation>
+    </message>
+    <message>
+        <source>Fifteen that becomes nineteen by itself holds nobody on a bank.</source>
+        <translation>Fünfzehn, die von selbst neunzehn werden, halten niemanden auf einer Rampe.</translation>
+    </message>
+    <message>
+        <source>First gear only when the signal is clear</source>
+        <translation>Erster Gang erst, wenn das Signal frei ist</translation>
+    </message>
+    <message>
+        <source>First gear, pause, three notches, feel it lean on the brake, then ease the brake off.</source>
+        <translation>Erster Gang, Pause, drei Stufen, fühlen, wie er sich gegen die Bremse legt, dann nachlassen.</translation>
+    </message>
+    <message>
+        <source>From 21 to nothing and back to 21, handbrakes on.</source>
+        <translation>Von 21 auf null und zurück auf 21, Handbremsen fest.</translation>
+    </message>
+    <message>
+        <source>From the ground nobody reaches the brake valve; and vacuum leaks away.</source>
+        <translation>Vom Boden aus reicht niemand an das Bremsventil, und Vakuum leckt weg.</translation>
+    </message>
+    <message>
+        <source>From then on nobody in the train can put the brake on with a valve.</source>
+        <translation>Von da an kann niemand im Zug die Bremse mit einem Ventil anlegen.</translation>
+    </message>
+    <message>
+        <source>Full application before the brake handle comes out</source>
+        <translation>Vollbremsung, bevor der Bremsgriff herauskommt</translation>
+    </message>
+    <message>
+        <source>Full application from 21 with cab 2&apos;s valve, seen on its needle, before the last handbrake comes off</source>
+        <translation>Vollbremsung von 21 mit dem Ventil von Führerstand 2, an seinem Zeiger gesehen, bevor die letzte Handbremse losgeht</translation>
+    </message>
+    <message>
+        <source>Gauge good and lamp dark is mesh. Which drive? The one whose shaft stands still.</source>
+        <translation>Uhr gut und Lampe dunkel ist der Eingriff. Welches Achsgetriebe? Das, dessen Welle steht.</translation>
+    </message>
+    <message>
+        <source>Gear at neutral, throttle shut, reverser at off in the cab that is left</source>
+        <translation>Gang auf Leerlauf, Fahrschalter zu, Richtungshebel aus im verlassenen Führerstand</translation>
+    </message>
+    <message>
+        <source>Handbrake hard on, pawl in, before the brake handle comes out of the cab that is left</source>
+        <translation>Handbremse fest, Sperrklinke ein, bevor der Bremsgriff aus dem verlassenen Führerstand herauskommt</translation>
+    </message>
+    <message>
+        <source>Handle to cab 2, 21, 15, lap, half a minute.</source>
+        <translation>Griff in Führerstand 2, 21, 15, Abschluss, eine halbe Minute.</translation>
+    </message>
+    <message>
+        <source>He has the passengers, the rear valve and half the eyes.</source>
+        <translation>Er hat die Fahrgäste, das hintere Ventil und die halben Augen.</translation>
+    </message>
+    <message>
+        <source>He holds a road for you and counts the minutes.</source>
+        <translation>Er hält einen Fahrweg für Sie frei und zählt die Minuten.</translation>
+    </message>
+    <message>
+        <source>He holds a road for you, and others behind you.</source>
+        <translation>Er hält einen Fahrweg für Sie frei, und andere hinter Ihnen.</translation>
+    </message>
+    <message>
+        <source>He plans the road by what you can do.</source>
+        <translation>Er plant den Fahrweg nach dem, was Sie können.</translation>
+    </message>
+    <message>
+        <source>He plans the road: a unit at half power fills it twice as long.</source>
+        <translation>Er plant den Fahrweg: ein Zug mit halber Kraft belegt ihn doppelt so lange.</translation>
+    </message>
+    <message>
+        <source>Held by 6 inHg or more while it waits on the bank</source>
+        <translation>Mit 6 inHg oder mehr gehalten, während er auf der Rampe wartet</translation>
+    </message>
+    <message>
+        <source>If she moves: full application or the handbrake within five seconds</source>
+        <translation>Bewegt er sich: Vollbremsung oder die Handbremse binnen fünf Sekunden</translation>
+    </message>
+    <message>
+        <source>If she stirs: full application at once, and the handbrake.</source>
+        <translation>Rührt er sich: sofort Vollbremsung, und die Handbremse.</translation>
+    </message>
+    <message>
+        <source>If the needle has wandered: apply again.</source>
+        <translation>Ist der Zeiger gewandert: noch einmal bremsen.</translation>
+    </message>
+    <message>
+        <source>If the needle rises with the handbrakes off: full application at once, and the wheel.</source>
+        <translation>Steigt der Zeiger bei losen Handbremsen: sofort Vollbremsung, und das Rad.</translation>
+    </message>
+    <message>
+        <source>In gear against the brake the coupling boils in silence.</source>
+        <translation>Im Gang gegen die Bremse kocht die Kupplung still vor sich hin.</translation>
+    </message>
+    <message>
+        <source>In neutral the drums spin far above the shaft; and power is not to be had when it is wanted.</source>
+        <translation>Im Leerlauf drehen die Trommeln weit über der Welle; und Kraft ist nicht da, wenn sie gebraucht wird.</translation>
+    </message>
+    <message>
+        <source>Iron blocks bite harder as the speed falls: what was right at 30 throws people over at 5.</source>
+        <translation>Eisenklötze beißen fester, wenn die Geschwindigkeit fällt: was bei 30 recht war, wirft die Leute bei 5 um.</translation>
+    </message>
+    <message>
+        <source>It has stopped itself: what stopped it is still there.</source>
+        <translation>Er hat sich selbst abgestellt: was ihn abgestellt hat, ist noch da.</translation>
+    </message>
+    <message>
+        <source>It is another device: the one in cab 1 will not stop this cab.</source>
+        <translation>Es ist ein anderer Totmann: der in Führerstand 1 hält diesen Führerstand nicht an.</translation>
+    </message>
+    <message>
+        <source>It is another valve: what the one in cab 1 did proves nothing of it.</source>
+        <translation>Es ist ein anderes Ventil: was das in Führerstand 1 tat, beweist nichts für dieses.</translation>
+    </message>
+    <message>
+        <source>It is in the book, the unit does not go up the bank with this valve, and a handbrake holds it.</source>
+        <translation>Es steht im Buch, der Zug fährt mit diesem Ventil nicht die Rampe hinauf, und eine Handbremse hält ihn.</translation>
+    </message>
+    <message>
+        <source>It stays where it is, on its handbrakes, until it is fetched or mended.</source>
+        <translation>Er bleibt, wo er ist, auf seinen Handbremsen, bis er geholt oder instand gesetzt wird.</translation>
+    </message>
+    <message>
+        <source>Judge the cock and seal of cab 2&apos;s safety device before moving</source>
+        <translation>Hahn und Plombe des Totmanns von Führerstand 2 beurteilen, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Judge the cock and seal of the leading cab&apos;s safety device before its handbrake comes off</source>
+        <translation>Hahn und Plombe des Totmanns im vorderen Führerstand beurteilen, bevor dessen Handbremse losgeht</translation>
+    </message>
+    <message>
+        <source>Judge the cock and seal of the rear cab&apos;s safety device before the leading handbrake comes off</source>
+        <translation>Hahn und Plombe des Totmanns im hinteren Führerstand beurteilen, bevor die vordere Handbremse losgeht</translation>
+    </message>
+    <message>
+        <source>Keep the engine near its governed speed: a lower gear; do not hang on the hill in third.</source>
+        <translation>Den Motor nahe seiner Höchstdrehzahl halten: ein niedrigerer Gang; nicht im dritten am Berg hängen.</translation>
+    </message>
+    <message>
+        <source>Lamp lit, throttle shut, listen; warn anew; then the other one.</source>
+        <translation>Lampe an, Fahrschalter zu, hören; neu warnen; dann der andere.</translation>
+    </message>
+    <message>
+        <source>Lamps of the desk judged under the lamp test before any start</source>
+        <translation>Lampen des Pults unter der Lampenprobe beurteilt, bevor angelassen wird</translation>
+    </message>
+    <message>
+        <source>Lap, count three, look again.</source>
+        <translation>Abschluss, bis drei zählen, wieder hinsehen.</translation>
+    </message>
+    <message>
+        <source>Last handbrake off only with the power brake holding: 5 inHg or more between chambers and pipe</source>
+        <translation>Letzte Handbremse nur los, wenn die Vakuumbremse hält: 5 inHg oder mehr zwischen Kammern und Leitung</translation>
+    </message>
+    <message>
+        <source>Late is not works. The unit fails; signal and guard do not know what you know.</source>
+        <translation>Spät ist nicht in Ordnung. Der Zug fährt nicht; Signal und Schaffner wissen nicht, was Sie wissen.</translation>
+    </message>
+    <message>
+        <source>Leave it in the gear that fits the speed: the freewheel does the rest.</source>
+        <translation>Im Gang bleiben, der zur Geschwindigkeit passt: den Rest tut der Freilauf.</translation>
+    </message>
+    <message>
+        <source>Leave it unanswered and tell him what is the matter.</source>
+        <translation>Unbeantwortet lassen und ihm sagen, was los ist.</translation>
+    </message>
+    <message>
+        <source>Look both ways, cross, and do it all once more.</source>
+        <translation>Nach beiden Seiten sehen, hinübergehen, und alles noch einmal.</translation>
+    </message>
+    <message>
+        <source>Look for boards, flags and lamps at both ends and along both sides before boarding</source>
+        <translation>Vor dem Einsteigen an beiden Enden und an beiden Seiten nach Tafeln, Flaggen und Lampen sehen</translation>
+    </message>
+    <message>
+        <source>Low down on either side, by ear; then the hand on the cock.</source>
+        <translation>Unten auf beiden Seiten, nach dem Gehör; dann die Hand an den Hahn.</translation>
+    </message>
+    <message>
+        <source>Minutes are long on a grade, and vacuum leaks.</source>
+        <translation>Minuten sind lang auf einer Neigung, und Vakuum leckt.</translation>
+    </message>
+    <message>
+        <source>Never both handbrakes off with hardly any brake left: 2.5 inHg at the least</source>
+        <translation>Nie beide Handbremsen los bei kaum noch Bremse: mindestens 2,5 inHg</translation>
+    </message>
+    <message>
+        <source>No gear selected with the air lamp dark</source>
+        <translation>Kein Gang bei dunkler Luftlampe eingelegt</translation>
+    </message>
+    <message>
+        <source>No more than one sound thing called a defect</source>
+        <translation>Nicht mehr als ein heiles Ding einen Mangel genannt</translation>
+    </message>
+    <message>
+        <source>No more than three releases to a stop</source>
+        <translation>Nicht mehr als drei Lösungen je Halt</translation>
+    </message>
+    <message>
+        <source>No power on the falling grade</source>
+        <translation>Keine Kraft im Gefälle</translation>
+    </message>
+    <message>
+        <source>No power through a band that slips: second gear, or one notch.</source>
+        <translation>Keine Kraft durch ein rutschendes Band: zweiter Gang, oder eine Stufe.</translation>
+    </message>
+    <message>
+        <source>No refill hot, no trying again and again: look, isolate.</source>
+        <translation>Heiß nicht nachfüllen, nicht immer wieder versuchen: nachsehen, abtrennen.</translation>
+    </message>
+    <message>
+        <source>No revving to knock the teeth in</source>
+        <translation>Kein Hochjagen, um die Zähne hineinzuschlagen</translation>
+    </message>
+    <message>
+        <source>No rolling in neutral above 25 mph</source>
+        <translation>Kein Rollen im Leerlauf über 25 mph</translation>
+    </message>
+    <message>
+        <source>Nobody can hold the device in front and look at blocks behind.</source>
+        <translation>Niemand kann vorn den Totmann halten und hinten Klötze ansehen.</translation>
+    </message>
+    <message>
+        <source>Not moved with a safety device that acts late</source>
+        <translation>Nicht gefahren mit einem Totmann, der spät wirkt</translation>
+    </message>
+    <message>
+        <source>Old, dry, painted over, entered and signed: that is history, not a defect.</source>
+        <translation>Alt, trocken, überstrichen, eingetragen und unterschrieben: das ist Vergangenheit, kein Mangel.</translation>
+    </message>
+    <message>
+        <source>On a hill there is nothing else to hold the unit, and here is half of it.</source>
+        <translation>Am Berg hält den Zug sonst nichts, und hier ist nur die Hälfte davon da.</translation>
+    </message>
+    <message>
+        <source>On restricted only with the signaller&apos;s leave</source>
+        <translation>Beschränkt weiter nur mit Erlaubnis des Fahrdienstleiters</translation>
+    </message>
+    <message>
+        <source>On the bank power taken before the brake is let off</source>
+        <translation>Auf der Rampe Kraft gegeben, bevor die Bremse gelöst wird</translation>
+    </message>
+    <message>
+        <source>On, off, on, off: each of them is paid out of the reservoir.</source>
+        <translation>An, los, an, los: jedes davon bezahlt der Behälter.</translation>
+    </message>
+    <message>
+        <source>Once can be a slip of the thumb; twice is the device.</source>
+        <translation>Einmal kann der Daumen gerutscht sein; zweimal ist es der Totmann.</translation>
+    </message>
+    <message>
+        <source>One application, one easing up, few corrections.</source>
+        <translation>Eine Bremsung, einmal nachlassen, wenige Korrekturen.</translation>
+    </message>
+    <message>
+        <source>One critical defect is enough: fail it.</source>
+        <translation>Ein kritischer Mangel genügt: den Zug stilllegen.</translation>
+    </message>
+    <message>
+        <source>One gear or all, one engine or both: the ear says where, the eye says what.</source>
+        <translation>Ein Gang oder alle, ein Motor oder beide: das Ohr sagt, wo, das Auge sagt, was.</translation>
+    </message>
+    <message>
+        <source>One look at the gauge. Less than 75: start at the engine.</source>
+        <translation>Ein Blick auf die Uhr. Weniger als 75: am Motor anlassen.</translation>
+    </message>
+    <message>
+        <source>One pipe, two valves: the one that holds says which does not.</source>
+        <translation>Eine Leitung, zwei Ventile: das, welches hält, sagt, welches nicht.</translation>
+    </message>
+    <message>
+        <source>One tachometer leaves the other: shut off, read the air, give that gear ten seconds, open again.</source>
+        <translation>Ein Drehzahlmesser verlässt den anderen: abschalten, die Luft ablesen, diesem Gang zehn Sekunden geben, wieder öffnen.</translation>
+    </message>
+    <message>
+        <source>Only so is it the device that puts the brake on.</source>
+        <translation>Nur so ist es der Totmann, der die Bremse anlegt.</translation>
+    </message>
+    <message>
+        <source>Only who hung it knows when it may go.</source>
+        <translation>Nur wer sie aufgehängt hat, weiß, wann sie weg darf.</translation>
+    </message>
+    <message>
+        <source>Passengers read the front.</source>
+        <translation>Fahrgäste lesen die Front.</translation>
+    </message>
+    <message>
+        <source>Power shut off within eight seconds of one engine running away in second, each time</source>
+        <translation>Kraft abgeschaltet binnen acht Sekunden, nachdem ein Motor im zweiten davonläuft, jedes Mal</translation>
+    </message>
+    <message>
+        <source>Power shut off within eight seconds of the band slipping under power, each time</source>
+        <translation>Kraft abgeschaltet binnen acht Sekunden, nachdem das Band unter Kraft rutscht, jedes Mal</translation>
+    </message>
+    <message>
+        <source>Power up to the brake is fuel turned into hot blocks.</source>
+        <translation>Kraft bis zur Bremse ist Kraftstoff, aus dem heiße Klötze werden.</translation>
+    </message>
+    <message>
+        <source>Raise 21, lap, ask: within an inch of yours, 19.5 at the least.</source>
+        <translation>Auf 21 bringen, Abschluss, fragen: bis auf einen Zoll wie bei Ihnen, mindestens 19,5.</translation>
+    </message>
+    <message>
+        <source>Read the gauge, walk and listen, shut what is open, wait for 95.</source>
+        <translation>Die Uhr ablesen, gehen und horchen, schließen, was offen ist, auf 95 warten.</translation>
+    </message>
+    <message>
+        <source>Read the second needle. Less than 22: wait at idle, half a minute does it.</source>
+        <translation>Den zweiten Zeiger ablesen. Weniger als 22: im Leerlauf warten, eine halbe Minute genügt.</translation>
+    </message>
+    <message>
+        <source>Read the tachometer, shut off, stop where you can stand; not on the steep part.</source>
+        <translation>Den Drehzahlmesser ablesen, abschalten, halten, wo Sie stehen können; nicht auf dem steilen Stück.</translation>
+    </message>
+    <message>
+        <source>Red behind and none in front, white in front and none behind, before moving</source>
+        <translation>Rot hinten und keines vorn, Weiß vorn und keines hinten, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Red on in the cab you leave, white off; the other way round in the cab you take.</source>
+        <translation>Rot an im verlassenen Führerstand, Weiß aus; umgekehrt in dem, den Sie übernehmen.</translation>
+    </message>
+    <message>
+        <source>Repeat it once, and time it. Not five times: that is hoping.</source>
+        <translation>Einmal wiederholen, und die Zeit nehmen. Nicht fünfmal: das ist Hoffen.</translation>
+    </message>
+    <message>
+        <source>Reverser each way, standing: the pinned sleeve does not stir, the lamp lights.</source>
+        <translation>Richtungshebel beide Wege, im Stand: die gesperrte Muffe rührt sich nicht, die Lampe leuchtet.</translation>
+    </message>
+    <message>
+        <source>Safety equipment and handbrake of cab 2 judged before moving</source>
+        <translation>Sicherheitsausrüstung und Handbremse von Führerstand 2 beurteilt, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>Said to those who wait that the unit does not go, within two minutes of the decision</source>
+        <translation>Denen, die warten, binnen zwei Minuten nach der Entscheidung gesagt, dass der Zug nicht fährt</translation>
+    </message>
+    <message>
+        <source>Say what is out of use and what you can do, ask, wait for the answer.</source>
+        <translation>Sagen, was außer Betrieb ist und was Sie können, fragen, die Antwort abwarten.</translation>
+    </message>
+    <message>
+        <source>Say what is the matter and what you are going to do, first by word, then in the book.</source>
+        <translation>Sagen, was los ist und was Sie tun werden, erst mündlich, dann im Buch.</translation>
+    </message>
+    <message>
+        <source>Second gear not below 11 mph, third not below 22, top not below 34, when power is put on</source>
+        <translation>Zweiter Gang nicht unter 11 mph, dritter nicht unter 22, höchster nicht unter 34, wenn Kraft gegeben wird</translation>
+    </message>
+    <message>
+        <source>Seen rising with both handbrakes off: full application or the handbrake within 20 seconds</source>
+        <translation>Steigen gesehen bei losen Handbremsen: Vollbremsung oder die Handbremse binnen 20 Sekunden</translation>
+    </message>
+    <message>
+        <source>She runs by herself; power there is fuel for the blocks.</source>
+        <translation>Er läuft von selbst; Kraft ist dort Futter für die Klötze.</translation>
+    </message>
+    <message>
+        <source>Shift air of the final drive shut and vented before the sleeve is drawn</source>
+        <translation>Schaltluft des Achsgetriebes zu und entlüftet, bevor die Muffe gezogen wird</translation>
+    </message>
+    <message>
+        <source>Shut off early, leave it in the gear that fits, let her roll.</source>
+        <translation>Früh abschalten, im passenden Gang bleiben, rollen lassen.</translation>
+    </message>
+    <message>
+        <source>Side 1 of both cars judged before the decision: doors, windows, skirts, wheels, brake, springs, boxes, pipes</source>
+        <translation>Seite 1 beider Wagen vor der Entscheidung beurteilt: Türen, Fenster, Schürzen, Räder, Bremse, Federn, Lager, Rohre</translation>
+    </message>
+    <message>
+        <source>Side 2 of both cars judged before the decision: the same things as on side 1</source>
+        <translation>Seite 2 beider Wagen vor der Entscheidung beurteilt: dasselbe wie auf Seite 1</translation>
+    </message>
+    <message>
+        <source>Signal clear before the brake is released or the unit moves, cab 2 leading</source>
+        <translation>Signal frei, bevor die Bremse gelöst wird oder der Zug sich bewegt, Führerstand 2 vorn</translation>
+    </message>
+    <message>
+        <source>Signaller told, by word, within two minutes of deciding not to go on as usual</source>
+        <translation>Dem Fahrdienstleiter mündlich gesagt, binnen zwei Minuten nach dem Entschluss, nicht wie üblich weiterzufahren</translation>
+    </message>
+    <message>
+        <source>Standing at a stop she stands: no creeping down the grade</source>
+        <translation>Am Halt steht der Zug: kein Kriechen ins Gefälle</translation>
+    </message>
+    <message>
+        <source>Standing within two minutes of an engine going silent on the bank</source>
+        <translation>Steht binnen zwei Minuten, nachdem ein Motor auf der Rampe verstummt</translation>
+    </message>
+    <message>
+        <source>Stop, full application, handbrake hard, pawl in, signaller told: then step down.</source>
+        <translation>Halten, Vollbremsung, Handbremse fest, Sperrklinke ein, Fahrdienstleiter verständigt: dann absteigen.</translation>
+    </message>
+    <message>
+        <source>Stop, full application, wheel hard, pawl in; then the handle.</source>
+        <translation>Halten, Vollbremsung, Rad fest, Sperrklinke ein; dann der Griff.</translation>
+    </message>
+    <message>
+        <source>Ten seconds of coasting before the brake for a stop</source>
+        <translation>Zehn Sekunden gerollt vor der Bremse zu einem Halt</translation>
+    </message>
+    <message>
+        <source>Tested twice before the decision</source>
+        <translation>Zweimal erprobt, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The band that comes late slips under power and burns.</source>
+        <translation>Das Band, das spät kommt, rutscht unter Kraft und verbrennt.</translation>
+    </message>
+    <message>
+        <source>The blocks need the time to come on; what is put on before they bite is too much a moment later.</source>
+        <translation>Die Klötze brauchen Zeit zum Anlegen; was vor dem Biss dazukommt, ist einen Augenblick später zu viel.</translation>
+    </message>
+    <message>
+        <source>The brake has vacuum now; nobody has proved yet that it brakes.</source>
+        <translation>Die Bremse hat jetzt Vakuum; dass sie bremst, hat noch niemand bewiesen.</translation>
+    </message>
+    <message>
+        <source>The brake holds for 20 seconds from when the leading handbrake is off</source>
+        <translation>Die Bremse hält 20 Sekunden, nachdem die vordere Handbremse los ist</translation>
+    </message>
+    <message>
+        <source>The brake not fanned: never less than 20 inHg in the release pipe on the move</source>
+        <translation>Die Bremse nicht leergepumpt: nie weniger als 20 inHg in der Löseleitung während der Fahrt</translation>
+    </message>
+    <message>
+        <source>The by-pass proved: air lamp lit in both directions with the drive pinned, before going on</source>
+        <translation>Die Überbrückung bewiesen: Luftlampe leuchtet in beiden Richtungen bei gesperrtem Achsgetriebe, bevor es weitergeht</translation>
+    </message>
+    <message>
+        <source>The cab you were in says nothing of this one.</source>
+        <translation>Der vorige Führerstand sagt nichts von diesem.</translation>
+    </message>
+    <message>
+        <source>The cab&apos;s throttle is moved by air: without it the engine turns and does not fire, and the battery pays.</source>
+        <translation>Den Fahrschalter des Führerstands bewegt Luft: ohne sie dreht der Motor und zündet nicht, und die Batterie bezahlt.</translation>
+    </message>
+    <message>
+        <source>The class said with each of the three: critical, serious, technical</source>
+        <translation>Zu jedem der drei die Klasse gesagt: kritisch, ernst, technisch</translation>
+    </message>
+    <message>
+        <source>The cock is the shed&apos;s. A device that does not work right fails the unit; it is not shut off to get away.</source>
+        <translation>Der Hahn gehört der Werkstatt. Ein Totmann, der nicht richtig wirkt, legt den Zug still; er wird nicht abgesperrt, um wegzukommen.</translation>
+    </message>
+    <message>
+        <source>The device&apos;s isolating cock left open</source>
+        <translation>Der Absperrhahn des Totmanns offen gelassen</translation>
+    </message>
+    <message>
+        <source>The drum not burnt: below 200 C</source>
+        <translation>Die Trommel nicht verbrannt: unter 200 °C</translation>
+    </message>
+    <message>
+        <source>The far side is the one nobody has looked at since yesterday.</source>
+        <translation>Die ferne Seite ist die, die seit gestern niemand angesehen hat.</translation>
+    </message>
+    <message>
+        <source>The flag is found, asked after and told of, and the unit left alone; or it is given free, looked at again and taken over.</source>
+        <translation>Die Flagge ist gefunden, erfragt und gemeldet, und der Zug in Ruhe gelassen; oder er ist freigegeben, noch einmal angesehen und übernommen.</translation>
+    </message>
+    <message>
+        <source>The gauge says that there is a hole; only the walk says where.</source>
+        <translation>Die Uhr sagt, dass ein Loch da ist; nur der Gang herum sagt, wo.</translation>
+    </message>
+    <message>
+        <source>The gearbox of engine 2 looked at and judged before the decision</source>
+        <translation>Das Getriebe von Motor 2 angesehen und beurteilt, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The guard is at the other end now; the stop code must arrive.</source>
+        <translation>Der Schaffner ist jetzt am anderen Ende; das Haltzeichen muss ankommen.</translation>
+    </message>
+    <message>
+        <source>The guard told what is the matter, before the decision</source>
+        <translation>Dem Schaffner gesagt, was los ist, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The guard&apos;s two strokes not repeated</source>
+        <translation>Die zwei Schläge des Schaffners nicht wiederholt</translation>
+    </message>
+    <message>
+        <source>The lamp has to speak for the drive that is left, in either direction.</source>
+        <translation>Die Lampe muss für das verbliebene Achsgetriebe sprechen, in jeder Richtung.</translation>
+    </message>
+    <message>
+        <source>The leading handbrake last, from the seat</source>
+        <translation>Die vordere Handbremse zuletzt, vom Sitz aus</translation>
+    </message>
+    <message>
+        <source>The matter entered in the repair book within five minutes of the decision</source>
+        <translation>Die Sache binnen fünf Minuten nach der Entscheidung ins Übergabebuch eingetragen</translation>
+    </message>
+    <message>
+        <source>The needle seen rising in lap, before the decision</source>
+        <translation>Den Zeiger auf Abschluss steigen gesehen, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The needle seen still for three seconds before the leading handbrake comes off</source>
+        <translation>Den Zeiger drei Sekunden stillstehen gesehen, bevor die vordere Handbremse losgeht</translation>
+    </message>
+    <message>
+        <source>The next hand goes to the throttle, and then it is too late.</source>
+        <translation>Die nächste Hand geht an den Fahrschalter, und dann ist es zu spät.</translation>
+    </message>
+    <message>
+        <source>The note runs up, the speed does not, one tachometer leaves the other: shut off first, think then.</source>
+        <translation>Der Ton läuft hoch, die Geschwindigkeit nicht, ein Drehzahlmesser verlässt den anderen: erst abschalten, dann denken.</translation>
+    </message>
+    <message>
+        <source>The one at the far end on the last walk, cab 2&apos;s own when you sit.</source>
+        <translation>Die am fernen Ende beim letzten Gang, die von Führerstand 2, wenn Sie sitzen.</translation>
+    </message>
+    <message>
+        <source>The one that runs helps the battery to turn the other.</source>
+        <translation>Der laufende hilft der Batterie, den anderen zu drehen.</translation>
+    </message>
+    <message>
+        <source>The one that was walked past is the one that fails.</source>
+        <translation>Woran man vorbeiging, das versagt.</translation>
+    </message>
+    <message>
+        <source>The open drain found, judged and shut before moving</source>
+        <translation>Den offenen Ablasshahn gefunden, beurteilt und geschlossen, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>The power brake holds the unit, both handbrakes are off.</source>
+        <translation>Die Vakuumbremse hält den Zug, beide Handbremsen sind los.</translation>
+    </message>
+    <message>
+        <source>The rear reading asked for with the front lapped at 21</source>
+        <translation>Die hintere Ablesung erfragt, vorn bei 21 auf Abschluss</translation>
+    </message>
+    <message>
+        <source>The rear valve told shut before 21 is raised again</source>
+        <translation>Das hintere Ventil als geschlossen gemeldet, bevor 21 wieder hergestellt wird</translation>
+    </message>
+    <message>
+        <source>The running engine is not the one whose drive stands still; and teeth that are knocked in have chipped.</source>
+        <translation>Der laufende Motor ist nicht der, dessen Achsgetriebe steht; und hineingeschlagene Zähne sind abgesplittert.</translation>
+    </message>
+    <message>
+        <source>The same things in the same order at each car.</source>
+        <translation>Dasselbe in derselben Reihenfolge an jedem Wagen.</translation>
+    </message>
+    <message>
+        <source>The same tried with the other cab&apos;s valve, before the decision</source>
+        <translation>Dasselbe mit dem Ventil des anderen Führerstands versucht, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The second engine after the first has run for five seconds</source>
+        <translation>Der zweite Motor, nachdem der erste fünf Sekunden gelaufen ist</translation>
+    </message>
+    <message>
+        <source>The second person is at the rear before the full application of the test</source>
+        <translation>Die zweite Person ist hinten, bevor die Vollbremsung der Probe kommt</translation>
+    </message>
+    <message>
+        <source>The second person let go before the leading handbrake comes off</source>
+        <translation>Die zweite Person entlassen, bevor die vordere Handbremse losgeht</translation>
+    </message>
+    <message>
+        <source>The seconds written down before the decision</source>
+        <translation>Die Sekunden aufgeschrieben, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>The shed has one fitter and five units: he comes to the one you call critical.</source>
+        <translation>Die Werkstatt hat einen Schlosser und fünf Züge: er kommt zu dem, den Sie kritisch nennen.</translation>
+    </message>
+    <message>
+        <source>The shed told, by word, before the unit is failed or goes on restricted</source>
+        <translation>Die Werkstatt mündlich verständigt, bevor der Zug stillgelegt wird oder beschränkt weiterfährt</translation>
+    </message>
+    <message>
+        <source>The shed told, by word, within two minutes of failing the unit</source>
+        <translation>Die Werkstatt mündlich verständigt, binnen zwei Minuten nach dem Stilllegen</translation>
+    </message>
+    <message>
+        <source>The signaller told before the unit goes on restricted</source>
+        <translation>Den Fahrdienstleiter verständigt, bevor der Zug beschränkt weiterfährt</translation>
+    </message>
+    <message>
+        <source>The signaller told that the unit is not to be had, within three minutes of knowing it</source>
+        <translation>Dem Fahrdienstleiter binnen drei Minuten, nachdem man es weiß, gesagt, dass der Zug nicht zu haben ist</translation>
+    </message>
+    <message>
+        <source>The starter turns an engine without fuel for nothing.</source>
+        <translation>Der Anlasser dreht einen Motor ohne Kraftstoff für nichts.</translation>
+    </message>
+    <message>
+        <source>The stop with a light brake: eased up at the end</source>
+        <translation>Der Halt mit leichter Bremse: am Ende nachgelassen</translation>
+    </message>
+    <message>
+        <source>The unit does not leave with this valve: no power put on</source>
+        <translation>Der Zug fährt mit diesem Ventil nicht ab: keine Kraft gegeben</translation>
+    </message>
+    <message>
+        <source>The unit does not run away</source>
+        <translation>Der Zug läuft nicht weg</translation>
+    </message>
+    <message>
+        <source>The unit is failed, those who wait know it, and it is in the book.</source>
+        <translation>Der Zug ist stillgelegt, wer wartet, weiß es, und es steht im Buch.</translation>
+    </message>
+    <message>
+        <source>The unit is on its way back, cab 2 leading.</source>
+        <translation>Der Zug ist auf dem Rückweg, Führerstand 2 vorn.</translation>
+    </message>
+    <message>
+        <source>The unit stands at Marrowick, held by the brake.</source>
+        <translation>Der Zug steht in Marrowick, von der Bremse gehalten.</translation>
+    </message>
+    <message>
+        <source>The unit stands at Wexholt, held by the brake.</source>
+        <translation>Der Zug steht in Wexholt, von der Bremse gehalten.</translation>
+    </message>
+    <message>
+        <source>The unit stands at the halt with good air, and both matters are in the book.</source>
+        <translation>Der Zug steht am Haltepunkt mit guter Luft, und beides steht im Buch.</translation>
+    </message>
+    <message>
+        <source>The unit stands on the power brake, both handbrakes off, and was looked at.</source>
+        <translation>Der Zug steht auf der Vakuumbremse, beide Handbremsen los, und es wurde nach ihm gesehen.</translation>
+    </message>
+    <message>
+        <source>The unit stands: no more than 30 cm</source>
+        <translation>Der Zug steht: nicht mehr als 30 cm</translation>
+    </message>
+    <message>
+        <source>The wheels turn its box without oil; and the steeper bank is not to be climbed like this.</source>
+        <translation>Die Räder drehen sein Getriebe ohne Öl; und die steilere Rampe ist so nicht zu ersteigen.</translation>
+    </message>
+    <message>
+        <source>The wheels turn the box of a dead engine, and its oil pump stands still.</source>
+        <translation>Die Räder drehen das Getriebe eines toten Motors, und seine Ölpumpe steht still.</translation>
+    </message>
+    <message>
+        <source>Throttle shut at each gear, and a pause of 1.4 seconds before it is opened</source>
+        <translation>Fahrschalter zu bei jedem Gang, und eine Pause von 1,4 Sekunden, bevor er öffnet</translation>
+    </message>
+    <message>
+        <source>To 16, wait, feel it; then to 12 or 10 as it needs.</source>
+        <translation>Auf 16, warten, fühlen; dann auf 12 oder 10, wie es nötig ist.</translation>
+    </message>
+    <message>
+        <source>Touch nothing, ask within two minutes, and listen to the answer.</source>
+        <translation>Nichts berühren, binnen zwei Minuten fragen und auf die Antwort hören.</translation>
+    </message>
+    <message>
+        <source>Two gauges on one pipe are compared when nothing moves in it.</source>
+        <translation>Zwei Uhren an einer Leitung vergleicht man, wenn sich in ihr nichts bewegt.</translation>
+    </message>
+    <message>
+        <source>Two strokes from the guard, still valid, before the brake is released or the unit moves, cab 2 leading</source>
+        <translation>Zwei Schläge des Schaffners, noch gültig, bevor die Bremse gelöst wird oder der Zug sich bewegt, Führerstand 2 vorn</translation>
+    </message>
+    <message>
+        <source>Under 22 the next release is slow, and the one after it does not come.</source>
+        <translation>Unter 22 ist das nächste Lösen langsam, und das übernächste kommt nicht.</translation>
+    </message>
+    <message>
+        <source>Under 900 turns at full throttle an engine labours and pulls nothing.</source>
+        <translation>Unter 900 Umdrehungen bei vollem Fahrschalter quält sich ein Motor und zieht nichts.</translation>
+    </message>
+    <message>
+        <source>Vacuum against an open valve is never raised, and the fault is looked for in the wrong place.</source>
+        <translation>Gegen ein offenes Ventil kommt nie Vakuum, und der Fehler wird am falschen Ort gesucht.</translation>
+    </message>
+    <message>
+        <source>Valve to full, see the needle at nothing, then back to lap for the handle.</source>
+        <translation>Ventil auf voll, den Zeiger auf null sehen, dann zurück auf Abschluss für den Griff.</translation>
+    </message>
+    <message>
+        <source>What does not hold standing does not stop going; and this bank has another side.</source>
+        <translation>Was im Stand nicht hält, hört auch nicht auf zu fahren; und diese Rampe hat eine andere Seite.</translation>
+    </message>
+    <message>
+        <source>What is being tried is not what holds her.</source>
+        <translation>Was erprobt wird, ist nicht, was ihn hält.</translation>
+    </message>
+    <message>
+        <source>What is held does not move.</source>
+        <translation>Was gehalten wird, bewegt sich nicht.</translation>
+    </message>
+    <message>
+        <source>What is left in there waits for the next key.</source>
+        <translation>Was dort liegen bleibt, wartet auf den nächsten Schlüssel.</translation>
+    </message>
+    <message>
+        <source>What is low now is ruined in an hour.</source>
+        <translation>Was jetzt niedrig steht, ist in einer Stunde zerstört.</translation>
+    </message>
+    <message>
+        <source>What is wrong is in the book, and the unit is failed.</source>
+        <translation>Was nicht stimmt, steht im Buch, und der Zug ist stillgelegt.</translation>
+    </message>
+    <message>
+        <source>What lets itself off does not stop at nineteen.</source>
+        <translation>Was sich von selbst löst, bleibt nicht bei neunzehn stehen.</translation>
+    </message>
+    <message>
+        <source>What, where, which end or number, what the gauge said.</source>
+        <translation>Was, wo, welches Ende oder welche Nummer, was die Uhr sagte.</translation>
+    </message>
+    <message>
+        <source>Whether it may ever be started again today is seen there, not in the cab.</source>
+        <translation>Ob er heute überhaupt wieder angelassen werden darf, sieht man dort, nicht im Führerstand.</translation>
+    </message>
+    <message>
+        <source>Who calls everything a defect has looked at nothing.</source>
+        <translation>Wer alles einen Mangel nennt, hat nichts angesehen.</translation>
+    </message>
+    <message>
+        <source>Who calls everything critical is not believed when it is; who calls a loose axlebox a blemish kills.</source>
+        <translation>Wer alles kritisch nennt, dem glaubt man nicht, wenn es das ist; wer ein loses Achslager einen Schönheitsfehler nennt, tötet.</translation>
+    </message>
+    <message>
+        <source>Who is told nothing stays where he is, with a hand on the valve.</source>
+        <translation>Wem nichts gesagt wird, der bleibt, wo er ist, mit der Hand am Ventil.</translation>
+    </message>
+    <message>
+        <source>With the brake in your hand you feel the unit go.</source>
+        <translation>Mit der Bremse in der Hand fühlen Sie den Zug losgehen.</translation>
+    </message>
+    <message>
+        <source>With the cock shut there is no device at all, and it looks just the same.</source>
+        <translation>Bei geschlossenem Hahn gibt es gar keinen Totmann, und es sieht genauso aus.</translation>
+    </message>
+    <message>
+        <source>You stand at a wheel.</source>
+        <translation>Sie stehen an einem Rad.</translation>
+    </message>
+    <message>
+        <source>a board, flag or lamp found</source>
+        <translation>eine Tafel, Flagge oder Lampe gefunden</translation>
+    </message>
+    <message>
+        <source>a code sent from cab 2</source>
+        <translation>ein Zeichen von Führerstand 2 aus</translation>
+    </message>
+    <message>
+        <source>a door is open</source>
+        <translation>eine Tür ist offen</translation>
+    </message>
+    <message>
+        <source>a gear that fits the speed</source>
+        <translation>ein Gang, der zur Geschwindigkeit passt</translation>
+    </message>
+    <message>
+        <source>a hand&apos;s turn of the wheel, or a gear touched for less than three seconds, is forgiven</source>
+        <translation>eine Handbreit am Rad oder ein Gang unter drei Sekunden wird verziehen</translation>
+    </message>
+    <message>
+        <source>a handbrake hard on, its pawl in</source>
+        <translation>eine Handbremse fest, ihre Sperrklinke ein</translation>
+    </message>
+    <message>
+        <source>a metre, for a unit that settles on its brake</source>
+        <translation>ein Meter, für einen Zug, der sich auf seine Bremse setzt</translation>
+    </message>
+    <message>
+        <source>a number on the display of end 2</source>
+        <translation>eine Nummer in der Zielanzeige von Ende 2</translation>
+    </message>
+    <message>
+        <source>a release on the move</source>
+        <translation>ein Lösen während der Fahrt</translation>
+    </message>
+    <message>
+        <source>a start of engine 2</source>
+        <translation>ein Anlassen von Motor 2</translation>
+    </message>
+    <message>
+        <source>above 25 mph</source>
+        <translation>über 25 mph</translation>
+    </message>
+    <message>
+        <source>air cock shut, switch at off</source>
+        <translation>Lufthahn zu, Schalter aus</translation>
+    </message>
+    <message>
+        <source>all four judged</source>
+        <translation>alle vier beurteilt</translation>
+    </message>
+    <message>
+        <source>all of side 1 judged</source>
+        <translation>ganz Seite 1 beurteilt</translation>
+    </message>
+    <message>
+        <source>all of side 2 judged</source>
+        <translation>ganz Seite 2 beurteilt</translation>
+    </message>
+    <message>
+        <source>all three taken out of cab 1</source>
+        <translation>alle drei aus Führerstand 1 genommen</translation>
+    </message>
+    <message>
+        <source>an engine running by its lamp</source>
+        <translation>ein nach seiner Lampe laufender Motor</translation>
+    </message>
+    <message>
+        <source>an entry for each thing found</source>
+        <translation>ein Eintrag für jedes Gefundene</translation>
+    </message>
+    <message>
+        <source>anywhere in the platform counts: the mark lies a car&apos;s length and more before its end</source>
+        <translation>überall am Bahnsteig zählt: die Tafel steht eine Wagenlänge und mehr vor seinem Ende</translation>
+    </message>
+    <message>
+        <source>arriving in cab 2</source>
+        <translation>die Ankunft in Führerstand 2</translation>
+    </message>
+    <message>
+        <source>asked, and answered</source>
+        <translation>gefragt und beantwortet</translation>
+    </message>
+    <message>
+        <source>asking for the rear reading</source>
+        <translation>die Frage nach der hinteren Ablesung</translation>
+    </message>
+    <message>
+        <source>boarding</source>
+        <translation>das Einsteigen</translation>
+    </message>
+    <message>
+        <source>both engines judged</source>
+        <translation>beide Motoren beurteilt</translation>
+    </message>
+    <message>
+        <source>both handbrakes are off</source>
+        <translation>beide Handbremsen sind los</translation>
+    </message>
+    <message>
+        <source>both handbrakes hard on</source>
+        <translation>beide Handbremsen fest</translation>
+    </message>
+    <message>
+        <source>both handbrakes on</source>
+        <translation>beide Handbremsen an</translation>
+    </message>
+    <message>
+        <source>both handbrakes on, gear neutral</source>
+        <translation>beide Handbremsen an, Gang auf Leerlauf</translation>
+    </message>
+    <message>
+        <source>both judged defective</source>
+        <translation>beides als Mangel beurteilt</translation>
+    </message>
+    <message>
+        <source>brake or handbrake on</source>
+        <translation>Bremse oder Handbremse an</translation>
+    </message>
+    <message>
+        <source>creeping</source>
+        <translation>das Kriechen</translation>
+    </message>
+    <message>
+        <source>decided, or on the way</source>
+        <translation>entschieden, oder unterwegs</translation>
+    </message>
+    <message>
+        <source>drawing the sleeve</source>
+        <translation>das Ziehen der Muffe</translation>
+    </message>
+    <message>
+        <source>engine 1 running away</source>
+        <translation>das Davonlaufen von Motor 1</translation>
+    </message>
+    <message>
+        <source>engine 2 silent on the way</source>
+        <translation>das Verstummen von Motor 2 unterwegs</translation>
+    </message>
+    <message>
+        <source>failing it</source>
+        <translation>das Stilllegen</translation>
+    </message>
+    <message>
+        <source>first gear</source>
+        <translation>erster Gang</translation>
+    </message>
+    <message>
+        <source>full power</source>
+        <translation>volle Kraft</translation>
+    </message>
+    <message>
+        <source>going on restricted</source>
+        <translation>die beschränkte Weiterfahrt</translation>
+    </message>
+    <message>
+        <source>half of what has to be applied, and five seconds on top</source>
+        <translation>die Hälfte dessen, was anzulegen ist, und fünf Sekunden dazu</translation>
+    </message>
+    <message>
+        <source>handbrake on, or the brake full on</source>
+        <translation>Handbremse an, oder die Bremse voll angelegt</translation>
+    </message>
+    <message>
+        <source>in cab 2, the brake handle in</source>
+        <translation>in Führerstand 2, der Bremsgriff eingesteckt</translation>
+    </message>
+    <message>
+        <source>it works</source>
+        <translation>er wirkt</translation>
+    </message>
+    <message>
+        <source>lapped at 16 or less</source>
+        <translation>bei 16 oder weniger auf Abschluss</translation>
+    </message>
+    <message>
+        <source>lapped there at 16 or less</source>
+        <translation>dort bei 16 oder weniger auf Abschluss</translation>
+    </message>
+    <message>
+        <source>leave given</source>
+        <translation>Erlaubnis gegeben</translation>
+    </message>
+    <message>
+        <source>letting go</source>
+        <translation>das Loslassen</translation>
+    </message>
+    <message>
+        <source>letting go again</source>
+        <translation>das erneute Loslassen</translation>
+    </message>
+    <message>
+        <source>letting go at 21, valve in release, handbrake on</source>
+        <translation>das Loslassen bei 21, Ventil auf Lösen, Handbremse fest</translation>
+    </message>
+    <message>
+        <source>letting the brake off to start away</source>
+        <translation>das Lösen der Bremse zur Anfahrt</translation>
+    </message>
+    <message>
+        <source>letting the second person go</source>
+        <translation>das Entlassen der zweiten Person</translation>
+    </message>
+    <message>
+        <source>letting the unit go</source>
+        <translation>das Freigeben des Zuges</translation>
+    </message>
+    <message>
+        <source>neutral, idle, off</source>
+        <translation>Leerlauf, zu, aus</translation>
+    </message>
+    <message>
+        <source>no defect in a wrong class</source>
+        <translation>kein Mangel in einer falschen Klasse</translation>
+    </message>
+    <message>
+        <source>no more than 8 inches</source>
+        <translation>nicht mehr als 8 Zoll</translation>
+    </message>
+    <message>
+        <source>none: either it was said or it was not</source>
+        <translation>keine: es wurde gesagt oder nicht</translation>
+    </message>
+    <message>
+        <source>none: power is put on or it is not</source>
+        <translation>keine: Kraft wird gegeben oder nicht</translation>
+    </message>
+    <message>
+        <source>none: the pin is in or it is not</source>
+        <translation>keine: der Bolzen steckt oder nicht</translation>
+    </message>
+    <message>
+        <source>not moved</source>
+        <translation>nicht bewegt</translation>
+    </message>
+    <message>
+        <source>not repeated</source>
+        <translation>nicht wiederholt</translation>
+    </message>
+    <message>
+        <source>notch 3 or more</source>
+        <translation>Stufe 3 oder mehr</translation>
+    </message>
+    <message>
+        <source>on the falling grade</source>
+        <translation>im Gefälle</translation>
+    </message>
+    <message>
+        <source>one called critical</source>
+        <translation>einen kritisch genannt</translation>
+    </message>
+    <message>
+        <source>one called serious</source>
+        <translation>einen ernst genannt</translation>
+    </message>
+    <message>
+        <source>one called technical</source>
+        <translation>einen technisch genannt</translation>
+    </message>
+    <message>
+        <source>one false alarm at most</source>
+        <translation>höchstens ein Fehlalarm</translation>
+    </message>
+    <message>
+        <source>power above 12 mph</source>
+        <translation>Kraft über 12 mph</translation>
+    </message>
+    <message>
+        <source>power on, in gear</source>
+        <translation>Kraft an, im Gang</translation>
+    </message>
+    <message>
+        <source>power put on</source>
+        <translation>Kraft gegeben</translation>
+    </message>
+    <message>
+        <source>raising again</source>
+        <translation>das erneute Anheben</translation>
+    </message>
+    <message>
+        <source>red at end 1 only, white at end 2 only</source>
+        <translation>Rot nur an Ende 1, Weiß nur an Ende 2</translation>
+    </message>
+    <message>
+        <source>risen by itself, in lap</source>
+        <translation>von selbst gestiegen, auf Abschluss</translation>
+    </message>
+    <message>
+        <source>selecting the gear, throttle shut</source>
+        <translation>das Einlegen des Ganges, Fahrschalter zu</translation>
+    </message>
+    <message>
+        <source>somebody at the rear</source>
+        <translation>jemand am Zugende</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>im Stand</translation>
+    </message>
+    <message>
+        <source>standing at Marrowick</source>
+        <translation>der Stand in Marrowick</translation>
+    </message>
+    <message>
+        <source>standing at Osmundley Quay</source>
+        <translation>der Stand in Osmundley Quay</translation>
+    </message>
+    <message>
+        <source>standing at Osmundley Strand</source>
+        <translation>der Stand in Osmundley Strand</translation>
+    </message>
+    <message>
+        <source>starting the second engine</source>
+        <translation>das Anlassen des zweiten Motors</translation>
+    </message>
+    <message>
+        <source>stepping down</source>
+        <translation>das Absteigen</translation>
+    </message>
+    <message>
+        <source>switch at off, pin in the sleeve</source>
+        <translation>Schalter aus, Bolzen in der Muffe</translation>
+    </message>
+    <message>
+        <source>taken back within a minute it is forgiven: nothing has moved</source>
+        <translation>binnen einer Minute zurückgenommen wird es verziehen: nichts hat sich bewegt</translation>
+    </message>
+    <message>
+        <source>taking the brake handle out of cab 1</source>
+        <translation>das Herausnehmen des Bremsgriffs aus Führerstand 1</translation>
+    </message>
+    <message>
+        <source>taking the key out of cab 1</source>
+        <translation>das Herausnehmen des Schlüssels aus Führerstand 1</translation>
+    </message>
+    <message>
+        <source>telling the guard</source>
+        <translation>das Verständigen des Schaffners</translation>
+    </message>
+    <message>
+        <source>telling the signaller</source>
+        <translation>das Verständigen des Fahrdienstleiters</translation>
+    </message>
+    <message>
+        <source>the air lamp is dark</source>
+        <translation>die Luftlampe ist dunkel</translation>
+    </message>
+    <message>
+        <source>the answer that people are still working</source>
+        <translation>die Antwort, dass noch Leute arbeiten</translation>
+    </message>
+    <message>
+        <source>the brake for the stop</source>
+        <translation>die Bremse zum Halt</translation>
+    </message>
+    <message>
+        <source>the brake on</source>
+        <translation>die angelegte Bremse</translation>
+    </message>
+    <message>
+        <source>the brake on again</source>
+        <translation>die wieder angelegte Bremse</translation>
+    </message>
+    <message>
+        <source>the brake on, seen</source>
+        <translation>die angelegte Bremse, gesehen</translation>
+    </message>
+    <message>
+        <source>the cock open</source>
+        <translation>der Hahn offen</translation>
+    </message>
+    <message>
+        <source>the device is in use</source>
+        <translation>der Totmann ist in Gebrauch</translation>
+    </message>
+    <message>
+        <source>the drains of side 1 judged defective, the cock shut</source>
+        <translation>die Hähne von Seite 1 als Mangel beurteilt, der Hahn zu</translation>
+    </message>
+    <message>
+        <source>the first bite</source>
+        <translation>die erste Bremsstufe</translation>
+    </message>
+    <message>
+        <source>the full application</source>
+        <translation>die Vollbremsung</translation>
+    </message>
+    <message>
+        <source>the gear in neutral</source>
+        <translation>der Gang auf Leerlauf</translation>
+    </message>
+    <message>
+        <source>the gearbox of engine 2 judged defective</source>
+        <translation>das Getriebe von Motor 2 als Mangel beurteilt</translation>
+    </message>
+    <message>
+        <source>the guard has given two</source>
+        <translation>der Schaffner hat zwei gegeben</translation>
+    </message>
+    <message>
+        <source>the handbrake is off</source>
+        <translation>die Handbremse ist los</translation>
+    </message>
+    <message>
+        <source>the lamp lit in forward</source>
+        <translation>die Lampe leuchtet vorwärts</translation>
+    </message>
+    <message>
+        <source>the lamp lit in reverse</source>
+        <translation>die Lampe leuchtet rückwärts</translation>
+    </message>
+    <message>
+        <source>the last handbrake coming off</source>
+        <translation>das Lösen der letzten Handbremse</translation>
+    </message>
+    <message>
+        <source>the leading handbrake off</source>
+        <translation>die vordere Handbremse los</translation>
+    </message>
+    <message>
+        <source>the needle below 5</source>
+        <translation>der Zeiger unter 5</translation>
+    </message>
+    <message>
+        <source>the needle brought below 15 with cab 2&apos;s valve</source>
+        <translation>der Zeiger mit dem Ventil von Führerstand 2 unter 15 gebracht</translation>
+    </message>
+    <message>
+        <source>the pipe emptied</source>
+        <translation>die leere Leitung</translation>
+    </message>
+    <message>
+        <source>the release pipe below 20</source>
+        <translation>die Löseleitung unter 20</translation>
+    </message>
+    <message>
+        <source>the reverser put over</source>
+        <translation>das Umlegen des Richtungshebels</translation>
+    </message>
+    <message>
+        <source>the seconds in the notebook</source>
+        <translation>die Sekunden im Merkheft</translation>
+    </message>
+    <message>
+        <source>the shed told</source>
+        <translation>die Werkstatt verständigt</translation>
+    </message>
+    <message>
+        <source>the signal clear</source>
+        <translation>das Signal frei</translation>
+    </message>
+    <message>
+        <source>the signaller told</source>
+        <translation>der Fahrdienstleiter verständigt</translation>
+    </message>
+    <message>
+        <source>the tachometers parting under power</source>
+        <translation>das Auseinanderlaufen der Drehzahlmesser unter Kraft</translation>
+    </message>
+    <message>
+        <source>the throttle at one notch or shut</source>
+        <translation>der Fahrschalter auf einer Stufe oder zu</translation>
+    </message>
+    <message>
+        <source>the throttle open, the device held</source>
+        <translation>der Fahrschalter offen, der Totmann gehalten</translation>
+    </message>
+    <message>
+        <source>the train pipe needle at 3 or less</source>
+        <translation>der Zeiger der Zugleitung bei 3 oder weniger</translation>
+    </message>
+    <message>
+        <source>the valve told shut</source>
+        <translation>das Ventil als geschlossen gemeldet</translation>
+    </message>
+    <message>
+        <source>three defects judged defect</source>
+        <translation>drei Mängel als Mangel beurteilt</translation>
+    </message>
+    <message>
+        <source>three metres are ten times what counts as serious already</source>
+        <translation>drei Meter sind das Zehnfache dessen, was schon als ernst gilt</translation>
+    </message>
+    <message>
+        <source>three psi under the cut-out are enough</source>
+        <translation>drei psi unter dem Abschaltdruck genügen</translation>
+    </message>
+    <message>
+        <source>told that nobody works on it</source>
+        <translation>gesagt, dass niemand an ihm arbeitet</translation>
+    </message>
+    <message>
+        <source>two seconds more are forgiven</source>
+        <translation>zwei Sekunden mehr werden verziehen</translation>
+    </message>
+    <message>
+        <source>waiting in neutral</source>
+        <translation>das Warten im Leerlauf</translation>
+    </message>
 </context>
 <context>
     <name>Signal</name>
@@ -10010,6 +12966,14 @@
     <message>
         <source>white smoke of engine 2</source>
         <translation>weißer Rauch von Motor 2</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks the shed whether a jumper may be put home</source>
+        <translation>wie oft der Lernende die Werkstatt fragt, ob ein Steuerkabel eingesteckt werden darf</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks the signaller whether the unit may go on restricted</source>
+        <translation>wie oft der Lernende den Fahrdienstleiter fragt, ob der Zug beschränkt weiterfahren darf</translation>
     </message>
 </context>
 <context>

@@ -48,6 +48,16 @@ bool touches(const FaultSpec& spec, const ParameterRef& parameter) {
                      [&](const NumberEffect& n) { return n.parameter == parameter; });
 }
 
+// What the scenario's file says of the others.
+void addWords(const ArmedFault& fault, quantity::Fnv1a64& hash) {
+  hash.addText(fault.id);
+  hash.addText(fault.spec->name);
+  hash.addDouble(fault.size);
+  hash.addText(fault.from.when ? fault.from.when->text() : std::string());
+  hash.addInt(fault.from.ticks);
+  hash.addInt(fault.ramp_ticks);
+}
+
 // All that faults do to one number. Values of a kind are kept in order of size, so that sums and
 // products come out the same whatever the order in which the faults were armed.
 class Combination {
@@ -110,19 +120,26 @@ std::string_view wordOf(FaultStage stage) {
 }
 
 ActiveFaults::ActiveFaults(std::vector<ArmedFault> armed) {
-  for (ArmedFault& fault : armed) arm(std::move(fault));
+  for (ArmedFault& fault : armed) add(std::move(fault), false);
 }
 
-void ActiveFaults::arm(ArmedFault fault) {
+void ActiveFaults::arm(ArmedFault fault) { add(std::move(fault), true); }
+
+void ActiveFaults::add(ArmedFault fault, bool late) {
   if (!fault.spec) throw std::invalid_argument("a fault that is in no catalogue");
   if (const auto wrong = findSizeFault(*fault.spec, fault.size)) {
     throw std::invalid_argument(*wrong);
   }
-  for (const ArmedFault& other : armed_) {
-    if (other.id == fault.id) throw std::invalid_argument("two faults of the id " + fault.id);
-  }
+  if (find(fault.id)) throw std::invalid_argument("two faults of the id " + fault.id);
   armed_.push_back(std::move(fault));
-  states_.emplace_back();
+  states_.emplace_back().late = late;
+}
+
+std::optional<std::size_t> ActiveFaults::find(std::string_view id) const {
+  for (std::size_t k = 0; k < armed_.size(); ++k) {
+    if (armed_[k].id == id) return k;
+  }
+  return std::nullopt;
 }
 
 bool ActiveFaults::clear(std::string_view id) {
@@ -239,7 +256,9 @@ void ActiveFaults::writeNumbers(unit::Unit& unit) {
 }
 
 void ActiveFaults::addTo(quantity::Fnv1a64& hash) const {
-  for (const State& s : states_) {
+  for (std::size_t k = 0; k < states_.size(); ++k) {
+    const State& s = states_[k];
+    if (s.late) addWords(armed_[k], hash);
     s.from.addTo(hash);
     s.until.addTo(hash);
     hash.addInt(static_cast<int>(s.stage));

@@ -46,11 +46,15 @@ class ActiveFaults {
   ActiveFaults() = default;
   explicit ActiveFaults(std::vector<ArmedFault> armed);
 
-  /// Puts one more in; its moment counts from the start of the run like the others'. Throws
-  /// std::invalid_argument if the id is taken, there is no spec, or the size is out of range.
+  /// Puts one more in while the run goes on; its moment counts from the start of the run like the
+  /// others', its condition is asked from now on. Throws std::invalid_argument if the id is taken,
+  /// there is no spec, or the size is out of range.
   void arm(ArmedFault fault);
   /// Puts it right now (at the next advance). False if there is none of that id still at work.
   bool clear(std::string_view id);
+
+  /// The place of a fault in armed(), whatever its stage.
+  [[nodiscard]] std::optional<std::size_t> find(std::string_view id) const;
 
   /// To be called right before each Unit::advance(), with the Frame of the last tick in the unit.
   /// Returns what changed its stage.
@@ -69,6 +73,7 @@ class ActiveFaults {
     MomentWatch from, until;
     FaultStage stage = FaultStage::kArmed;
     bool clear_wanted = false;
+    bool late = false;       ///< armed while the run went on, so that no file tells what it is
     std::int64_t since = 0;  ///< tick at which it came
     double share = 0;
   };
@@ -78,6 +83,7 @@ class ActiveFaults {
     double base = 0;     ///< as it would be without these faults
     double written = 0;  ///< as last put
   };
+  void add(ArmedFault fault, bool late);
   bool advanceOne(std::size_t k, unit::Unit& unit, std::vector<FaultChange>& changes);
   void doActs(std::size_t k, unit::Unit& unit, bool come) const;
   void writeNumbers(unit::Unit& unit);

@@ -56,7 +56,8 @@ constexpr Verb kVerbs[] = {
     {"look", "item"},   {"judge", "item"},   {"book", "item"},       {"note", ""},
     {"decide", ""},     {"say", "phrase"},   {"do", "act"},          {"ring", ""},
     {"condition", ""},  {"fault", ""},       {"tooth", ""},          {"place", ""},
-    {"remark", ""},
+    {"remark", ""},     {"arm", ""},         {"clear", ""},          {"pace", ""},
+    {"mark", ""},       {"intervene", ""},
 };
 
 Names namesOf(const Verb& verb) {

@@ -186,6 +186,27 @@ bool Marker::isFinished() const { return state_->finished; }
 const RuleSet& Marker::rules() const { return *state_->rules; }
 const std::vector<Mark>& Marker::marks() const { return state_->marks; }
 
+std::vector<Outlook> Marker::outlook() const {
+  std::vector<Outlook> outlooks;
+  if (!state_->seen || state_->finished) return outlooks;
+  const Scene scene{state_->now, nullptr, state_->pool, state_->frame};
+  for (std::size_t k = 0; k < state_->tracks.size(); ++k) {
+    const CompiledRule& rule = state_->rules->rules()[k];
+    const auto& track = state_->tracks[k];
+    const bool bad = std::visit([](const auto& m) { return m.isPendingBad(); }, track.monitor);
+    const Verdict verdict = track.ledger.makeVerdict(rule, false, bad);
+    if (verdict.is_final) continue;
+    auto found = std::visit([&](const auto& m) { return m.look(rule, scene); }, track.monitor);
+    if (!found) continue;
+    found->rule = k;
+    found->rule_class = rule.spec.rule_class;
+    found->outcome = verdict.outcome;
+    outlooks.push_back(std::move(*found));
+  }
+  sortByNearness(outlooks);
+  return outlooks;
+}
+
 std::vector<Verdict> Marker::verdicts() const {
   std::vector<Verdict> verdicts;
   verdicts.reserve(state_->tracks.size());

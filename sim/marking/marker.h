@@ -7,6 +7,7 @@
 #include <memory>
 #include <vector>
 
+#include "marking/outlook.h"
 #include "marking/rule_set.h"
 #include "marking/verdict.h"
 #include "unit/action.h"
@@ -35,6 +36,9 @@ class Marker {
   [[nodiscard]] const RuleSet& rules() const;
   /// One for each rule, in the order of the rules; at any time.
   [[nodiscard]] std::vector<Verdict> verdicts() const;
+  /// What each rule that is not decided yet waits for, what would break next first. Of rules that
+  /// are done with there is none; none at all before the first Frame and after the end.
+  [[nodiscard]] std::vector<Outlook> outlook() const;
   /// What fell so far, in order of time; the first ten thousand.
   [[nodiscard]] const std::vector<Mark>& marks() const;
 

@@ -3,7 +3,8 @@
 //   passTime  deadlines before a tick, told before anything of that tick arrives
 //   advance   something arrives: a Frame or an act
 //   finish    the run is over
-// and isPendingBad: it would be broken if the run ended now.
+// and isPendingBad: it would be broken if the run ended now; and look: what it waits for, nothing
+// when it is done with (monitors_outlook.cpp).
 #pragma once
 
 #include <cstdint>
@@ -14,6 +15,7 @@
 #include <vector>
 
 #include "marking/ledger.h"
+#include "marking/outlook.h"
 #include "marking/window.h"
 
 namespace cabwright::marking {
@@ -47,6 +49,7 @@ class BeforeMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule&, const Scene&, Ledger&) {}
   [[nodiscard]] bool isPendingBad() const { return false; }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
 
  private:
   [[nodiscard]] Ruling judge(const CompiledRule& rule, const Scene& scene);
@@ -64,6 +67,7 @@ class ResponseMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   [[nodiscard]] bool isPendingBad() const { return !open_.empty(); }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
 
  private:
   struct Open {
@@ -83,6 +87,7 @@ class CountMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   [[nodiscard]] bool isPendingBad() const { return pending_bad_; }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
 
  private:
   void countAbsence(const CompiledRule& rule, const Scene& scene, Ledger& ledger, std::size_t way);
@@ -104,6 +109,7 @@ class PairMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   [[nodiscard]] bool isPendingBad() const { return pending_bad_; }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
 
  private:
   void seeCoExistence(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
@@ -123,6 +129,7 @@ class OrderMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule&, const Scene&, Ledger&) {}
   [[nodiscard]] bool isPendingBad() const { return false; }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
   /// Each step out of its place.
   [[nodiscard]] std::vector<std::string> makeDetails(const CompiledRule& rule, bool finished) const;
 
@@ -142,6 +149,7 @@ class SequenceMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule&, const Scene&, Ledger&) {}
   [[nodiscard]] bool isPendingBad() const { return false; }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
 
  private:
   [[nodiscard]] Ruling judge(const CompiledRule& rule, const Scene& scene) const;
@@ -160,6 +168,7 @@ class AllBeforeMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule&, const Scene&, Ledger&) {}
   [[nodiscard]] bool isPendingBad() const { return false; }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
 
  private:
   [[nodiscard]] Ruling judge(const CompiledRule& rule, const Scene& scene);
@@ -175,6 +184,7 @@ class SustainMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule&, const Scene&, Ledger&) {}
   [[nodiscard]] bool isPendingBad() const { return false; }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
   /// The most robust breach so far, lasting or not: its negative is the margin of the line.
   [[nodiscard]] const Robust& worst() const { return worst_; }
   [[nodiscard]] std::optional<double> correctedAfterSeconds() const;
@@ -183,6 +193,15 @@ class SustainMonitor {
   void note(const CompiledRule& rule, const Scene& scene, Ledger& ledger, bool inside);
   void judge(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void endBreach(std::int64_t tick);
+  void follow(std::int64_t tick, const Robust& bad);
+  [[nodiscard]] std::optional<std::int64_t> expectBreach(std::int64_t tick, double room) const;
+  /// How far it was from a breach, once a second, to see where that is going.
+  struct Sample {
+    std::int64_t tick;
+    double room;
+  };
+  static constexpr std::int64_t kTrendTicks = 100;
+  std::optional<Sample> older_, newer_;
   PastWindow breach_, beyond_;  ///< of the limit; of the tolerance as well
   Robust worst_ = Robust::never();
   std::optional<std::int64_t> since_;  ///< when the present breach began
@@ -198,6 +217,7 @@ class SignalBeforeMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule&, const Scene&, Ledger&) {}
   [[nodiscard]] bool isPendingBad() const { return false; }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
 
  private:
   using Past = std::variant<PastWindow, Since>;
@@ -220,6 +240,7 @@ class SignalAfterMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   [[nodiscard]] bool isPendingBad() const { return reach_ && next_ < open_.size(); }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
 
  private:
   struct Open {
@@ -248,6 +269,7 @@ class HoldUntilMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   [[nodiscard]] bool isPendingBad() const { return strict_.has_value(); }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
 
  private:
   void close(const CompiledRule& rule, const Scene& scene, Ledger& ledger, Ruling ruling);
@@ -266,6 +288,7 @@ class FallToldMonitor {
   void advance(const CompiledRule& rule, const Scene& scene, Ledger& ledger);
   void finish(const CompiledRule&, const Scene&, Ledger&) {}
   [[nodiscard]] bool isPendingBad() const { return false; }
+  [[nodiscard]] std::optional<Outlook> look(const CompiledRule& rule, const Scene& scene) const;
 
  private:
   struct Start {

@@ -40,6 +40,7 @@ void SustainMonitor::advance(const CompiledRule& rule, const Scene& scene, Ledge
   const Robust worse = rule.inside ? calcAnd(bad, calcNot(scene.pool.value(*rule.inside))) : bad;
   breach_.push(scene.tick, bad);
   beyond_.push(scene.tick, worse);
+  follow(scene.tick, bad);
   if (!bad.holds && since_) endBreach(scene.tick);
   if (bad.holds && !since_) since_ = scene.tick;
   judge(rule, scene, ledger);

@@ -28,6 +28,27 @@ SheetLine makeLine(const CompiledRule& rule, std::size_t number, Verdict verdict
   return line;
 }
 
+// The unaided part is over, so what was kept in it is met; what was still open nobody can tell.
+Verdict endUnaided(Verdict verdict) {
+  if (verdict.outcome == Outcome::kPendingGood) verdict.outcome = Outcome::kMet;
+  if (verdict.outcome == Outcome::kPendingBad) {
+    verdict.outcome = Outcome::kNotExercised;
+    verdict.reason = "Not decided when the instructor stepped in.";
+    verdict.times_exercised = 0;
+  }
+  verdict.is_final = true;
+  return verdict;
+}
+
+SheetLine makeLineUnaided(const CompiledRule& rule, std::size_t number, const Verdict& unaided,
+                          const Verdict& whole) {
+  SheetLine line = makeLine(rule, number, endUnaided(unaided));
+  const bool more = whole.outcome != line.verdict.outcome &&
+                    whole.outcome != Outcome::kPendingGood && whole.outcome != Outcome::kPendingBad;
+  if (more) line.aided_outcome = whole.outcome;
+  return line;
+}
+
 // Headings in the order asked for, then as the rules name them.
 std::vector<std::string> makePhases(const PassRule& pass, const RuleSet& rules) {
   std::vector<std::string> phases = pass.phases;
@@ -159,7 +180,8 @@ class Settler {
         sheet_.totals.possible > 0 && sheet_.totals.percent + 1e-9 >= sheet_.pass.pass_percent;
     const bool reached = !sheet_.aim || sheet_.aim->reached_at;
     d.in_time = isInTime();
-    d.passed = d.complete && d.failed_by.empty() && missed == 0 && reached && enough && d.in_time;
+    d.passed = d.complete && d.failed_by.empty() && missed == 0 && reached && enough && d.in_time &&
+               isUnaided();
     d.text = makeText(d, missed, enough);
   }
 
@@ -169,6 +191,13 @@ class Settler {
     const bool reached = sheet_.aim && sheet_.aim->reached_at;
     const std::int64_t took = reached ? *sheet_.aim->reached_at : sheet_.head.last_tick;
     return static_cast<double>(took) / 100.0 <= *sheet_.head.time_allowed_s;
+  }
+
+  // Up to the aim, or else to the end.
+  bool isUnaided() const {
+    const auto& until = sheet_.head.unaided_until;
+    if (!until) return true;
+    return sheet_.aim && sheet_.aim->reached_at && *sheet_.aim->reached_at <= *until;
   }
 
   std::string makeText(const Decision& d, int missed, bool enough) const {
@@ -186,6 +215,10 @@ class Settler {
     }
     if (missed > 0)
       return fmt::format("Not passed: a critical defect was judged good. {}.", points);
+    if (!isUnaided())
+      return fmt::format(
+          "Not passed: the instructor stepped in at {}, before the exercise was done. Unaided: {}.",
+          clockText(*sheet_.head.unaided_until), points);
     if (!d.complete) return "Not decided: the run has not ended.";
     if (sheet_.totals.possible <= 0) return "Not passed: nothing was exercised.";
     if (sheet_.aim && !sheet_.aim->reached_at)
@@ -218,6 +251,7 @@ std::string SheetLine::verdictText() const {
   } else if (self_corrected_after_s) {
     text = fmt::format("self-corrected after {:.1f} s", *self_corrected_after_s);
   }
+  if (aided_outcome) text += fmt::format(" (with help: {})", wordOf(*aided_outcome));
   if (override_record && override_record->outcome) {
     text += fmt::format(" (by {}; the program: {})", override_record->who, wordOf(verdict.outcome));
   }
@@ -226,16 +260,20 @@ std::string SheetLine::verdictText() const {
 
 MarkSheet makeSheet(const SheetHead& head, const PassRule& pass, const RuleSet& rules,
                     const std::vector<Verdict>& verdicts, std::optional<JudgementTable> judgements,
-                    const JudgementPolicy& policy, std::optional<AimResult> aim) {
+                    const JudgementPolicy& policy, std::optional<AimResult> aim,
+                    const std::optional<UnaidedPart>& unaided) {
   MarkSheet sheet;
   sheet.aim = std::move(aim);
   sheet.head = head;
+  if (unaided) sheet.head.unaided_until = unaided->until;
   sheet.pass = pass;
   sheet.judgements = std::move(judgements);
   sheet.judgement_policy = policy;
   const std::size_t count = std::min(verdicts.size(), rules.rules().size());
   for (std::size_t k = 0; k < count; ++k) {
-    sheet.lines.push_back(makeLine(rules.rules()[k], k, verdicts[k]));
+    const CompiledRule& rule = rules.rules()[k];
+    sheet.lines.push_back(unaided ? makeLineUnaided(rule, k, unaided->verdicts.at(k), verdicts[k])
+                                  : makeLine(rule, k, verdicts[k]));
   }
   sortLines(sheet.lines, makePhases(pass, rules));
   settleSheet(sheet, rules);

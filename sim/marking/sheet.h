@@ -16,7 +16,8 @@
 
 namespace cabwright::marking {
 
-/// Something worth a line in the head: a fault put in, a freeze, a prompt, a remark.
+/// Something worth a line in the head: a fault put in, a freeze, a prompt, a remark. The words are
+/// of the session: an action as it was done, or what somebody said.
 struct SheetNote {
   std::int64_t tick = 0;
   std::string text;
@@ -35,12 +36,25 @@ struct SheetHead {
   std::int64_t last_tick = 0;  ///< length of the run
   std::optional<double> time_allowed_s;
   std::vector<SheetNote> faults, freezes, prompts;
+  std::vector<SheetNote> paces;          ///< the time of the run was made to pass at "0.5" ...
+  std::vector<SheetNote> interventions;  ///< the instructor stepped in, with the reason
+  std::vector<SheetNote> remarks;        ///< made by the instructor, not said to the trainee
+  std::vector<SheetNote> taken_again;    ///< the run began as a repetition, up to here
+  /// When the instructor first stepped in: what came later was not done unaided.
+  std::optional<std::int64_t> unaided_until;
   std::vector<SheetNote> limits_met;  ///< where the machine left the range of the model
 };
 
 struct PassRule {
   double pass_percent = 80;
   std::vector<std::string> phases;  ///< order of the headings; others come after, as they appear
+};
+
+/// What had been ruled when the instructor first stepped in. It is this that the lines say and
+/// count; what they came to with help stands beside it.
+struct UnaidedPart {
+  std::int64_t until = 0;         ///< tick
+  std::vector<Verdict> verdicts;  ///< as Marker::verdicts gave them then
 };
 
 /// Recorded later by a person, each with a reason; the automatic verdict stays beside it.
@@ -57,6 +71,8 @@ struct SheetLine {
   Reads reads = Reads::kShown;
   double weight = 0;
   Verdict verdict;
+  /// What the whole run came to, where that is something else than its unaided part.
+  std::optional<Outcome> aided_outcome;
   /// Broken, but dragged along by another line: shown, and counted there.
   std::optional<int> follows_line;
   std::optional<std::int64_t> prompted_at;       ///< met, prompted: earns nothing
@@ -103,7 +119,8 @@ struct MarkSheet {
                                   const std::vector<Verdict>& verdicts,
                                   std::optional<JudgementTable> judgements = std::nullopt,
                                   const JudgementPolicy& policy = {},
-                                  std::optional<AimResult> aim = std::nullopt);
+                                  std::optional<AimResult> aim = std::nullopt,
+                                  const std::optional<UnaidedPart>& unaided = std::nullopt);
 
 /// Works out points, following lines, totals and decision anew, after prompts, voids or overrides
 /// have been put into the lines.

@@ -46,6 +46,11 @@ json headToJson(const SheetHead& h) {
           {"faults", notesToJson(h.faults)},
           {"freezes", notesToJson(h.freezes)},
           {"prompts", notesToJson(h.prompts)},
+          {"paces", notesToJson(h.paces)},
+          {"interventions", notesToJson(h.interventions)},
+          {"remarks", notesToJson(h.remarks)},
+          {"taken_again", notesToJson(h.taken_again)},
+          {"unaided_until", orNull(h.unaided_until)},
           {"limits_met", notesToJson(h.limits_met)}};
 }
 
@@ -105,6 +110,7 @@ json lineToJson(const SheetLine& line) {
           {"times_exercised", v.times_exercised},
           {"times_broken", v.times_broken},
           {"corrected_after_s", orNull(v.corrected_after_s)},
+          {"with_help", line.aided_outcome ? json(wordOf(*line.aided_outcome)) : json(nullptr)},
           {"follows_line", orNull(line.follows_line)},
           {"prompted_at", orNull(line.prompted_at)},
           {"self_corrected_after_s", orNull(line.self_corrected_after_s)},

@@ -113,8 +113,16 @@ void printHead(Paper& paper, const MarkSheet& sheet) {
   }
   printField(paper, "Time taken", took);
   printNotes(paper, "Fault", head.faults);
+  printNotes(paper, "Taken again", head.taken_again);
+  printNotes(paper, "Pace", head.paces);
   printNotes(paper, "Freeze", head.freezes);
   printNotes(paper, "Prompt", head.prompts);
+  printNotes(paper, "Stepped in", head.interventions);
+  printNotes(paper, "Remark", head.remarks);
+  if (head.unaided_until)
+    printField(
+        paper, "Unaided",
+        "up to " + clockShort(*head.unaided_until) + "; the lines count what was done by then");
   printNotes(paper, "Model limit", head.limits_met);
   std::string pass_rule =
       fmt::format("{} % of the points, and no critical rule broken", sheet.pass.pass_percent);

@@ -66,13 +66,14 @@ const PlantReadings& World::readings() const {
   return r;
 }
 
-// Rolling back is against the way the dogs stand, counted from the last stand.
+// Rolling back is against the way the dogs stand, counted from the last stand; dogs put over there
+// count from there.
 void World::noteRolling(bool stood) {
   int wanted = 0;
   for (const LineFlags& flag : m.flags) {
     if (flag.dog_side != 0) wanted = flag.dog_side;
   }
-  if (stood && !standing()) rolled_from_m = x[kPosition];
+  if (stood && (!standing() || wanted != rolled_sense)) rolled_from_m = x[kPosition];
   rolled_sense = wanted;
 }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "scenario/action_words.h"
+#include "scenario/arm_words.h"
 #include "scenario/scenario_parts.h"
 #include "unit/nearest_name.h"
 #include "unit/unit.h"
@@ -162,11 +163,14 @@ class ScenarioReader {
 
   void checkActions() {
     const unit::Unit unit(plant::Parameters{}, result_.route.route, unit::UnitStart{});
-    for (const PlacedAction& a : draft_.actions) {
+    const std::vector<std::optional<std::string>> arms = findArmFaults(draft_);
+    for (std::size_t k = 0; k < draft_.actions.size(); ++k) {
+      const PlacedAction& a = draft_.actions[k];
       if (sink_.isFull()) return;
       // Which signals there are only a route can say.
       if (!has_route_ && a.action.object.starts_with("signal.")) continue;
-      const auto wrong = findActionFault(unit, a);
+      auto wrong = findActionFault(unit, a);
+      if (!wrong) wrong = arms[k];
       if (!wrong) continue;
       const std::string_view word = findBlamedWord(a.text, a.action, *wrong);
       const auto offset = static_cast<std::size_t>(word.data() - a.text.data());
@@ -180,15 +184,21 @@ class ScenarioReader {
 
   // Of somebody unknown: what is wrong whoever it was.
   static std::optional<std::string> findActionFault(const unit::Unit& unit, const PlacedAction& a) {
-    auto wrong = unit.findActionFault(a.action);
+    auto wrong = scenario::findActionFault(unit, a.action);
+    if (!wrong) wrong = findEventFault(a.action);
     if (!wrong || a.knows_actor) return wrong;
     unit::Action by_another = a.action;
     for (const unit::Actor actor :
          {unit::Actor::kGuard, unit::Actor::kSignaller, unit::Actor::kInstructor}) {
       by_another.actor = actor;
-      if (!unit.findActionFault(by_another)) return std::nullopt;
+      if (!scenario::findActionFault(unit, by_another)) return std::nullopt;
     }
     return wrong;
+  }
+
+  static std::optional<std::string> findEventFault(const unit::Action& action) {
+    if (action.verb != "pace" && action.verb != "intervene") return std::nullopt;
+    return "'" + action.verb + "' is for people, not for an event";
   }
 
   FaultSink sink_;

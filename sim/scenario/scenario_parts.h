@@ -75,6 +75,8 @@ void readConditions(TableReader& root, ScenarioDraft& draft);
 void readStart(TableReader& root, ScenarioDraft& draft);
 void readHiddenThings(TableReader& root, ScenarioDraft& draft);
 void readPeople(TableReader& root, ScenarioDraft& draft);
+/// One for each of draft.actions: an `arm` whose id is taken, a `clear` of what the file has not.
+[[nodiscard]] std::vector<std::optional<std::string>> findArmFaults(const ScenarioDraft& draft);
 /// Own rules and chosen ones; texts of shared files are added to the sources, their faults to
 /// `others`, with what `check` finds in rules of theirs.
 void readMarking(TableReader& root, ScenarioDraft& draft, const Library& library,

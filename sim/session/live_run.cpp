@@ -18,9 +18,8 @@ std::string traineeOf(const SessionHeader& header) {
   return {};
 }
 
-// What its words mean is known to Run::take; here only the reading.
-unit::Action makeRemark(const std::string& words) {
-  return {unit::Actor::kInstructor, "remark", "session", words};
+unit::Action makeTakenAgain(const std::string& words) {
+  return {unit::Actor::kInstructor, "remark", std::string(kTakenAgain), words};
 }
 
 }  // namespace
@@ -66,12 +65,19 @@ LiveRun::LiveRun(Parts parts)
       record_fault_(std::move(parts.record_fault)),
       own_mode_(parts.own_mode),
       run_(parts.setup) {
+  addWitnesses();
+  for (const fault::ArmedFault& fault : run_.faults().armed())
+    desk_.fault_log.push_back(
+        {0, fault.id, fault.spec, fault.size, fault::FaultStage::kArmed, unit::Actor::kScenario});
+  run_.begin();
+  keepCopy();
+}
+
+void LiveRun::addWitnesses() {
   run_.addWitness(marking_);
   run_.addWitness(history_);
   run_.addWitness(guide_);
   if (recorder_) run_.addWitness(*recorder_);
-  run_.begin();
-  keepCopy();
 }
 
 void LiveRun::keepCopy() { copies_.emplace(tick(), run_.copyAlone()); }
@@ -82,8 +88,13 @@ Taken LiveRun::take(const unit::Action& action) {
     taken.fault = "the run is over";
     return taken;
   }
-  Taken taken = run_.take(action);
-  if (!taken.fault) actions_.push_back({tick(), taken.number, false, action});
+  Taken taken;
+  if ((taken.fault = findDeskFault(action))) return taken;
+  taken = run_.take(action);
+  if (taken.fault) return taken;
+  actions_.push_back({tick(), taken.number, false, action});
+  noteAction(actions_.back());
+  noteFaults();
   return taken;
 }
 
@@ -91,6 +102,8 @@ std::int64_t LiveRun::advance(std::int64_t ticks) {
   std::int64_t done = 0;
   for (; done < ticks && !finished_ && !failed(); ++done) {
     run_.advance();
+    for (const TimedAction& timed : run_.lastScheduled()) noteAction(timed);
+    noteFaults();
     if (tick() % kCopyTicks == 0) keepCopy();
   }
   return done;
@@ -122,32 +135,40 @@ std::optional<std::string> LiveRun::recordFault() const {
   return recorder_ ? recorder_->findFault() : std::nullopt;
 }
 
-// What was done before `tick`, at the ticks at which it was done.
-bool LiveRun::repeat(const LiveRun& before, std::int64_t tick, const BringProgress& progress) {
+bool LiveRun::repeat(const LiveRun& before, std::int64_t tick, std::int64_t number,
+                     const BringProgress& progress) {
   auto next = before.actions_.begin();
   while (this->tick() < tick && !failed()) {
     for (; next != before.actions_.end() && next->tick == this->tick(); ++next) take(next->action);
     advance(1);
     if (progress && this->tick() % kTicksPerSecond == 0 && !progress(this->tick())) return false;
   }
+  for (; next != before.actions_.end() && next->number <= number; ++next) take(next->action);
   return true;
+}
+
+// The constructor compares with the scenario's own mode, which this run may have changed.
+Situation LiveRun::originalSituation() const {
+  Situation original = situation_;
+  scenario::chooseMode(original.loaded.scenario, own_mode_);
+  return original;
+}
+
+void LiveRun::completeOptions(LiveOptions& options) const {
+  if (!options.mode) options.mode = mode();
+  options.seed = header_.seed;
+  if (options.trainee.empty()) options.trainee = traineeOf(header_);
+  if (options.program_version.empty()) options.program_version = header_.program_version;
 }
 
 std::unique_ptr<LiveRun> LiveRun::takenAgainFrom(std::int64_t tick, LiveOptions options,
                                                  const BringProgress& progress) const {
-  if (!options.mode) options.mode = mode();
-  if (mode() == scenario::Mode::kAssessment || *options.mode == scenario::Mode::kAssessment)
-    return nullptr;
-  options.seed = header_.seed;
-  if (options.trainee.empty()) options.trainee = traineeOf(header_);
-  if (options.program_version.empty()) options.program_version = header_.program_version;
-  // The constructor compares with the scenario's own mode, which this run may have changed.
-  Situation original = situation_;
-  scenario::chooseMode(original.loaded.scenario, own_mode_);
-  auto again = std::make_unique<LiveRun>(original, options);
+  completeOptions(options);
+  if (findGoBackFault(mode()) || findGoBackFault(*options.mode)) return nullptr;
+  auto again = std::make_unique<LiveRun>(originalSituation(), options);
   const std::int64_t wanted = std::clamp<std::int64_t>(tick, 0, this->tick());
-  if (!again->repeat(*this, wanted, progress)) return nullptr;
-  again->take(makeRemark("taken again from " + marking::clockText(wanted)));
+  if (!again->repeat(*this, wanted, 0, progress)) return nullptr;
+  again->take(makeTakenAgain("from " + marking::clockText(wanted)));
   return again;
 }
 

@@ -16,6 +16,8 @@
 #include <vector>
 
 #include "marking/sheet.h"
+#include "session/desk_actions.h"
+#include "session/fault_log.h"
 #include "session/guide_walk.h"
 #include "session/marking_witness.h"
 #include "session/recorder.h"
@@ -33,8 +35,23 @@ struct LiveOptions {
   std::string program_version;
 };
 
+/// A moment of the run that somebody gave a name, to come back to.
+struct TimeMark {
+  std::int64_t tick = 0;
+  std::int64_t number = 0;  ///< of the `mark` among all actions of the run
+  std::string name;
+  bool operator==(const TimeMark&) const = default;
+};
+
 /// Asked now and then while a run is brought to a moment; false gives it up.
 using BringProgress = std::function<bool(std::int64_t tick)>;
+
+class LiveRun;
+/// A run brought back to a mark, or why there is none, in words.
+struct GoneBack {
+  std::unique_ptr<LiveRun> run;
+  std::optional<std::string> fault;
+};
 
 class LiveRun {
  public:
@@ -45,7 +62,8 @@ class LiveRun {
   LiveRun(const LiveRun&) = delete;
   LiveRun& operator=(const LiveRun&) = delete;
 
-  /// Does it now; after the end nothing is done and the fault says so.
+  /// Does it now; after the end nothing is done and the fault says so, and likewise when an
+  /// assessment refuses it (findDeskFault).
   Taken take(const unit::Action& action);
   /// So many ticks of 10 ms; less if the machine fails, none after the end. Gives how many.
   std::int64_t advance(std::int64_t ticks);
@@ -83,6 +101,29 @@ class LiveRun {
   [[nodiscard]] std::unique_ptr<LiveRun> takenAgainFrom(std::int64_t tick, LiveOptions options,
                                                         const BringProgress& progress = {}) const;
 
+  // The instructor's desk.
+
+  /// Why this must not be done here and now (session::findDeskFault); nothing where it may.
+  [[nodiscard]] std::optional<std::string> findDeskFault(const unit::Action& action) const;
+  /// The pace last asked for, 1 at the beginning. Who leads the run by the clock keeps to it.
+  [[nodiscard]] const unit::Pace& pace() const { return desk_.pace; }
+  /// The last intervention; the first one ended the unaided part.
+  [[nodiscard]] std::optional<std::int64_t> intervenedAt() const { return desk_.intervened_at; }
+  /// Every change of every fault so far, in order; those of the scenario's file are armed at 0.
+  [[nodiscard]] const std::vector<FaultEvent>& faultLog() const { return desk_.fault_log; }
+  /// All faults as they stand, those put right included, in the order they were armed.
+  [[nodiscard]] std::vector<FaultNow> faultsNow() const;
+  /// In order of time; of the same name there may be several.
+  [[nodiscard]] const std::vector<TimeMark>& marks() const { return desk_.marks; }
+  /// A new run brought to where this one stood right after the mark was set, to go on differently
+  /// or alike: doing the same again from there gives the same to the last bit. The new run says in
+  /// its record, and so on its sheet, that it was taken again and from which mark; marks set later
+  /// are not among its own. Options and progress as for takenAgainFrom. Unrecorded it costs a copy;
+  /// to be recorded it does the same again from the start, so that the file is whole. Refused in
+  /// assessment, into it, and for a mark that this run does not have.
+  [[nodiscard]] GoneBack goBackTo(const TimeMark& mark, LiveOptions options,
+                                  const BringProgress& progress = {}) const;
+
   /// The scenario's guide, as far as it has been walked. Null in assessment, and without one.
   [[nodiscard]] const GuideWalk* guide() const;
 
@@ -96,8 +137,32 @@ class LiveRun {
   struct Parts;  // what has to be ready before the run itself
   explicit LiveRun(Parts parts);
   static Parts makeParts(const Situation& situation, const LiveOptions& options);
+  /// What the desk has to know of the past, beside the actions themselves.
+  struct Desk {
+    unit::Pace pace = unit::kStandardPace;
+    std::optional<std::int64_t> intervened_at;
+    std::vector<FaultEvent> fault_log;
+    std::vector<TimeMark> marks;
+  };
+  /// All that a run consists of at a mark, but for what has been there since the start.
+  struct Moment {
+    Run run;
+    MarkingWitness marking;
+    GuideWalk guide;
+    Desk desk;
+    std::size_t actions;
+  };
+  void addWitnesses();
   void keepCopy();
-  bool repeat(const LiveRun& before, std::int64_t tick, const BringProgress& progress);
+  void keepMoment();
+  void noteFaults();
+  void noteAction(const TimedAction& timed);
+  /// What was done before `tick`; with a number, also at it, up to the action of that number.
+  bool repeat(const LiveRun& before, std::int64_t tick, std::int64_t number,
+              const BringProgress& progress);
+  void resume(const LiveRun& before, const Moment& moment);
+  [[nodiscard]] Situation originalSituation() const;
+  void completeOptions(LiveOptions& options) const;
 
   Situation situation_;
   SessionHeader header_;
@@ -110,6 +175,8 @@ class LiveRun {
   Run run_;
   std::vector<TimedAction> actions_;
   std::map<std::int64_t, Run> copies_;  ///< before anything was done at that tick
+  Desk desk_;
+  std::map<std::int64_t, Moment> moments_;  ///< of the marks, by their number
   bool finished_ = false;
 };
 

@@ -2,6 +2,7 @@
 #include "session/marking_witness.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace cabwright::session {
@@ -56,6 +57,19 @@ std::string MarkingWitness::conditionNow(unit::Item item) const {
   return shown > 0 && shown <= conditions.size() ? conditions[shown - 1].name : "good";
 }
 
+// What it shows follows from a control the scenario has put where it stands.
+bool MarkingWitness::isStaged(unit::Item item) const {
+  if (!items_[unit::indexOf(item)].hidden.empty()) return false;
+  const std::string now = conditionNow(item);
+  const auto& conditions = unit::itemInfo(item).conditions;
+  const auto shown = std::ranges::find(conditions, now, &unit::ItemCondition::name);
+  if (shown == conditions.end() || !shown->live) return false;
+  if (shown->live->of != unit::LiveTest::Of::kSignal) return false;
+  const std::string_view control = unit::signalInfo(shown->live->signal).name;
+  return std::ranges::any_of(terms_.staged,
+                             [&](const unit::Setting& s) { return s.name == control; });
+}
+
 void MarkingWitness::seeFrame(const unit::Frame& frame) {
   const bool is_first = !last_;
   marker_.seeFrame(frame);
@@ -64,10 +78,12 @@ void MarkingWitness::seeFrame(const unit::Frame& frame) {
   last_ = frame;
   if (is_first)
     for (const unit::ItemInfo& info : unit::itemTable())
-      items_[unit::indexOf(info.id)].at_start = defectNow(info.id);
+      items_[unit::indexOf(info.id)].at_start =
+          isStaged(info.id) ? unit::DefectClass::kNone : defectNow(info.id);
   const bool within = frame[unit::Signal::kTrueValid] > 0.5F;
   if (within_model_ && !within)
-    limits_.push_back({frame.tick, "the machine left the range the model was checked in"});
+    notes_.limits_met.push_back(
+        {frame.tick, "the machine left the range the model was checked in"});
   within_model_ = within;
 }
 
@@ -80,17 +96,44 @@ void MarkingWitness::noteCondition(const unit::Action& action) {
   truth.put_in = !truth.hidden.empty();
 }
 
+void MarkingWitness::notePace(std::int64_t tick, const unit::Pace& pace) {
+  const unit::Pace before = pace_;
+  pace_ = pace;
+  if (pace == before) return;
+  if (pace.rate == 0.0) return notes_.freezes.push_back({tick, "frozen"});
+  notes_.paces.push_back({tick, std::string(pace.word)});
+}
+
+// What the instructor does that changes nothing in the world.
+bool MarkingWitness::noteDesk(const TimedAction& timed) {
+  const unit::Action& action = timed.action;
+  if (const auto pace = findPaceOf(action)) {
+    notePace(timed.tick, *pace);
+  } else if (const auto reason = findIntervention(action)) {
+    notes_.interventions.push_back({timed.tick, *reason});
+    if (!unaided_) unaided_ = Unaided{{timed.tick, marker_.verdicts()}, makeJudgements()};
+  } else if (const auto text = findRemark(action)) {
+    auto& notes = action.object == kTakenAgain ? notes_.taken_again
+                  : action.object == "general" ? notes_.remarks
+                                               : notes_.prompts;
+    const bool named = action.object == kTakenAgain || action.object == kPrompt;
+    notes.push_back({timed.tick, named ? action.argument : *text});
+  } else {
+    return false;
+  }
+  return true;
+}
+
 void MarkingWitness::seeAction(const TimedAction& timed) {
   const unit::Action& action = timed.action;
   marker_.seeAction(timed.tick, action);
   judgements_.seeAction(timed.tick, action);
+  if (noteDesk(timed)) return;
+  constexpr std::array<std::string_view, 5> kPutsIn{"condition", "fault", "tooth", "arm", "clear"};
   if (action.actor == unit::Actor::kScenario && action.verb == "remark") {
-    faults_.push_back({timed.tick, action.argument});
-  } else if (action.actor == unit::Actor::kInstructor && action.verb == "remark") {
-    remarks_.push_back({timed.tick, action.object + " " + action.argument});
-  } else if (!isTrainee(action) &&
-             (action.verb == "condition" || action.verb == "fault" || action.verb == "tooth")) {
-    faults_.push_back({timed.tick, unit::toText(action)});
+    notes_.faults.push_back({timed.tick, action.argument});
+  } else if (!isTrainee(action) && std::ranges::find(kPutsIn, action.verb) != kPutsIn.end()) {
+    notes_.faults.push_back({timed.tick, unit::toText(action)});
     if (action.verb == "condition") noteCondition(action);
   } else if (isTrainee(action) && action.verb == "judge") {
     const auto item = unit::findItem(action.object);
@@ -122,17 +165,25 @@ std::vector<marking::TruthRow> MarkingWitness::makeTruth() const {
   return rows;
 }
 
+marking::JudgementTable MarkingWitness::makeJudgements() const {
+  return judgements_.makeTable(makeTruth(), terms_.judgement_policy);
+}
+
 marking::MarkSheet MarkingWitness::makeSheet(marking::SheetHead head) const {
   for (const unit::Setting& setting : terms_.hidden)
     head.faults.push_back({0, setting.name + " " + setting.value});
   std::ranges::stable_sort(head.faults, {}, &marking::SheetNote::tick);
   head.last_tick = std::max(head.last_tick, last_ ? last_->tick : 0);
-  head.faults.insert(head.faults.end(), faults_.begin(), faults_.end());
-  head.prompts.insert(head.prompts.end(), remarks_.begin(), remarks_.end());
-  head.limits_met.insert(head.limits_met.end(), limits_.begin(), limits_.end());
+  using Notes = std::vector<marking::SheetNote> marking::SheetHead::*;
+  using Head = marking::SheetHead;
+  for (const Notes notes :
+       {&Head::faults, &Head::freezes, &Head::paces, &Head::prompts, &Head::interventions,
+        &Head::remarks, &Head::taken_again, &Head::limits_met})
+    (head.*notes).insert((head.*notes).end(), (notes_.*notes).begin(), (notes_.*notes).end());
   return marking::makeSheet(head, terms_.pass, *terms_.rules, marker_.verdicts(),
-                            judgements_.makeTable(makeTruth(), terms_.judgement_policy),
-                            terms_.judgement_policy, aim_.result());
+                            unaided_ ? unaided_->judgements : makeJudgements(),
+                            terms_.judgement_policy, aim_.result(),
+                            unaided_ ? std::optional(unaided_->part) : std::nullopt);
 }
 
 }  // namespace cabwright::session

@@ -14,6 +14,7 @@
 #include "marking/judgement.h"
 #include "marking/marker.h"
 #include "marking/sheet.h"
+#include "session/desk_actions.h"
 #include "session/record.h"
 #include "unit/items.h"
 #include "unit/unit_start.h"
@@ -28,6 +29,9 @@ struct MarkingTerms {
   marking::JudgementPolicy judgement_policy;
   /// Conditions hidden at the start ({"end2.hoses", "hanging"}), to call them by name.
   std::vector<unit::Setting> hidden;
+  /// Controls as the scenario sets its stage with them ({"cab1.handbrake", "off"}): where they
+  /// stand is how the run begins, and no defect that nobody spoke of.
+  std::vector<unit::Setting> staged;
 };
 
 class MarkingWitness final : public Witness {
@@ -41,7 +45,8 @@ class MarkingWitness final : public Witness {
   void finish(std::int64_t tick);
 
   [[nodiscard]] const marking::Marker& marker() const { return marker_; }
-  /// The sheet as it stands. Faults put in, remarks and limits of the model come into the head.
+  /// The sheet as it stands. Faults put in, what the instructor did and limits of the model come
+  /// into the head. After an intervention its lines are those of the part before it.
   [[nodiscard]] marking::MarkSheet makeSheet(marking::SheetHead head) const;
 
  private:
@@ -55,16 +60,28 @@ class MarkingWitness final : public Witness {
   };
   [[nodiscard]] unit::DefectClass defectNow(unit::Item item) const;
   [[nodiscard]] std::string conditionNow(unit::Item item) const;
+  [[nodiscard]] bool isStaged(unit::Item item) const;
+  using Items = std::array<ItemTruth, unit::kItemCount>;
+  /// What was so when the instructor first stepped in.
+  struct Unaided {
+    marking::UnaidedPart part;
+    marking::JudgementTable judgements;
+  };
   [[nodiscard]] std::vector<marking::TruthRow> makeTruth() const;
+  [[nodiscard]] marking::JudgementTable makeJudgements() const;
   void noteCondition(const unit::Action& action);
+  bool noteDesk(const TimedAction& timed);
+  void notePace(std::int64_t tick, const unit::Pace& pace);
 
   MarkingTerms terms_;
   marking::Marker marker_;
   marking::JudgementListener judgements_;
   marking::AimListener aim_;
-  std::array<ItemTruth, unit::kItemCount> items_{};
+  Items items_{};
   std::optional<unit::Frame> last_;
-  std::vector<marking::SheetNote> faults_, remarks_, limits_;
+  marking::SheetHead notes_;  ///< only what happened: faults, pace, remarks ...
+  unit::Pace pace_ = unit::kStandardPace;
+  std::optional<Unaided> unaided_;
   bool within_model_ = true;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session/replay.h"
 
+#include <nlohmann/json.hpp>
 #include <stdexcept>
 
 #include "session/run.h"
@@ -34,13 +35,34 @@ std::optional<Difference> takeAll(Run& run, const std::vector<TimedAction>& acti
   return std::nullopt;
 }
 
-// Format 1 kept the sheet with the names on it.
-bool isRecordedSheet(const Store& store, const Closing& closing, const marking::MarkSheet& sheet) {
-  if (store.formatVersion() < 2) return sheetText(sheet) == closing.sheet_json;
-  return makeClosing(closing.tick, closing.reason, sheet).sheet_json == closing.sheet_json;
+// As it is recorded; format 1 kept the names on it.
+std::string sheetToKeep(const Store& store, const marking::MarkSheet& sheet) {
+  return store.formatVersion() < 2 ? sheetText(sheet) : makeClosing(0, "", sheet).sheet_json;
+}
+
+// A recorded sheet has the keys of its time.
+bool saysTheSame(const nlohmann::json& recorded, const nlohmann::json& now) {
+  if (recorded.is_object() && now.is_object()) {
+    for (const auto& [key, value] : now.items())
+      if (!recorded.contains(key) && !(value.is_null() || value.empty())) return false;
+    for (const auto& [key, value] : recorded.items())
+      if (!now.contains(key) || !saysTheSame(value, now[key])) return false;
+    return true;
+  }
+  if (!recorded.is_array() || !now.is_array() || recorded.size() != now.size())
+    return recorded == now;
+  for (std::size_t k = 0; k < recorded.size(); ++k)
+    if (!saysTheSame(recorded[k], now[k])) return false;
+  return true;
 }
 
 }  // namespace
+
+bool isSameSheet(const std::string& recorded, const std::string& now) {
+  if (recorded == now) return true;
+  const auto before = nlohmann::json::parse(recorded, nullptr, false);
+  return !before.is_discarded() && saysTheSame(before, nlohmann::json::parse(now));
+}
 
 Situation readSituation(const Store& store) {
   auto read = readSituation(store.header().sources);
@@ -64,7 +86,7 @@ Remarked markAgain(const Store& store) {
   head.last_tick = store.lastTick();
   marked.sheet = witness.makeSheet(head);
   if (const auto& closing = store.closing())
-    marked.as_recorded = isRecordedSheet(store, *closing, marked.sheet);
+    marked.as_recorded = isSameSheet(closing->sheet_json, sheetToKeep(store, marked.sheet));
   return marked;
 }
 

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
+#include <string>
 
 #include "marking/sheet.h"
 #include "session/comparer.h"
@@ -21,9 +22,12 @@ namespace cabwright::session {
 struct Remarked {
   marking::MarkSheet sheet;
   bool complete = false;  ///< false: the session was cut off, and is marked as far as it goes
-  /// The sheet that was recorded at the end is this one to the letter; empty without one.
+  /// The sheet that was recorded at the end says what this one says; what only a later version of
+  /// the program writes must have nothing in it. Empty without one.
   std::optional<bool> as_recorded;
 };
+/// Whether a recorded sheet says what this one says (both as JSON, see as_recorded).
+[[nodiscard]] bool isSameSheet(const std::string& recorded, const std::string& now);
 /// Throws SessionError, as Store::show and as readSituation.
 [[nodiscard]] Remarked markAgain(const Store& store);
 

@@ -11,6 +11,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -18,6 +19,7 @@
 #include "fault/active_faults.h"
 #include "scenario/scenario.h"
 #include "scenario/timeline.h"
+#include "session/fault_log.h"
 #include "session/record.h"
 #include "unit/unit.h"
 
@@ -25,7 +27,8 @@ namespace cabwright::session {
 
 /// What became of an action.
 struct Taken {
-  /// The words mean nothing here: what was found, what is allowed. Nothing was done or recorded.
+  /// The words mean nothing here: what was found, what is allowed; or a fault to be armed or
+  /// cleared has an id that is taken, or not there. Nothing was done or recorded.
   std::optional<std::string> fault;
   std::int64_t number = 0;  ///< its order number
   unit::ActionOutcome outcome;
@@ -58,6 +61,10 @@ class Run {
   /// What the scenario did and which faults changed during the last advance().
   [[nodiscard]] const std::vector<TimedAction>& lastScheduled() const { return last_scheduled_; }
   [[nodiscard]] const fault::ActiveFaults& faults() const { return faults_; }
+  /// Faults that changed their stage during the last take() or advance(), with who did it.
+  [[nodiscard]] const std::vector<FaultEvent>& lastFaultEvents() const { return fault_events_; }
+  /// Who armed the fault of this id.
+  [[nodiscard]] unit::Actor armerOf(const std::string& id) const;
 
   /// The world as it stands, to go on by itself: no witness sees the copy.
   [[nodiscard]] Run copyAlone() const;
@@ -68,6 +75,12 @@ class Run {
  private:
   Taken take(const unit::Action& action, bool scheduled);
   void takeScheduled(const unit::Action& action);
+  /// Why a fault cannot be armed or cleared here and now.
+  [[nodiscard]] std::optional<std::string> findFaultFault(const unit::Action& action) const;
+  unit::ActionOutcome apply(const unit::Action& action);
+  void arm(const unit::Action& action);
+  void clear(const unit::Action& action);
+  void note(const fault::FaultChange& change);
   void showHash();
   void showFrame();
   unit::Unit unit_;
@@ -75,6 +88,9 @@ class Run {
   scenario::Timeline timeline_;
   std::vector<Witness*> witnesses_;
   std::vector<TimedAction> last_scheduled_;
+  std::vector<FaultEvent> fault_events_;
+  /// Of those armed, and of those cleared, by an action.
+  std::map<std::string, unit::Actor> armed_by_, cleared_by_;
   std::int64_t number_ = 0;
   std::int64_t shown_tick_ = -1;
 };

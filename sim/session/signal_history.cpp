@@ -18,6 +18,11 @@ void SignalHistory::seeFrame(const unit::Frame& frame) {
   for (std::size_t k = 0; k < signals_.size(); ++k) columns_[k].push_back(frame[signals_[k]]);
 }
 
+void SignalHistory::cutAfter(std::int64_t tick) {
+  ticks_.erase(std::ranges::upper_bound(ticks_, tick), ticks_.end());
+  for (std::vector<float>& column : columns_) column.resize(ticks_.size());
+}
+
 const std::vector<float>* SignalHistory::findColumn(unit::Signal signal) const {
   const auto found = std::ranges::find(signals_, signal);
   if (found == signals_.end()) return nullptr;

@@ -22,6 +22,9 @@ class SignalHistory final : public Witness {
   void seeAction(const TimedAction&) override {}
   void seeHash(const StateHash&) override {}
 
+  /// Forgets what came after this tick.
+  void cutAfter(std::int64_t tick);
+
   [[nodiscard]] const std::vector<unit::Signal>& signals() const { return signals_; }
   /// Number of values in each series; value k is that of ticks()[k].
   [[nodiscard]] std::size_t size() const { return ticks_.size(); }

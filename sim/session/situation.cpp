@@ -136,6 +136,7 @@ MarkingTerms makeTerms(const Situation& situation, const scenario::Setup& setup)
   policy.empty_cost = given.empty_cost.value_or(policy.empty_cost);
   policy.missed_critical_fails = given.missed_critical_fails.value_or(policy.missed_critical_fails);
   terms.hidden = setup.start.conditions;
+  terms.staged = scenario.start.controls;
   return terms;
 }
 

@@ -4,7 +4,9 @@
 
 #include "plant/named_numbers.h"
 #include "unit/actions.h"
+#include "unit/condition.h"
 #include "unit/nearest_name.h"
+#include "unit/pace.h"
 #include "unit/people.h"
 
 namespace cabwright::unit {
@@ -14,10 +16,12 @@ namespace {
 using Fault = std::optional<std::string>;
 using Names = std::vector<std::string_view>;
 
-constexpr std::array<std::string_view, 20> kVerbs{
-    "set",   "hold", "release", "press",  "ring", "go", "take",      "insert", "put",   "look",
-    "judge", "book", "note",    "decide", "say",  "do", "condition", "fault",  "tooth", "place"};
+constexpr std::array<std::string_view, 25> kVerbs{
+    "set",   "hold",  "release", "press", "ring",   "go",   "take",     "insert",    "put",
+    "look",  "judge", "book",    "note",  "decide", "say",  "do",       "condition", "fault",
+    "tooth", "place", "arm",     "clear", "pace",   "mark", "intervene"};
 constexpr std::size_t kLongestText = 2000;
+constexpr std::size_t kLongestName = 80;
 
 bool isOutsider(Actor a) { return a == Actor::kInstructor || a == Actor::kScenario; }
 
@@ -25,6 +29,12 @@ template <class Table>
 Names namesOf(const Table& table) {
   Names names;
   for (const auto& info : table) names.push_back(info.name);
+  return names;
+}
+
+Names namesOfPaces() {
+  Names names;
+  for (const Pace& pace : kPaces) names.push_back(pace.word);
   return names;
 }
 
@@ -159,7 +169,15 @@ Fault checkDecide(const Action& a) {
   return unknownWord("decision", a.object, kWords);
 }
 
+// What others say of their own accord is one of the answers.
+Fault checkSpeech(const Action& a) {
+  Names allowed;
+  if (findSignalWord(Signal::kHeardWords, a.object, allowed)) return noArgument(a);
+  return unknownWord("answer", a.object, allowed);
+}
+
 Fault checkPhrase(const Action& a) {
+  if (a.actor != Actor::kTrainee) return checkSpeech(a);
   const PhraseVerb verb = a.verb == "say" ? PhraseVerb::kSay : PhraseVerb::kDo;
   if (findPhrase(a.object, verb)) return noArgument(a);
   Names names;
@@ -204,13 +222,29 @@ Fault checkPlaceObject(const Action& a) {
   return findObjectWordFault(*findObject(a.object), a.argument);
 }
 
+Fault checkPace(const Action& a) {
+  if (!findPace(a.object)) return unknownWord("pace", a.object, namesOfPaces());
+  return noArgument(a);
+}
+
+Fault checkMark(const Action& a) {
+  if (a.object.size() + a.argument.size() < kLongestName) return std::nullopt;
+  return std::string("a name of more than 80 letters for a mark");
+}
+
 Fault checkActor(const Action& a) {
-  const bool outside =
-      a.verb == "condition" || a.verb == "fault" || a.verb == "tooth" || a.verb == "place";
+  const bool desk = a.verb == "pace" || a.verb == "mark" || a.verb == "intervene";
+  if (desk) {
+    if (a.actor == Actor::kInstructor) return std::nullopt;
+    return "'" + a.verb + "' is for the instructor";
+  }
+  const bool outside = a.verb == "condition" || a.verb == "fault" || a.verb == "tooth" ||
+                       a.verb == "place" || a.verb == "arm" || a.verb == "clear";
   if (outside && !isOutsider(a.actor)) {
     return "'" + a.verb + "' is for the instructor and the scenario";
   }
-  const bool shared = a.verb == "set" || a.verb == "ring" || a.verb == "remark" || outside;
+  const bool shared =
+      a.verb == "set" || a.verb == "ring" || a.verb == "say" || a.verb == "remark" || outside;
   if (shared || a.actor == Actor::kTrainee) return std::nullopt;
   return "only the trainee can '" + a.verb + "'";
 }
@@ -248,7 +282,9 @@ std::optional<std::string> Unit::findActionFault(const Action& a) const {
   if (a.verb == "fault") return checkFault(a);
   if (a.verb == "tooth") return checkTooth(a);
   if (a.verb == "place") return checkPlaceObject(a);
-  return std::nullopt;
+  if (a.verb == "pace") return checkPace(a);
+  if (a.verb == "mark") return checkMark(a);
+  return std::nullopt;  // what faults there are is not known in here
 }
 
 }  // namespace cabwright::unit

@@ -33,7 +33,7 @@ ActionOutcome Actions::apply(const Action& a) {
   if (a.verb == "fault") return fault(a);
   if (a.verb == "tooth") return tooth(a);
   if (a.verb == "place") return placeObject(a);
-  return {};  // a remark changes nothing
+  return {};  // arm and clear work on the machine from outside; the rest changes nothing
 }
 
 ActionOutcome Actions::refuse(std::string_view perceived, std::string_view cause) const {

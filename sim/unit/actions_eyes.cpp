@@ -2,6 +2,7 @@
 // Looking, judging, writing, saying.
 #include "quantity/units.h"
 #include "unit/actions.h"
+#include "unit/condition.h"
 #include "unit/people.h"
 #include "unit/perception.h"
 
@@ -136,6 +137,11 @@ ActionOutcome Actions::decide(const Action& a) {
 }
 
 ActionOutcome Actions::utterPhrase(const Action& a) {
+  if (a.actor != Actor::kTrainee) {
+    std::vector<std::string_view> allowed;
+    say(w_, a.actor, static_cast<Reply>(*findSignalWord(Signal::kHeardWords, a.object, allowed)));
+    return {};
+  }
   const PhraseVerb verb = a.verb == "say" ? PhraseVerb::kSay : PhraseVerb::kDo;
   const Phrase phrase = *findPhrase(a.object, verb);
   const bool looks = verb == PhraseVerb::kDo;

@@ -26,9 +26,10 @@ constexpr std::string_view kReplyWords =
     "none=0|granted=1|nobody_works=2|still_working=3|nobody_knows=4|fitter_has_it=5|on_my_way=6|"
     "at_the_rear=7|nobody_there=8|rear_reading=9|valve_open=10|valve_shut=11|blocks_on=12|"
     "blocks_off=13|blocks_differ=14|understood=15|ready_for_bell=16|person_seen=17|"
-    "nobody_seen=18|person_leaves=19";
+    "nobody_seen=18|person_leaves=19|hurry=20|alarm_dealt=21|may_reseat=22|may_restricted=23";
 static_assert(static_cast<int>(Reply::kPersonLeaves) == 19 &&
-              static_cast<int>(Reply::kCount) == 20);
+              static_cast<int>(Reply::kMayRestricted) == 23 &&
+              static_cast<int>(Reply::kCount) == 24);
 
 std::string_view findWords(Signal signal) {
   for (const WordList& list : kControlWords) {

@@ -9,6 +9,9 @@ namespace {
 
 constexpr double kSilentKgS = 0.3e-3;  // what seams and seals of a sound unit lose at one place
 constexpr double kHalfKgS = 3.0e-3;    // a hole of 1.5 mm at 6 bar, or of 4 mm into the train pipe
+// Between the cars nobody may be while an engine turns: what hisses there has to reach who walks
+// along, as something fainter (house value).
+constexpr double kFromBeside = 0.4;
 
 double inCab(const plant::Escapes& e, std::size_t c) {
   return e.drivers_valve[c] + e.guards_valve[c] + e.device_vent[c] + e.device_choke[c];
@@ -40,15 +43,17 @@ double calcEscapeHeardAt(const plant::Escapes& e, Place place) {
     case Place::kBetween:
       return e.between;
     case Place::kSide1:
+      return alongMotorCar(e, 0) + kFromBeside * e.between;
     case Place::kEngine1:
       return alongMotorCar(e, 0);
     case Place::kSide2:
+      return alongMotorCar(e, 1) + kFromBeside * e.between;
     case Place::kEngine2:
       return alongMotorCar(e, 1);
     case Place::kTrailer1:
-      return alongTrailer(e, 0);
+      return alongTrailer(e, 0) + kFromBeside * e.between;
     case Place::kTrailer2:
-      return alongTrailer(e, 1);
+      return alongTrailer(e, 1) + kFromBeside * e.between;
     case Place::kSaloon:
       return e.alarm;
     default:

@@ -9,7 +9,7 @@ namespace cabwright::unit {
 
 /// Flow of air through openings that are heard at a place, kg/s. What belongs to an engine is heard
 /// at it and along its side of car 1; what leaks along a car on that side of it; what is in a cab
-/// in that cab.
+/// in that cab. What leaks between the cars is heard there, and fainter along both cars.
 [[nodiscard]] double calcEscapeHeardAt(const plant::Escapes& escape, Place place);
 
 /// Loudness of that, 0 silent .. 1: nothing below what a sound unit loses, half at 3 g/s (house

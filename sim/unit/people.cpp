@@ -35,12 +35,6 @@ bool isPassing(const World& w, Item item) {
          itemInfo(item).conditions[static_cast<std::size_t>(hidden - 1)].name == "passing";
 }
 
-void say(World& w, Actor who, Reply reply, double value = 0.0) {
-  w.messages.push_back({w.tick, who, reply, value});
-  w.people.last_reply = reply;
-  w.people.last_reply_at = w.tick;
-}
-
 bool anyHidden(const World& w, std::span<const Item> items) {
   for (Item i : items) {
     if (w.item[indexOf(i)].hidden > 0) return true;
@@ -145,6 +139,10 @@ void answer(World& w, Phrase to, const PeopleSenses& senses) {
       return say(w, Actor::kGuard, w.guard_present ? Reply::kUnderstood : Reply::kNobodyThere);
     case Phrase::kTellSignaller:
       return say(w, Actor::kSignaller, Reply::kUnderstood);
+    case Phrase::kAskReseat:
+      return say(w, Actor::kScenario, Reply::kMayReseat);
+    case Phrase::kAskRestricted:
+      return say(w, Actor::kSignaller, Reply::kMayRestricted);
     case Phrase::kTellShed:
     case Phrase::kRefuseUnit:
     case Phrase::kHandOver:
@@ -324,6 +322,12 @@ void advanceOthers(World& w) {
 }
 
 }  // namespace
+
+void say(World& w, Actor who, Reply reply, double value) {
+  w.messages.push_back({w.tick, who, reply, value});
+  w.people.last_reply = reply;
+  w.people.last_reply_at = w.tick;
+}
 
 std::vector<int> readBellCode(std::string_view written) {
   std::vector<int> groups;

@@ -22,6 +22,9 @@ void giveCode(World& w, BellState& bell, const std::vector<int>& groups);
 /// The trainee says or does it: counts, and answers are set on their way.
 void utter(World& w, Phrase phrase);
 
+/// Somebody else says it, and is heard wherever the trainee is.
+void say(World& w, Actor who, Reply reply, double value = 0.0);
+
 /// Somebody at the unit who would be hurt: by place of the people items.
 [[nodiscard]] bool isPersonAt(const World& w, Place place);
 [[nodiscard]] bool isPersonAnywhere(const World& w);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // X(Y, Identifier, name, verb, meaning): what the trainee can say ("say NAME") and do with nothing
 // but eyes and voice ("do NAME"). Each is a signal that counts: said.NAME, did.NAME.
-// R(Y, Identifier, words): what people answer; the signal heard.words carries the number.
+// R(Y, Identifier, words): what people answer, or say of their own accord ("guard: say NAME", with
+// the names of condition_words.cpp); the signal heard.words carries the number.
 #pragma once
 
 // clang-format off
@@ -20,6 +21,8 @@
   X(Y, TellGuard, "tell_guard", said, "tells the guard what is the matter") \
   X(Y, TellSignaller, "tell_signaller", said, "tells the signaller what is the matter") \
   X(Y, TellShed, "tell_shed", said, "tells the shed of a defect by word") \
+  X(Y, AskReseat, "ask_reseat", said, "asks the shed whether a jumper may be put home") \
+  X(Y, AskRestricted, "ask_restricted", said, "asks the signaller whether the unit may go on restricted") \
   X(Y, RefuseUnit, "refuse_unit", said, "says that the unit does not go") \
   X(Y, HandOver, "hand_over", said, "hands handles, keys and the unit over by name") \
   X(Y, CallFire, "call_fire", said, "calls fire, people away, help") \
@@ -50,5 +53,9 @@
   R(Y, ReadyForBell, "ready for the bell") \
   R(Y, PersonSeen, "somebody is standing at the unit") \
   R(Y, NobodySeen, "nobody to be seen along the sides") \
-  R(Y, PersonLeaves, "all right, I am clear")
+  R(Y, PersonLeaves, "all right, I am clear") \
+  R(Y, Hurry, "that road is wanted: when do you go?") \
+  R(Y, AlarmDealt, "somebody was unwell and is cared for: the alarm may be put back") \
+  R(Y, MayReseat, "put it home, with the engines stopped and the handbrakes on") \
+  R(Y, MayRestricted, "you may go on restricted to the next station, and no further")
 // clang-format on

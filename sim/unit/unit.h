@@ -51,6 +51,8 @@ struct Perceivable {
 ///   of instructor and scenario: condition ITEM|INSTRUMENT WORD [SIZE]   fault PARAMETER VALUE
 ///     (of the unit or of the plant, within its bounds)   tooth 1|2 DEGREES   place OBJECT WHERE
 ///     set CONTROL POSITION from anywhere   remark TEXT (changes nothing)
+///     arm FAULT ...   clear ID (nothing in here: a Run has the faults)
+///   of the instructor, changing nothing: pace PACE   mark NAME   intervene TEXT
 class Unit {
  public:
   /// Throws std::invalid_argument with the first fault of parameters, route or start.

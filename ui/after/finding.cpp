@@ -55,11 +55,19 @@ const marking::SheetLine* findDearest(const marking::MarkSheet& sheet) {
   return dearest;
 }
 
+bool isUnaided(const marking::MarkSheet& sheet) {
+  const auto& until = sheet.head.unaided_until;
+  return !until || (sheet.aim && sheet.aim->reached_at && *sheet.aim->reached_at <= *until);
+}
+
 QString notPassed(const marking::MarkSheet& sheet, const marking::JudgementRow* missed) {
   if (!sheet.decision.failed_by.empty()) return criticalSentence(sheet);
   if (missed != nullptr)
     return Words::tr("Not yet: a critical defect was judged good: %1, %2.")
         .arg(itemName(missed->item), truthText(missed->item, missed->truth));
+  if (!isUnaided(sheet))
+    return Words::tr("Not yet: the instructor stepped in at %1, before the exercise was done.")
+        .arg(timeText(*sheet.head.unaided_until));
   if (!sheet.decision.complete) return Words::tr("Not decided: the run has not ended.");
   if (sheet.totals.possible <= 0) return Words::tr("Not yet: nothing was exercised.");
   if (sheet.aim && !sheet.aim->reached_at)

@@ -29,6 +29,19 @@ SectionRow timeRow(const marking::MarkSheet& sheet) {
           Words::tr("%1 were allowed").arg(timeText(allowed)), timeText(head.last_tick)};
 }
 
+// What the instructor did, with what was said to it.
+void addDeskRows(const marking::SheetHead& head, SectionText& section) {
+  const auto add = [&](const std::vector<marking::SheetNote>& notes, const QString& what) {
+    for (const marking::SheetNote& note : notes)
+      section.rows.push_back(
+          {VerdictSign::kSeen, what, sheetWords(note.text), timeText(note.tick)});
+  };
+  add(head.taken_again, Words::tr("Taken again"));
+  add(head.paces, Words::tr("Time passed at another pace"));
+  add(head.interventions, Words::tr("The instructor stepped in; only what came before counts"));
+  add(head.remarks, Words::tr("Remark of the instructor"));
+}
+
 SectionText wholeRun(const marking::MarkSheet& sheet) {
   SectionText section{Words::tr("The run as a whole"), {}, {}, false};
   if (sheet.aim) {
@@ -49,6 +62,7 @@ SectionText wholeRun(const marking::MarkSheet& sheet) {
        {sheet.head.faults, sheet.head.freezes, sheet.head.prompts, sheet.head.limits_met})
     for (const marking::SheetNote& note : notes)
       section.rows.push_back({VerdictSign::kSeen, sheetWords(note.text), {}, timeText(note.tick)});
+  addDeskRows(sheet.head, section);
   return section;
 }
 

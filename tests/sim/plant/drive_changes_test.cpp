@@ -168,6 +168,30 @@ TEST(DriveChanges, RollsBackInFirstAtIdleAndPowerStopsIt) {
   EXPECT_LT(rollBack(1.0 / 50.0, 0).later_mph, rollBack(1.0 / 80.0, 0).later_mph - 0.2);
 }
 
+TEST(DriveChanges, RollingBackCountsFromWhereTheDogsWerePutOver) {
+  PlantRig rig(warmReady());
+  rig.forward();
+  rig.handbrakes(0.0);
+  rig.gear(1);
+  rig.in.cab[0].drivers_valve = plant::kValveRelease;
+  rig.run(4.0);
+  rig.notch(2);
+  rig.run(20.0);
+  rig.notch(0);
+  rig.gear(0);
+  rig.in.cab[0].drivers_valve = plant::kValveFull;
+  ASSERT_GE(rig.runUntil([](const PlantRig& r) { return r.now().standing; }, 60.0), 0.0);
+  const double stopped_m = rig.now().position_m;
+  ASSERT_GT(stopped_m, 10.0);
+  for (plant::LineInputs& line : rig.in.line) {
+    line.shift_forward = false;
+    line.shift_reverse = true;
+  }
+  const auto reversed = [](const PlantRig& r) { return r.now().line[0].dog_side < 0; };
+  ASSERT_GE(rig.runUntil(reversed, 30.0), 0.0);
+  EXPECT_LT(rig.now().rolled_back_m, 0.01) << "what was covered the other way is no rolling back";
+}
+
 TEST(DriveChanges, EverythingDecaysAtItsOwnRateThroughTheHours) {
   // What the machine does in three hours by itself against what a start after three hours says.
   plant::Parameters p;

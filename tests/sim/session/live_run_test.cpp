@@ -151,7 +151,7 @@ TEST_F(LiveRunTest, IsTakenAgainFromAMoment) {
   again->advance(315);
   EXPECT_EQ(again->frame().value, live.frame().value);
   const auto sheet = again->finish("finished");
-  EXPECT_THAT(marking::printSheet(sheet), HasSubstr("taken again from 0:00:06.00"));
+  EXPECT_THAT(marking::printSheet(sheet), HasSubstr("Taken again       0:00:06.0 from 0:00:06.00"));
   EXPECT_FALSE(replay(Store(file())).difference);
   EXPECT_EQ(markAgain(Store(file())).as_recorded, true);
   EXPECT_EQ(live.takenAgainFrom(600, {}, [](std::int64_t) { return false; }), nullptr);

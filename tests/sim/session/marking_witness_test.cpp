@@ -75,6 +75,28 @@ TEST(MarkingWitness, WhatTheTraineesOwnHandsChangedIsNoHiddenDefect) {
     EXPECT_THAT(row.item, testing::Not(HasSubstr("handbrake")));
 }
 
+TEST(MarkingWitness, WhereTheScenarioPutAControlToBeginWithIsNoHiddenDefect) {
+  const auto rowsOf = [](bool staged) {
+    Situation situation = sampleSituation();
+    auto& controls = situation.loaded.scenario.start.controls;
+    std::erase_if(controls, [](const unit::Setting& s) { return s.name == "cab2.handbrake"; });
+    controls.push_back({"cab2.handbrake", "off"});
+    const scenario::Setup setup = scenario::makeSetup(situation.loaded, 7);
+    MarkingTerms terms = makeTerms(situation, setup);
+    if (!staged) terms.staged.clear();
+    MarkingWitness marking(terms);
+    session::Run run(setup);
+    run.addWitness(marking);
+    run.begin();
+    perform(run, {}, 100);
+    marking.finish(run.tick());
+    return marking.makeSheet({});
+  };
+  EXPECT_EQ(findRow(rowsOf(true), "cab2.handbrake_chain"), nullptr);
+  EXPECT_NE(findRow(rowsOf(false), "cab2.handbrake_chain"), nullptr);
+  EXPECT_NE(findRow(rowsOf(true), "end2.hoses"), nullptr);
+}
+
 TEST(MarkingWitness, RemarksOfTheInstructorStandInTheHead) {
   const auto sheet = sheetAfter({{300, "instructor: remark try the other side"}});
   ASSERT_EQ(sheet.head.prompts.size(), 1U);

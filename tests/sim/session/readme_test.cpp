@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <sstream>
 
+#include "scenario/arm_words.h"
 #include "scenario/scenario.h"
 #include "scenario/script.h"
 #include "session/rule_reader.h"
@@ -59,7 +60,7 @@ scenario::Script readmeScript(const std::string& first) {
   const unit::Unit unit(setup.parameters, setup.route, setup.start);
   return good(scenario::parseScript(
       {"README.txt", scriptFrom(first)},
-      [&](const unit::Action& action) { return unit.findActionFault(action); },
+      [&](const unit::Action& action) { return scenario::findActionFault(unit, action); },
       scenario::neighboursOf(shipped() / "cold-preparation" / "README.txt")));
 }
 
@@ -82,6 +83,23 @@ TEST(Readme, ItsScriptIsOne) {
   const scenario::Script script = readmeScript("# breaks: hb-on");
   EXPECT_EQ(script.steps.size(), 7U);
   EXPECT_TRUE(isShippedRule(script.breaks.value_or("")));
+}
+
+TEST(Readme, TheInstructorsWordsAreKnown) {
+  std::istringstream lines(scriptFrom("instructor: arm vacuum"));
+  const auto loaded = good(loadSituation((shipped() / "cold-preparation/scenario.toml").string()));
+  const scenario::Setup setup = scenario::makeSetup(loaded.loaded, 1);
+  const std::string signal = setup.route.signals.front().name;
+  const unit::Unit unit(setup.parameters, setup.route, setup.start);
+  int count = 0;
+  for (std::string line; std::getline(lines, line); ++count) {
+    if (const auto at = line.find("signal.S1"); at != std::string::npos)
+      line.replace(at, 9, "signal." + signal);
+    const auto read = unit::parseAction(line);
+    ASSERT_TRUE(std::holds_alternative<unit::Action>(read)) << line;
+    EXPECT_EQ(scenario::findActionFault(unit, std::get<unit::Action>(read)), std::nullopt) << line;
+  }
+  EXPECT_EQ(count, 9);
 }
 
 TEST(Readme, ItsEditedScriptIsOne) {

@@ -7,6 +7,7 @@
 #include <functional>
 #include <string>
 
+#include "scenario/arm_words.h"
 #include "scenario/script.h"
 #include "session/live_run.h"
 
@@ -27,7 +28,7 @@ inline scenario::Script goodScript(const std::string& name, const unit::Unit& un
   const std::string path = (shippedFolder() / name / "good.txt").string();
   auto parsed = scenario::parseScript(
       std::get<scenario::SourceFile>(scenario::loadText(path)),
-      [&unit](const unit::Action& action) { return unit.findActionFault(action); });
+      [&unit](const unit::Action& action) { return scenario::findActionFault(unit, action); });
   return std::get<scenario::Script>(std::move(parsed));
 }
 

@@ -38,7 +38,7 @@ const std::vector<Leak> kVacuumLeaks{
     {"set end1.hose off", {"end1"}},
     {"set end2.hose off", {"end2"}},
     {"condition end2.hoses split", {"end2"}},
-    {"condition between.hoses chafed", {"between"}},
+    {"condition between.hoses chafed", {"between", "side1", "side2", "trailer1", "trailer2"}},
     {"condition side2.pipes chafed", {"side2", "engine2"}},
     {"condition trailer1.pipes chafed", {"trailer1"}},
     {"condition side1.brake_cylinder bag_torn", {"side1", "engine1"}},
@@ -54,7 +54,7 @@ const std::vector<Leak> kVacuumLeaks{
 const std::vector<Leak> kAirLeaks{
     {"set drain_main open", {"side1", "engine1"}},
     {"set drain_control open", {"side2", "engine2"}},
-    {"condition between.air_hose hisses", {"between"}},
+    {"condition between.air_hose hisses", {"between", "side1", "side2", "trailer1", "trailer2"}},
     {"condition trailer2.drains cracked", {"trailer2"}},
     {"condition side1.pipes air_joint", {"side1", "engine1"}},
     {"condition side2.pipes air_joint", {"side2", "engine2"}},
@@ -71,6 +71,16 @@ TEST(Hiss, EachLeakIsHeardWhereItIsAndNowhereElse) {
       EXPECT_EQ(whereItHisses(unit), leak.heard_at) << leak.how;
     }
   }
+}
+
+TEST(Hiss, BetweenTheCarsIsLoudestThereAndNotAtTheEngines) {
+  Unit unit = quietUnit();
+  doIt(unit, "instructor: condition between.hoses chafed");
+  run(unit, 0.1);
+  for (const Place beside : {Place::kSide1, Place::kSide2, Place::kTrailer1, Place::kTrailer2}) {
+    EXPECT_LT(hissAt(unit, beside), 0.7 * hissAt(unit, Place::kBetween));
+  }
+  EXPECT_EQ(hissAt(unit, Place::kEngine1), 0.0);
 }
 
 TEST(Hiss, IsSilentWithNothingInTheVessel) {

@@ -391,6 +391,29 @@ TEST(SecondPerson, ReadsTheRearGaugeAndWorksTheValve) {
   EXPECT_EQ(value(unit, "second.blocks_seen"), 1);
 }
 
+TEST(Others, SayThingsOfTheirOwnAccordAndAreHeard) {
+  Unit unit = makeUnit(preparedStart());
+  doIt(unit, "signaller: say hurry");
+  unit.advance();
+  EXPECT_EQ(value(unit, "heard.words"), static_cast<double>(Reply::kHurry));
+  EXPECT_LT(value(unit, "heard.words_age"), 0.1);
+  EXPECT_EQ(value(unit, "acts.count"), 0);
+  const auto fault = unit.findActionFault({Actor::kGuard, "say", "ask_blocks", ""});
+  ASSERT_TRUE(fault);
+  EXPECT_THAT(*fault, testing::HasSubstr("answer"));
+  EXPECT_FALSE(unit.findActionFault({Actor::kGuard, "say", "alarm_dealt", ""}));
+  EXPECT_TRUE(unit.findActionFault({Actor::kTrainee, "say", "alarm_dealt", ""}));
+}
+
+TEST(Others, GiveLeaveWhenAsked) {
+  Unit unit = makeUnit(preparedStart());
+  doIt(unit, "say ask_restricted");
+  doIt(unit, "say ask_reseat");
+  run(unit, 4.0);
+  EXPECT_EQ(value(unit, "answered.ask_restricted"), static_cast<double>(Reply::kMayRestricted));
+  EXPECT_EQ(value(unit, "answered.ask_reseat"), static_cast<double>(Reply::kMayReseat));
+}
+
 TEST(Fire, RingsThroughTheHeatLineAndGoesOutByAFullBottleOnly) {
   UnitStart s = preparedStart();
   s.place = "engine1";
