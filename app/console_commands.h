@@ -29,20 +29,54 @@ struct RunOptions {
   std::optional<std::uint64_t> seed;
   std::optional<std::string> trainee;
   bool json = false;
-  bool log = false;  ///< each act and what came of it, on standard error
+  bool seals = false;  ///< seal the session when it ends, whatever its mode
+  bool log = false;    ///< each act and what came of it, on standard error
 };
 int runRun(const Context& context, const RunOptions& options);
 
 struct MarkOptions {
-  std::string session;
+  std::vector<std::string> sessions;  ///< files and folders
   bool json = false;
+  std::optional<std::string> out;  ///< results of many, a line of JSON each; those there are kept
 };
 int runMark(const Context& context, const MarkOptions& options);
+/// Of more than one file, or of folders.
+int runMarkMany(const Context& context, const MarkOptions& options);
+
+struct ExportOptions {
+  std::string session;
+  std::optional<std::string> csv;                        ///< a folder
+  std::optional<std::string> html;                       ///< a new file
+  std::optional<std::string> xapi;                       ///< likewise
+  double every_s = 1;                                    ///< between two lines of signals.csv
+  std::string home = "http://cabwright.invalid/people";  ///< of the trainee's account, for xAPI
+};
+int runExport(const Context& context, const ExportOptions& options);
 
 struct ReplayOptions {
   std::string session;
 };
 int runReplay(const Context& context, const ReplayOptions& options);
+
+struct VerifyOptions {
+  std::string session;
+  std::optional<std::string> trust;  ///< a file of public keys
+};
+int runVerify(const Context& context, const VerifyOptions& options);
+
+struct SealOptions {
+  std::string session;
+};
+int runSeal(const Context& context, const SealOptions& options);
+
+struct EraseOptions {
+  std::string session;
+  bool is_sure = false;
+};
+int runErase(const Context& context, const EraseOptions& options);
+
+/// The public key of this station.
+int runKey(const Context& context);
 
 struct TraceOptions {
   std::string scenario;

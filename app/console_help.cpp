@@ -26,6 +26,8 @@ std::string helpWithExamples() {
          "      the same marks from the recording, by whoever marks it\n"
          "  cabwright-console replay night.cabsession\n"
          "      runs it again from its actions: identical, or where it first differs\n"
+         "  cabwright-console verify night.cabsession\n"
+         "      sealed and whole, altered and where, or not sealed\n"
          "  cabwright-console trace cold-preparation --script good \\\n"
          "      --signals cab1.air,true.train_pipe --every 1 > air.csv\n"
          "      what the gauge showed and what was true, for a chart\n"
@@ -63,9 +65,13 @@ std::string helpOfRun() {
 
 std::string helpOfMark() {
   return "Marks from what was recorded, with the rules kept in the session; nothing is run again.\n"
-         "A session that was cut off is marked as far as it goes. Exit code as for run.\n"
+         "A session that was cut off is marked as far as it goes. Exit code as for run. Of many, "
+         "all\n"
+         "processors at work, one that is broken is said and stops nothing; exit code 0 when none\n"
+         "was. With --out a run that was stopped goes on where it was.\n"
          "\n"
-         "Example:  cabwright-console mark a.cabsession --json > sheet.json";
+         "Example:  cabwright-console mark a.cabsession --json > sheet.json\n"
+         "          cabwright-console mark sessions --json --out marks.jsonl";
 }
 
 std::string helpOfReplay() {
@@ -81,6 +87,36 @@ std::string helpOfTrace() {
          "\n"
          "Example:  cabwright-console trace cold-preparation --script good \\\n"
          "              --signals time,cab1.air,plant.line1.crank --every 0.5";
+}
+
+std::string helpOfVerify() {
+  return "Reads every row and every byte. Exit code: 0 sealed and whole; 3 altered, with the "
+         "first\n"
+         "row that no longer fits, or what was cut off or added; 4 not sealed, or with --trust\n"
+         "not by a trusted key alone; 2 not a session. What was added after the seal is listed.\n"
+         "A seal says that nobody without the station's key has changed it since; that what was\n"
+         "recorded follows from what was done is proved by replay.\n"
+         "\n"
+         "Example:  cabwright-console verify a.cabsession --trust stations.txt";
+}
+
+std::string helpOfErase() {
+  return "The names stand in a table of their own and are overwritten there; seal, marks and "
+         "replay\n"
+         "stay what they were. What was written as free text (remarks, comments, reasons) is not\n"
+         "looked into, and copies elsewhere are not known.\n"
+         "\n"
+         "Example:  cabwright-console erase a.cabsession --erase-names-for-good";
+}
+
+std::string helpOfExport() {
+  return "--csv gives two tables: what was done, and every signal as recorded. Text that a\n"
+         "spreadsheet would run as a formula gets an apostrophe in front. --html gives the mark\n"
+         "sheet with its evidence, for the screen and for paper. --xapi gives statements of the\n"
+         "Experience API 1.0.3, with the same ids whenever the same session is exported. Files\n"
+         "that are there are not overwritten.\n"
+         "\n"
+         "Example:  cabwright-console export a.cabsession --html a.html --csv a --xapi a.json";
 }
 
 }  // namespace cabwright::console

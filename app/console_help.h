@@ -13,6 +13,9 @@ std::string helpOfRun();
 std::string helpOfMark();
 std::string helpOfReplay();
 std::string helpOfTrace();
+std::string helpOfVerify();
+std::string helpOfErase();
+std::string helpOfExport();
 
 /// The caution of the program, one paragraph.
 std::string caution();

@@ -9,7 +9,14 @@
 namespace cabwright::console {
 
 /// The exit codes. A run that a signal ended exits with 128 + its number, as shells expect.
-enum ExitCode : int { kPassed = 0, kFailed = 1, kBadInput = 2, kBroken = 70 };
+enum ExitCode : int {
+  kPassed = 0,
+  kFailed = 1,
+  kBadInput = 2,
+  kAltered = 3,    ///< of verify
+  kNotSealed = 4,  ///< of verify
+  kBroken = 70
+};
 
 /// Buffers standard output itself, so that a reader who goes away (| head) or a full disk is
 /// noticed and said rather than killing the program or being lost.

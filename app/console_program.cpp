@@ -20,6 +20,10 @@ struct Options {
   RunOptions run;
   MarkOptions mark;
   ReplayOptions replay;
+  VerifyOptions verify;
+  ExportOptions session_export;
+  SealOptions seal;
+  EraseOptions erase;
   TraceOptions trace;
   FaultsOptions faults;
   Command chosen;
@@ -44,6 +48,7 @@ void addRun(CLI::App& app, Options& options) {
   command->add_option("--record", options.run.record, "write the session to this new file");
   command->add_option("--seed", options.run.seed, "draws the hidden conditions anew");
   command->add_option("--trainee", options.run.trainee, "name to keep in the session file");
+  command->add_flag("--seal", options.run.seals, "seal the session when it ends");
   command->add_flag("--json", options.run.json, "the mark sheet as JSON");
   command->add_flag("--log", options.run.log, "say each act and what came of it on standard error");
   command->footer(helpOfRun());
@@ -52,12 +57,32 @@ void addRun(CLI::App& app, Options& options) {
 }
 
 void addMark(CLI::App& app, Options& options) {
-  CLI::App* command = app.add_subcommand("mark", "Marks a recorded session again");
-  command->add_option("SESSION", options.mark.session, "a .cabsession file")->required();
-  command->add_flag("--json", options.mark.json, "the mark sheet as JSON");
+  CLI::App* command = app.add_subcommand("mark", "Marks recorded sessions again");
+  command->add_option("SESSION", options.mark.sessions, "a .cabsession file; or many, or folders")
+      ->required();
+  command->add_flag("--json", options.mark.json, "the mark sheet as JSON; of many a line for each");
+  command->add_option("--out", options.mark.out,
+                      "of many: add the lines to this file, and leave out those it has");
   command->footer(helpOfMark());
   command->callback(
       [&options] { options.chosen = [&](const Context& c) { return runMark(c, options.mark); }; });
+}
+
+void addExport(CLI::App& app, Options& options) {
+  ExportOptions& given = options.session_export;
+  CLI::App* command = app.add_subcommand("export", "Writes a session for other programs and paper");
+  command->add_option("SESSION", given.session, "a .cabsession file")->required();
+  command->add_option("--csv", given.csv, "actions.csv and signals.csv in this folder");
+  command->add_option("--html", given.html, "the report as one page, to this new file");
+  command->add_option("--xapi", given.xapi, "statements for a learning record store, likewise");
+  command->add_option("--every", given.every_s, "of --csv: seconds between two lines of signals")
+      ->capture_default_str();
+  command->add_option("--home", given.home, "of --xapi: address of the system that knows trainees")
+      ->capture_default_str();
+  command->footer(helpOfExport());
+  command->callback([&options] {
+    options.chosen = [&](const Context& c) { return runExport(c, options.session_export); };
+  });
 }
 
 void addReplay(CLI::App& app, Options& options) {
@@ -68,6 +93,40 @@ void addReplay(CLI::App& app, Options& options) {
   command->callback([&options] {
     options.chosen = [&](const Context& c) { return runReplay(c, options.replay); };
   });
+}
+
+void addVerify(CLI::App& app, Options& options) {
+  CLI::App* command = app.add_subcommand("verify", "Tells whether a session is what was sealed");
+  command->add_option("SESSION", options.verify.session, "a .cabsession file")->required();
+  command->add_option("--trust", options.verify.trust,
+                      "file of public keys one knows, as the command key prints them");
+  command->footer(helpOfVerify());
+  command->callback([&options] {
+    options.chosen = [&](const Context& c) { return runVerify(c, options.verify); };
+  });
+}
+
+void addSeal(CLI::App& app, Options& options) {
+  CLI::App* command = app.add_subcommand("seal", "Seals a session that was not sealed at its end");
+  command->add_option("SESSION", options.seal.session, "a .cabsession file")->required();
+  command->callback(
+      [&options] { options.chosen = [&](const Context& c) { return runSeal(c, options.seal); }; });
+}
+
+void addErase(CLI::App& app, Options& options) {
+  CLI::App* command = app.add_subcommand("erase", "Takes the names of people out of a session");
+  command->add_option("SESSION", options.erase.session, "a .cabsession file")->required();
+  command->add_flag("--erase-names-for-good", options.erase.is_sure,
+                    "say that you are sure: it cannot be undone");
+  command->footer(helpOfErase());
+  command->callback([&options] {
+    options.chosen = [&](const Context& c) { return runErase(c, options.erase); };
+  });
+}
+
+void addKey(CLI::App& app, Options& options) {
+  CLI::App* command = app.add_subcommand("key", "Prints the public key this station seals with");
+  command->callback([&options] { options.chosen = [](const Context& c) { return runKey(c); }; });
 }
 
 void addTrace(CLI::App& app, Options& options) {
@@ -128,6 +187,11 @@ int runConsole(Output& output, int count, char** words) {
   addRun(app, options);
   addMark(app, options);
   addReplay(app, options);
+  addVerify(app, options);
+  addExport(app, options);
+  addSeal(app, options);
+  addErase(app, options);
+  addKey(app, options);
   addTrace(app, options);
   addFaults(app, options);
   if (const auto code = parse(app, output, count, words)) return *code;

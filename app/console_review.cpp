@@ -21,8 +21,12 @@ void putSheet(const Context& context, const marking::MarkSheet& sheet, bool as_j
 }
 
 int runMark(const Context& context, const MarkOptions& options) {
+  std::error_code unknown;
+  const bool is_one = options.sessions.size() == 1 && !options.out &&
+                      !std::filesystem::is_directory(options.sessions.front(), unknown);
+  if (!is_one) return runMarkMany(context, options);
   try {
-    const session::Store store(options.session);
+    const session::Store store(options.sessions.front());
     const session::Remarked marked = session::markAgain(store);
     putSheet(context, marked.sheet, options.json);
     if (!marked.complete)

@@ -72,7 +72,10 @@ int runRun(const Context& context, const RunOptions& options) {
   const session::SessionHeader header = makeHeader(*exercise, options);
   std::unique_ptr<session::Recorder> recorder;
   try {
-    if (options.record) recorder = std::make_unique<session::Recorder>(*options.record, header);
+    session::RecorderOptions recording;
+    recording.seals = options.seals;
+    if (options.record)
+      recorder = std::make_unique<session::Recorder>(*options.record, header, recording);
   } catch (const session::SessionError& error) {
     context.output.fault(error.what());
     return kBadInput;

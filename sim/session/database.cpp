@@ -92,6 +92,15 @@ void setLimits(sqlite3* database) {
   sqlite3_limit(database, SQLITE_LIMIT_WORKER_THREADS, 0);
 }
 
+// Whatever is in the file's schema does nothing by itself.
+void hold(sqlite3* database) {
+  sqlite3_db_config(database, SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
+  sqlite3_db_config(database, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0, nullptr);
+  sqlite3_db_config(database, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
+  sqlite3_db_config(database, SQLITE_DBCONFIG_ENABLE_VIEW, 0, nullptr);
+  sqlite3_db_config(database, SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0, nullptr);
+}
+
 }  // namespace
 
 void Statement::Finalize::operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
@@ -192,17 +201,23 @@ Database Database::openForWriting(const std::filesystem::path& file) {
   return {file.string(), file.string(), SQLITE_OPEN_READWRITE};
 }
 
+Database Database::openOwnCopy(const std::filesystem::path& file, std::string name) {
+  Database database(file.string(), std::move(name), SQLITE_OPEN_READWRITE);
+  hold(database.handle());
+  database.run("PRAGMA journal_mode = MEMORY");
+  database.run("PRAGMA synchronous = OFF");
+  database.run("PRAGMA secure_delete = ON");
+  database.run("PRAGMA temp_store = MEMORY");
+  return database;
+}
+
 Database Database::openUntrusted(const std::filesystem::path& file, std::string name,
                                  bool has_journal) {
   Database database(has_journal ? file.string() : immutableUri(file.string()), std::move(name),
                     SQLITE_OPEN_READONLY | (has_journal ? 0 : SQLITE_OPEN_URI));
   sqlite3* raw = database.handle();
   setLimits(raw);
-  sqlite3_db_config(raw, SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
-  sqlite3_db_config(raw, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0, nullptr);
-  sqlite3_db_config(raw, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
-  sqlite3_db_config(raw, SQLITE_DBCONFIG_ENABLE_VIEW, 0, nullptr);
-  sqlite3_db_config(raw, SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0, nullptr);
+  hold(raw);
   database.run("PRAGMA cell_size_check = ON");
   database.run("PRAGMA mmap_size = 0");
   database.run("PRAGMA query_only = ON");

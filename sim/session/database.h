@@ -57,6 +57,9 @@ class Database {
   static Database create(const std::filesystem::path& file, std::string name);
   /// An existing file of our own making, to go on writing.
   static Database openForWriting(const std::filesystem::path& file);
+  /// A copy nobody else knows of, to change it: nothing in its schema acts by itself, what is
+  /// deleted is overwritten, and no journal is written, since a copy that fails is thrown away.
+  static Database openOwnCopy(const std::filesystem::path& file, std::string name);
   /// Somebody else's file, taken as hostile input: read-only, defensive mode, no trust in its
   /// schema, cell sizes checked, low limits, and nothing but reading allowed. With `has_journal`
   /// SQLite reads the journal that lies beside it as well (an unclosed session) and may put an

@@ -56,7 +56,8 @@ struct SourceText {
 };
 
 /// Who took part. Kept in a table of its own, outside the chain of check values, so that it can be
-/// erased on request without harm to the rest.
+/// erased on request without harm to the rest; the chain holds a mark of each (schema.h), so that
+/// another name is noticed.
 struct Person {
   std::string role;  ///< "trainee", "instructor", "assessor"
   std::string name;
@@ -71,6 +72,8 @@ struct SessionHeader {
   std::uint64_t seed = 0;       ///< that drew the hidden conditions
   /// Chosen for this run instead of the scenario's own; empty: the scenario's.
   std::optional<scenario::Mode> mode;
+  /// The mode it is run in, chosen or not; empty in a file of format 1.
+  std::optional<scenario::Mode> run_mode;
   std::vector<SourceText> sources;
   std::vector<Person> people;
   bool operator==(const SessionHeader&) const = default;

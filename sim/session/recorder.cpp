@@ -3,10 +3,12 @@
 
 #include <condition_variable>
 #include <mutex>
+#include <optional>
 #include <thread>
 #include <variant>
 #include <vector>
 
+#include "session/seal.h"
 #include "session/session_error.h"
 #include "session/session_writer.h"
 
@@ -23,11 +25,20 @@ std::int64_t tickOf(const Event& event) {
   return std::visit([](const auto& e) { return e.tick; }, event);
 }
 
+std::optional<SigningKey> makeKey(const SessionHeader& header, const RecorderOptions& options) {
+  if (!options.seals && header.run_mode != scenario::Mode::kAssessment) return std::nullopt;
+  return SigningKey::loadOrMake(options.key_folder.empty() ? userDataFolder() : options.key_folder);
+}
+
 }  // namespace
 
 struct Recorder::Impl {
-  Impl(const std::filesystem::path& file, const SessionHeader& header, const RecorderOptions& given)
-      : options(given), writer(file, header, given.size_limit_bytes) {
+  Impl(const std::filesystem::path& place, const SessionHeader& header,
+       const RecorderOptions& given)
+      : file(place),
+        options(given),
+        key(makeKey(header, given)),
+        writer(place, header, given.size_limit_bytes) {
     thread = std::thread([this] { writeUntilStopped(); });
   }
 
@@ -95,7 +106,10 @@ struct Recorder::Impl {
     if (thread.joinable()) thread.join();
   }
 
+  std::filesystem::path file;
   RecorderOptions options;
+  std::optional<SigningKey>
+      key;               // when it is to be sealed; before the file, which is not made without
   SessionWriter writer;  // the writer thread's alone while it runs
   mutable std::mutex mutex;
   std::condition_variable work, room;
@@ -122,6 +136,7 @@ void Recorder::close(const Closing& closing) {
   if (!impl_->fault.empty()) throw SessionError(impl_->fault);
   try {
     impl_->writer.finish(closing);
+    if (impl_->key) sealSession(impl_->file, *impl_->key, SealHow::kWhenItEnded);
   } catch (const SessionError& error) {
     impl_->fault = error.what();
     throw;

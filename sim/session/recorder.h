@@ -25,13 +25,18 @@ namespace cabwright::session {
 struct RecorderOptions {
   std::int64_t size_limit_bytes = 0;  ///< 0: as much as the disk holds
   std::chrono::milliseconds commit_every{250};
+  /// Seal the session when it ends (seal.h). One that is run in assessment always is.
+  bool seals = false;
+  /// Where the station's key is kept; empty: the user's data folder (signing_key.h).
+  std::filesystem::path key_folder{};
 };
 
 class Recorder final : public Witness {
  public:
   /// Makes the file, which must not exist yet. It appears under its name only when it is complete
   /// and opens; a process killed before that leaves no session, and there is none to lose.
-  /// Throws SessionError: the file exists, the folder is missing or cannot be written, no room.
+  /// Throws SessionError: the file exists, the folder is missing or cannot be written, no room; or
+  /// it is to be sealed and there is no key to do it with.
   Recorder(const std::filesystem::path& file, const SessionHeader& header,
            const RecorderOptions& options = {});
   /// Without a close(), writes what is waiting and leaves the session marked as cut off.
@@ -44,8 +49,9 @@ class Recorder final : public Witness {
   void seeAction(const TimedAction& action) override;
   void seeHash(const StateHash& hash) override;
 
-  /// Writes the end, folds the journal into the file and closes it: one file is left. Throws
-  /// SessionError when anything could not be written, now or before.
+  /// Writes the end, folds the journal into the file, closes it and seals it if it is to be sealed:
+  /// one file is left. Throws SessionError when anything could not be written, now or before; what
+  /// was recorded is there all the same, and can be sealed later when only the seal is missing.
   void close(const Closing& closing);
 
   /// Why nothing is recorded any more, in one line; empty while all is well.

@@ -35,6 +35,11 @@ std::optional<Difference> takeAll(Run& run, const std::vector<TimedAction>& acti
   return std::nullopt;
 }
 
+// As it is recorded; format 1 kept the names on it.
+std::string sheetToKeep(const Store& store, const marking::MarkSheet& sheet) {
+  return store.formatVersion() < 2 ? sheetText(sheet) : makeClosing(0, "", sheet).sheet_json;
+}
+
 // A recorded sheet has the keys of its time.
 bool saysTheSame(const nlohmann::json& recorded, const nlohmann::json& now) {
   if (recorded.is_object() && now.is_object()) {
@@ -55,6 +60,7 @@ bool saysTheSame(const nlohmann::json& recorded, const nlohmann::json& now) {
 
 bool isSameSheet(const std::string& recorded, const std::string& now) {
   if (recorded == now) return true;
+  if (recorded.size() > 8 * now.size() + 100'000) return false;  // not worth taking apart
   const auto before = nlohmann::json::parse(recorded, nullptr, false);
   return !before.is_discarded() && saysTheSame(before, nlohmann::json::parse(now));
 }
@@ -81,8 +87,7 @@ Remarked markAgain(const Store& store) {
   head.last_tick = store.lastTick();
   marked.sheet = witness.makeSheet(head);
   if (const auto& closing = store.closing())
-    marked.as_recorded = isSameSheet(
-        closing->sheet_json, makeClosing(closing->tick, closing->reason, marked.sheet).sheet_json);
+    marked.as_recorded = isSameSheet(closing->sheet_json, sheetToKeep(store, marked.sheet));
   return marked;
 }
 

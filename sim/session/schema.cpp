@@ -5,58 +5,85 @@
 
 namespace cabwright::session {
 
-void addSource(Chain& chain, const SourceText& source) {
-  chain.add(std::string_view(source.role));
-  chain.add(std::string_view(source.name));
-  chain.add(std::string_view(source.text));
+std::vector<SchemaEntry> schemaOf(int version) {
+  std::vector<SchemaEntry> all(kSharedSchema.begin(), kSharedSchema.end());
+  if (version < 2)
+    all.insert(all.end(), kOldSchema.begin(), kOldSchema.end());
+  else
+    all.insert(all.end(), kNewSchema.begin(), kNewSchema.end());
+  return all;
 }
 
-void addSignal(Chain& chain, std::int64_t id, std::string_view name, std::string_view unit) {
-  chain.add(id);
-  chain.add(name);
-  chain.add(unit);
+void addAbout(RowChain& chain, std::string_view key, std::string_view value) {
+  Payload& row = chain.begin();
+  row.add(key);
+  row.add(value);
+  chain.endHead('A');
 }
 
-// The first byte keeps the kinds apart.
-void addAction(Chain& chain, std::int64_t seq, const TimedAction& action, std::string_view text) {
-  chain.add(std::uint8_t{'a'});
-  chain.add(seq);
-  chain.add(action.tick);
-  chain.add(action.number);
-  chain.add(static_cast<std::uint8_t>(action.scheduled ? 1 : 0));
-  chain.add(text);
+void addSource(RowChain& chain, const SourceText& source) {
+  Payload& row = chain.begin();
+  row.add(std::string_view(source.role));
+  row.add(std::string_view(source.name));
+  row.add(std::string_view(source.text));
+  chain.endHead('S');
 }
 
-void addFrame(Chain& chain, std::int64_t seq, std::int64_t tick, bool is_key,
+void addSignal(RowChain& chain, std::int64_t id, std::string_view name, std::string_view unit) {
+  Payload& row = chain.begin();
+  row.add(id);
+  row.add(name);
+  row.add(unit);
+  chain.endHead('G');
+}
+
+void addAction(RowChain& chain, std::int64_t seq, const TimedAction& action,
+               std::string_view text) {
+  Payload& row = chain.begin();
+  row.add(action.number);
+  row.add(static_cast<std::uint8_t>(action.scheduled ? 1 : 0));
+  row.add(text);
+  chain.endRow('a', seq, action.tick);
+}
+
+void addFrame(RowChain& chain, std::int64_t seq, std::int64_t tick, bool is_key,
               std::span<const std::uint8_t> data) {
-  chain.add(static_cast<std::uint8_t>(is_key ? 'k' : 'f'));
-  chain.add(seq);
-  chain.add(tick);
-  chain.add(data);
+  chain.begin().add(data);
+  chain.endRow(is_key ? 'k' : 'f', seq, tick);
 }
 
-void addState(Chain& chain, std::int64_t seq, const StateHash& state) {
-  chain.add(std::uint8_t{'s'});
-  chain.add(seq);
-  chain.add(state.tick);
-  chain.add(std::bit_cast<std::int64_t>(state.hash));
+void addState(RowChain& chain, std::int64_t seq, const StateHash& state) {
+  chain.begin().add(std::bit_cast<std::int64_t>(state.hash));
+  chain.endRow('s', seq, state.tick);
 }
 
-void addClosing(Chain& chain, std::int64_t seq, const Closing& closing) {
-  chain.add(std::uint8_t{'c'});
-  chain.add(seq);
-  chain.add(closing.tick);
-  chain.add(std::string_view(closing.reason));
-  chain.add(static_cast<std::uint8_t>(closing.passed ? 1 : 0));
-  chain.add(std::string_view(closing.sheet_json));
-  for (const VerdictRow& row : closing.verdicts) {
-    chain.add(std::string_view(row.rule));
-    chain.add(std::string_view(row.verdict));
-    chain.add(row.tick);
-    chain.add(row.margin ? std::bit_cast<std::int64_t>(*row.margin) : std::int64_t{-1});
-    chain.add(std::string_view(row.unit));
-    chain.add(std::string_view(row.reason));
+void addClosing(RowChain& chain, std::int64_t seq, const Closing& closing) {
+  Payload& row = chain.begin();
+  row.add(std::string_view(closing.reason));
+  row.add(static_cast<std::uint8_t>(closing.passed ? 1 : 0));
+  row.add(std::string_view(closing.sheet_json));
+  for (const VerdictRow& verdict : closing.verdicts) {
+    row.add(std::string_view(verdict.rule));
+    row.add(std::string_view(verdict.verdict));
+    row.add(verdict.tick);
+    row.add(verdict.margin ? std::bit_cast<std::int64_t>(*verdict.margin) : std::int64_t{-1});
+    row.add(std::string_view(verdict.unit));
+    row.add(std::string_view(verdict.reason));
   }
+  chain.endRow('c', seq, closing.tick);
+}
+
+bool fits(const Person& person) { return person.role.size() + person.name.size() <= 10'000; }
+
+Digest calcPersonMark(const Salt& salt, const Person& person) {
+  static constexpr std::string_view kMagic("Cabwright person 2\0", 19);
+  return Sha256()
+      .add(kMagic)
+      .add(salt)
+      .add(static_cast<std::int64_t>(person.role.size()))
+      .add(std::string_view(person.role))
+      .add(std::string_view(person.name))
+      .finish();
 }
 
 }  // namespace cabwright::session

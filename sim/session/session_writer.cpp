@@ -57,14 +57,22 @@ void publish(const fs::path& hidden, const fs::path& file) {
   failWith(file, why);
 }
 
-std::string toHex(std::uint64_t number) {
-  static constexpr char kDigits[] = "0123456789abcdef";
-  std::string text(16, '0');
-  for (std::size_t i = 16; i-- > 0; number >>= 4) text[i] = kDigits[number & 0xfU];
-  return text;
+// The names, each with its mark for the head.
+std::map<std::string, std::string> writePeople(Database& database, const SessionHeader& header) {
+  std::map<std::string, std::string> marks;
+  Statement put(database, "INSERT INTO person(id, role, name, salt) VALUES(?1, ?2, ?3, ?4)");
+  std::int64_t id = 0;
+  for (const Person& person : header.people) {
+    if (!fits(person)) throw SessionError(database.name() + ": a name is longer than any");
+    const Salt salt = makeSalt();
+    put.bind(1, ++id).bind(2, std::string_view(person.role)).bind(3, std::string_view(person.name));
+    put.bind(4, salt).run();
+    marks.emplace("person_" + std::to_string(id), toHex(calcPersonMark(salt, person)));
+  }
+  return marks;
 }
 
-void writeAbout(Database& database, Chain& chain, const SessionHeader& header) {
+void writeAbout(Database& database, RowChain& chain, const SessionHeader& header) {
   std::map<std::string, std::string> about{
       {"frame_ticks", std::to_string(kFrameTicks)},
       {"program_version", header.program_version},
@@ -75,15 +83,16 @@ void writeAbout(Database& database, Chain& chain, const SessionHeader& header) {
       {"ticks_per_second", std::to_string(kTicksPerSecond)},
   };
   if (header.mode) about.emplace("mode", scenario::wordOf(*header.mode));
+  if (header.run_mode) about.emplace("run_mode", scenario::wordOf(*header.run_mode));
+  about.merge(writePeople(database, header));
   Statement put(database, "INSERT INTO about(key, value) VALUES(?1, ?2)");
   for (const auto& [key, value] : about) {
-    chain.add(std::string_view(key));
-    chain.add(std::string_view(value));
+    addAbout(chain, key, value);
     put.bind(1, std::string_view(key)).bind(2, std::string_view(value)).run();
   }
 }
 
-void writeTexts(Database& database, Chain& chain, const SessionHeader& header) {
+void writeTexts(Database& database, RowChain& chain, const SessionHeader& header) {
   Statement put_source(database, "INSERT INTO source(id, role, name, text) VALUES(?1, ?2, ?3, ?4)");
   std::int64_t id = 0;
   for (const SourceText& source : header.sources) {
@@ -97,29 +106,26 @@ void writeTexts(Database& database, Chain& chain, const SessionHeader& header) {
     addSignal(chain, id, signal.name, signal.unit);
     put_signal.bind(1, id++).bind(2, signal.name).bind(3, signal.unit).run();
   }
-  Statement put_person(database, "INSERT INTO person(role, name) VALUES(?1, ?2)");
-  for (const Person& person : header.people)
-    put_person.bind(1, std::string_view(person.role)).bind(2, std::string_view(person.name)).run();
 }
 
 // Everything that stands before the first event, in one go.
-void writeHeader(Database& database, Chain& chain, const SessionHeader& header) {
+void writeHeader(Database& database, RowChain& chain, const SessionHeader& header) {
   database.run("PRAGMA page_size = 4096");
   database.run("PRAGMA application_id = " + std::to_string(kApplicationId));
   database.run("PRAGMA user_version = " + std::to_string(kFormatVersion));
-  // From the first byte on, and for good: a change of journal mode is the one moment at which a
-  // killed process would leave a file that only a writer can put right.
+  // From the first byte on, and to the end: while a session is recorded, a change of journal mode
+  // would be the one moment at which a killed process leaves a file that only a writer puts right.
   database.run("PRAGMA journal_mode = WAL");
   database.run("BEGIN");
-  for (const SchemaEntry& entry : kSchema) database.run(std::string(entry.sql));
+  for (const SchemaEntry& entry : schemaOf(kFormatVersion)) database.run(std::string(entry.sql));
   writeAbout(database, chain, header);
   writeTexts(database, chain, header);
   Statement put(database, "INSERT INTO about(key, value) VALUES('chain', ?1)");
-  put.bind(1, std::string_view(toHex(chain.value()))).run();
+  put.bind(1, std::string_view(chain.text())).run();
   database.run("COMMIT");
 }
 
-Database makeFile(const fs::path& file, Chain& chain, const SessionHeader& header) {
+Database makeFile(const fs::path& file, RowChain& chain, const SessionHeader& header) {
   checkPlace(file);
   fs::path hidden = file;
   hidden.replace_filename(fmt::format(".{}.{}", file.filename().string(), ::getpid()));
@@ -142,7 +148,7 @@ Database makeFile(const fs::path& file, Chain& chain, const SessionHeader& heade
 
 SessionWriter::SessionWriter(const fs::path& file, const SessionHeader& header,
                              std::int64_t size_limit_bytes)
-    : database_(makeFile(file, chain_, header)) {
+    : chain_(kFormatVersion, header.session_id), database_(makeFile(file, chain_, header)) {
   database_.run("PRAGMA synchronous = NORMAL");
   if (size_limit_bytes > 0) database_.limitSize(size_limit_bytes);
   prepare();
@@ -228,6 +234,7 @@ void SessionWriter::finish(const Closing& closing) {
   try {
     database_.run("PRAGMA synchronous = FULL");
     database_.run("PRAGMA wal_checkpoint(TRUNCATE)");
+    database_.run("PRAGMA journal_mode = DELETE");
   } catch (const SessionError&) {
     return;
   }

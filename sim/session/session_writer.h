@@ -7,9 +7,9 @@
 #include <filesystem>
 #include <optional>
 
-#include "session/chain.h"
 #include "session/database.h"
 #include "session/record.h"
+#include "session/row_chain.h"
 
 namespace cabwright::session {
 
@@ -36,7 +36,7 @@ class SessionWriter {
  private:
   void prepare();
   void writeClosing(const Closing& closing);
-  Chain chain_;  // before the file: writing its header starts the chain
+  RowChain chain_;  // before the file: writing its header starts the chain
   Database database_;
   std::optional<Statement> put_frame_, put_action_, put_state_;
   std::int64_t seq_ = 0;

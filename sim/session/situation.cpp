@@ -72,6 +72,7 @@ SessionHeader makeHeader(const Situation& situation, std::uint64_t seed,
   header.started_utc = currentUtc();
   header.scenario = situation.loaded.scenario.title;
   header.seed = seed;
+  header.run_mode = situation.loaded.scenario.mode;
   for (const auto& source : situation.loaded.sources)
     header.sources.push_back({source.role,
                               source.role == "scenario" ? shortName(source.name) : source.name,
@@ -82,7 +83,7 @@ SessionHeader makeHeader(const Situation& situation, std::uint64_t seed,
 void chooseMode(Situation& situation, SessionHeader& header, std::optional<scenario::Mode> mode) {
   scenario::Scenario& scenario = situation.loaded.scenario;
   if (!mode || *mode == scenario.mode) return;
-  header.mode = mode;
+  header.mode = header.run_mode = mode;
   scenario::chooseMode(scenario, *mode);
 }
 
@@ -139,13 +140,19 @@ MarkingTerms makeTerms(const Situation& situation, const scenario::Setup& setup)
   return terms;
 }
 
+std::string sheetText(const marking::MarkSheet& sheet) {
+  return marking::sheetToJson(sheet).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+}
+
 Closing makeClosing(std::int64_t tick, const std::string& reason, const marking::MarkSheet& sheet) {
   Closing closing;
   closing.tick = tick;
   closing.reason = reason;
   closing.passed = sheet.decision.passed;
-  closing.sheet_json =
-      marking::sheetToJson(sheet).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+  // Names stand in a table of their own, from where they can be erased.
+  marking::MarkSheet nameless = sheet;
+  nameless.head.trainee = nameless.head.instructor = nameless.head.assessor = "";
+  closing.sheet_json = sheetText(nameless);
   for (const marking::SheetLine& line : sheet.lines)
     closing.verdicts.push_back({line.id, line.verdictText(), line.verdict.tick, line.verdict.margin,
                                 line.verdict.unit, line.verdict.reason});

@@ -53,7 +53,10 @@ void addScript(SessionHeader& header, const scenario::Script& script);
 /// What a marker needs. The setup is that of the session's seed.
 [[nodiscard]] MarkingTerms makeTerms(const Situation& situation, const scenario::Setup& setup);
 
-/// The end of a session with its sheet.
+/// A sheet as sessions keep it: JSON on one line.
+[[nodiscard]] std::string sheetText(const marking::MarkSheet& sheet);
+
+/// The end of a session with its sheet, which is kept without the names of people.
 [[nodiscard]] Closing makeClosing(std::int64_t tick, const std::string& reason,
                                   const marking::MarkSheet& sheet);
 

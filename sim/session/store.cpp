@@ -48,21 +48,39 @@ std::unique_ptr<ReadableCopy> copyIfNeeded(const fs::path& file) {
   return needsCopyToRead(file) ? std::make_unique<ReadableCopy>(file) : nullptr;
 }
 
+LoadedHeader loadChecked(Database& database, int version) {
+  checkInside(database, version);
+  return loadHeader(database, version);
+}
+
 }  // namespace
 
 struct Store::Impl {
   explicit Impl(const fs::path& file)
       : name(file.string()),
         copy(copyIfNeeded(file)),
-        database(Database::openUntrusted(copy ? copy->copy(file) : file, name, hasJournal(file))) {
-    checkInside(database);
-    loaded = loadHeader(database);
+        version(readFormatVersion(file)),
+        database(Database::openUntrusted(copy ? copy->copy(file) : file, name, hasJournal(file))),
+        loaded(loadChecked(database, version)) {
+    if (version >= 2) {
+      seal = loadSeal(database);
+      review = loadReview(database, loaded.known_people);
+      checkPeople();
+    }
     closing = loadClosing(database, closing_seq, closing_chain);
     std::array<bool, unit::kSignalCount> present{};
     for (const auto& signal : loaded.signals)
       if (signal) present[static_cast<std::size_t>(*signal)] = true;
     for (const unit::SignalInfo& info : unit::signalTable())
       if (!present[static_cast<std::size_t>(info.id)]) missing.push_back(info.id);
+  }
+
+  // Nobody is named there who neither took part nor added anything.
+  void checkPeople() const {
+    for (const KnownPerson& known : loaded.known_people)
+      if (!known.took_part &&
+          std::ranges::find(review, known.id, &ReviewRow::person) == review.end())
+        throw SessionError(name + ": damaged: somebody is named who has no part in it");
   }
 
   // Recorded values into a frame of this program.
@@ -73,8 +91,11 @@ struct Store::Impl {
 
   std::string name;
   std::unique_ptr<ReadableCopy> copy;
+  int version;
   Database database;
   LoadedHeader loaded;
+  std::optional<Seal> seal;
+  std::vector<ReviewRow> review;
   std::optional<Closing> closing;
   std::int64_t closing_seq = 0, closing_chain = 0;
   std::vector<unit::Signal> missing;
@@ -114,8 +135,15 @@ struct Store::Reader::Impl {
     tick = at;
   }
 
+  bool takeFlag(const Statement& row, int column) const {
+    const std::int64_t flag = row.integer(column);
+    if (flag != 0 && flag != 1)
+      fail("damaged: " + std::to_string(flag) + " where there is yes or no");
+    return flag == 1;
+  }
+
   unit::Frame takeFrame(Statement& row) {
-    const bool is_key = row.integer(2) != 0;
+    const bool is_key = takeFlag(row, 2);
     const auto data = row.bytes(3);
     addFrame(chain, seq, row.integer(1), is_key, data);
     checkChain(row.integer(4));
@@ -131,7 +159,7 @@ struct Store::Reader::Impl {
   }
 
   TimedAction takeAction(const Statement& row) {
-    TimedAction timed{row.integer(1), row.integer(2), row.integer(3) != 0, {}};
+    TimedAction timed{row.integer(1), row.integer(2), takeFlag(row, 3), {}};
     const std::string text = row.text(4);
     addAction(chain, seq, timed, text);
     checkChain(row.integer(5));
@@ -159,7 +187,10 @@ struct Store::Reader::Impl {
       if (rows->more)
         fail("missing or doubled (another is numbered " +
              std::to_string(rows->statement.integer(0)) + ")");
-    if (!store.closing) return;
+    if (!store.closing) {
+      --seq;
+      return;
+    }
     if (store.closing_seq != seq) fail("missing");
     addClosing(chain, seq, *store.closing);
     checkChain(store.closing_chain);
@@ -190,7 +221,7 @@ struct Store::Reader::Impl {
   }
 
   Store::Impl& store;
-  Chain chain;
+  RowChain chain;
   std::vector<float> values;
   Rows frames, actions, states;
   std::int64_t seq = 0, tick = 0, number = 0;
@@ -205,6 +236,10 @@ Store& Store::operator=(Store&&) noexcept = default;
 const SessionHeader& Store::header() const { return impl_->loaded.header; }
 const std::optional<Closing>& Store::closing() const { return impl_->closing; }
 const std::string& Store::name() const { return impl_->name; }
+int Store::formatVersion() const { return impl_->version; }
+std::size_t Store::erasedPeople() const { return impl_->loaded.erased_people; }
+const std::optional<Seal>& Store::seal() const { return impl_->seal; }
+const std::vector<ReviewRow>& Store::review() const { return impl_->review; }
 const std::vector<unit::Signal>& Store::missingSignals() const { return impl_->missing; }
 
 Store::Reader::Reader(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
@@ -212,6 +247,7 @@ Store::Reader::~Reader() = default;
 Store::Reader::Reader(Reader&&) noexcept = default;
 Store::Reader& Store::Reader::operator=(Reader&&) noexcept = default;
 std::optional<RecordedEvent> Store::Reader::next() { return impl_->next(); }
+ChainEnd Store::Reader::chainEnd() const { return {impl_->seq, impl_->chain.digest()}; }
 
 Store::Reader Store::read() const { return Reader(std::make_unique<Reader::Impl>(*impl_)); }
 
@@ -222,6 +258,12 @@ void Store::show(Witness& witness) const {
     if (const auto* action = std::get_if<TimedAction>(&*event)) witness.seeAction(*action);
     if (const auto* hash = std::get_if<StateHash>(&*event)) witness.seeHash(*hash);
   }
+}
+
+ChainEnd Store::readChainEnd() const {
+  Reader reader = read();
+  while (reader.next()) continue;
+  return reader.chainEnd();
 }
 
 std::vector<TimedAction> Store::readActions() const {

@@ -13,10 +13,18 @@
 #include <vector>
 
 #include "session/record.h"
+#include "session/review_row.h"
+#include "session/seal.h"
 
 namespace cabwright::session {
 
 using RecordedEvent = std::variant<unit::Frame, TimedAction, StateHash>;
+
+/// Where a chain ends: how many rows there are, and its value after the last.
+struct ChainEnd {
+  std::int64_t count = 0;
+  Digest last{};  ///< all zero in format 1
+};
 
 class Store {
  public:
@@ -32,6 +40,13 @@ class Store {
   /// Empty when the session was cut off.
   [[nodiscard]] const std::optional<Closing>& closing() const;
   [[nodiscard]] const std::string& name() const;
+  [[nodiscard]] int formatVersion() const;
+  /// How many of those who took part have been erased from the table of people.
+  [[nodiscard]] std::size_t erasedPeople() const;
+
+  /// The seal and what was added after it, as they stand: verifySession() says whether they hold.
+  [[nodiscard]] const std::optional<Seal>& seal() const;
+  [[nodiscard]] const std::vector<ReviewRow>& review() const;
 
   /// Signals this program knows and the recording does not have: their value is 0 in every frame.
   [[nodiscard]] const std::vector<unit::Signal>& missingSignals() const;
@@ -42,6 +57,8 @@ class Store {
     /// Empty after the last event. Throws SessionError at the first row that does not fit: damaged,
     /// missing, doubled, out of order; the events before it are good.
     [[nodiscard]] std::optional<RecordedEvent> next();
+    /// After the row given last, and after the end that of the closing.
+    [[nodiscard]] ChainEnd chainEnd() const;
     ~Reader();
     Reader(Reader&&) noexcept;
     Reader& operator=(Reader&&) noexcept;
@@ -56,6 +73,9 @@ class Store {
 
   /// Shows a witness the whole session. Throws as Reader::next.
   void show(Witness& witness) const;
+
+  /// Reads all of it for its chain alone. Throws as Reader::next.
+  [[nodiscard]] ChainEnd readChainEnd() const;
 
   /// All actions in order. Throws as Reader::next.
   [[nodiscard]] std::vector<TimedAction> readActions() const;

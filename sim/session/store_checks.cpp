@@ -38,9 +38,10 @@ void checkHead(const std::string& name, const std::array<char, 100>& head) {
   if (bigEndian(head, 68) != static_cast<std::uint32_t>(kApplicationId))
     throw SessionError(name + ": a database, but not a session of this program");
   const std::uint32_t version = bigEndian(head, 60);
-  if (version != static_cast<std::uint32_t>(kFormatVersion))
-    throw SessionError(name + ": session format " + std::to_string(version) +
-                       ", this program reads format " + std::to_string(kFormatVersion));
+  if (version < static_cast<std::uint32_t>(kOldestFormat) ||
+      version > static_cast<std::uint32_t>(kFormatVersion))
+    throw SessionError(fmt::format("{}: session format {}, this program reads formats {} to {}",
+                                   name, version, kOldestFormat, kFormatVersion));
 }
 
 std::int64_t toNumber(const std::string& file, const std::string& key, const std::string& text) {
@@ -51,16 +52,27 @@ std::int64_t toNumber(const std::string& file, const std::string& key, const std
   return static_cast<std::int64_t>(number);
 }
 
-void loadAbout(Database& database, LoadedHeader& loaded, std::string& header_chain) {
-  std::map<std::string, std::string> about;
-  Statement rows(database, "SELECT key, value FROM about ORDER BY key LIMIT 100");
+using About = std::map<std::string, std::string>;
+
+About readAbout(Database& database) {
+  About about;
+  Statement rows(database, "SELECT key, value FROM about ORDER BY key LIMIT 200");
   while (rows.step()) about[rows.text(0)] = rows.text(1);
-  header_chain = about["chain"];
+  return about;
+}
+
+std::optional<scenario::Mode> readMode(const About& about, const std::string& file,
+                                       const std::string& key) {
+  const auto word = about.find(key);
+  if (word == about.end()) return std::nullopt;
+  const auto mode = scenario::findMode(word->second);
+  if (!mode) throw SessionError(file + ": recorded in a mode this program does not know");
+  return mode;
+}
+
+void loadAbout(Database& database, LoadedHeader& loaded, About about) {
   about.erase("chain");
-  for (const auto& [key, value] : about) {
-    loaded.chain.add(std::string_view(key));
-    loaded.chain.add(std::string_view(value));
-  }
+  for (const auto& [key, value] : about) addAbout(loaded.chain, key, value);
   const std::string& file = database.name();
   for (const char* key : {"frame_ticks", "program_version", "scenario", "seed", "session_id",
                           "started_utc", "ticks_per_second"})
@@ -73,14 +85,52 @@ void loadAbout(Database& database, LoadedHeader& loaded, std::string& header_cha
   header.started_utc = about["started_utc"];
   header.scenario = about["scenario"];
   header.seed = static_cast<std::uint64_t>(toNumber(file, "seed", about["seed"]));
-  if (const auto mode = about.find("mode"); mode != about.end()) {
-    header.mode = scenario::findMode(mode->second);
-    if (!header.mode) throw SessionError(file + ": recorded in a mode this program does not know");
+  header.mode = readMode(about, file, "mode");
+  header.run_mode = readMode(about, file, "run_mode");
+}
+
+// Who is named has the mark that the chain holds; who is not named any more was erased.
+void loadPeople(Database& database, LoadedHeader& loaded, const About& about) {
+  Statement people(database, "SELECT id, role, name, salt FROM person ORDER BY id LIMIT 1000");
+  std::size_t named = 0;
+  while (people.step()) {
+    KnownPerson known{people.integer(0), {people.text(1), people.text(2)}, {}, false};
+    if (!fits(known.person)) throw SessionError(database.name() + ": holds a name longer than any");
+    Salt salt{};
+    const auto bytes = people.bytes(3);
+    if (bytes.size() != salt.size())
+      throw SessionError(database.name() + ": damaged: a name without its salt");
+    std::ranges::copy(bytes, salt.begin());
+    known.mark = calcPersonMark(salt, known.person);
+    if (const auto mark = about.find("person_" + std::to_string(known.id)); mark != about.end()) {
+      if (mark->second != toHex(known.mark))
+        throw SessionError(database.name() + ": damaged: a name at its head was changed");
+      loaded.header.people.push_back(known.person);
+      known.took_part = true;
+      ++named;
+    }
+    loaded.known_people.push_back(std::move(known));
   }
+  const auto marks = std::ranges::count_if(
+      about, [](const auto& entry) { return entry.first.starts_with("person_"); });
+  loaded.erased_people = static_cast<std::size_t>(marks) - named;
+}
+
+void loadOldPeople(Database& database, LoadedHeader& loaded) {
+  Statement people(database, "SELECT role, name FROM person ORDER BY rowid LIMIT 100");
+  while (people.step()) loaded.header.people.push_back({people.text(0), people.text(1)});
+}
+
+// An SQLite integer that stands for yes or no.
+bool toFlag(const Database& database, std::int64_t number) {
+  if (number != 0 && number != 1)
+    throw SessionError(database.name() + ": damaged: " + std::to_string(number) +
+                       " where there is yes or no");
+  return number == 1;
 }
 
 void loadSources(Database& database, LoadedHeader& loaded) {
-  Statement rows(database, "SELECT role, name, text FROM source ORDER BY id");
+  Statement rows(database, "SELECT role, name, text, id FROM source ORDER BY id");
   std::size_t bytes = 0;
   while (rows.step()) {
     SourceText source{rows.text(0), rows.text(1), rows.text(2)};
@@ -89,9 +139,9 @@ void loadSources(Database& database, LoadedHeader& loaded) {
       throw SessionError(database.name() + ": holds more text than any session");
     addSource(loaded.chain, source);
     loaded.header.sources.push_back(std::move(source));
+    if (rows.integer(3) != static_cast<std::int64_t>(loaded.header.sources.size()))
+      throw SessionError(database.name() + ": the list of texts has gaps");
   }
-  Statement people(database, "SELECT role, name FROM person ORDER BY rowid LIMIT 100");
-  while (people.step()) loaded.header.people.push_back({people.text(0), people.text(1)});
 }
 
 void loadSignals(Database& database, LoadedHeader& loaded) {
@@ -137,9 +187,14 @@ void checkOutside(const fs::path& file) {
   checkHead(name, head);
 }
 
+// One laid beside a file that keeps none is somebody else's.
 bool hasJournal(const fs::path& file) {
   std::error_code failed;
-  return fs::file_size(file.string() + "-wal", failed) > 0 && !failed;
+  if (fs::file_size(file.string() + "-wal", failed) == 0 || failed) return false;
+  std::ifstream in(file, std::ios::binary);
+  std::array<char, 20> head{};
+  in.read(head.data(), head.size());
+  return head[19] == 2;
 }
 
 bool needsCopyToRead(const fs::path& file) {
@@ -147,13 +202,22 @@ bool needsCopyToRead(const fs::path& file) {
   return hasJournal(file) && ::access(folder.c_str(), W_OK) != 0;
 }
 
-void checkInside(Database& database) {
+int readFormatVersion(const fs::path& file) {
+  std::ifstream in(file, std::ios::binary);
+  std::array<char, 100> head{};
+  in.read(head.data(), head.size());
+  checkHead(file.string(), head);
+  return static_cast<int>(bigEndian(head, 60));
+}
+
+void checkSchema(Database& database, int version) {
+  const std::vector<SchemaEntry> schema = schemaOf(version);
   std::size_t found = 0;
   {
     Statement rows(database, "SELECT type, name, sql FROM sqlite_schema LIMIT 100");
     while (rows.step()) {
       const std::string type = rows.text(0), name = rows.text(1), sql = rows.text(2);
-      const bool known = std::ranges::any_of(kSchema, [&](const SchemaEntry& entry) {
+      const bool known = std::ranges::any_of(schema, [&](const SchemaEntry& entry) {
         return entry.type == type && entry.name == name && entry.sql == sql;
       });
       if (!known)
@@ -162,24 +226,29 @@ void checkInside(Database& database) {
       ++found;
     }
   }
-  if (found != kSchema.size()) throw SessionError(database.name() + ": tables are missing");
+  if (found != schema.size()) throw SessionError(database.name() + ": tables are missing");
+}
+
+void checkInside(Database& database, int version) {
+  checkSchema(database, version);
   const auto verdict = database.findText("PRAGMA quick_check(1)");
   if (verdict != "ok")
     throw SessionError(database.name() + ": the file is damaged (torn or overwritten)");
 }
 
-LoadedHeader loadHeader(Database& database) {
-  LoadedHeader loaded;
-  std::string stored_chain;
-  loadAbout(database, loaded, stored_chain);
+LoadedHeader loadHeader(Database& database, int version) {
+  const About about = readAbout(database);
+  const auto id = about.find("session_id"), chain = about.find("chain");
+  LoadedHeader loaded{{}, RowChain(version, id == about.end() ? "" : id->second), {}, 0, {}};
+  loadAbout(database, loaded, about);
   loadSources(database, loaded);
   loadSignals(database, loaded);
-  std::array<char, 17> text{};
-  const auto end = std::to_chars(text.data(), text.data() + 16, loaded.chain.value(), 16).ptr;
-  std::string chain(text.data(), end);
-  chain.insert(0, 16 - chain.size(), '0');
-  if (chain != stored_chain)
+  if (chain == about.end() || chain->second != loaded.chain.text())
     throw SessionError(database.name() + ": damaged: the texts at its head were changed");
+  if (version < 2)
+    loadOldPeople(database, loaded);
+  else
+    loadPeople(database, loaded, about);
   return loaded;
 }
 
@@ -190,17 +259,20 @@ std::optional<Closing> loadClosing(Database& database, std::int64_t& seq, std::i
   seq = rows.integer(0);
   closing.tick = rows.integer(1);
   closing.reason = rows.text(2);
-  closing.passed = rows.integer(3) != 0;
+  closing.passed = toFlag(database, rows.integer(3));
   closing.sheet_json = rows.text(4);
   chain = rows.integer(5);
   if (rows.step()) throw SessionError(database.name() + ": contradicts itself: it ends twice");
   Statement verdicts(database,
-                     "SELECT rule, verdict, tick, margin, unit, reason FROM verdict ORDER BY line");
+                     "SELECT rule, verdict, tick, margin, unit, reason, line FROM verdict "
+                     "ORDER BY line");
   while (verdicts.step()) {
     if (closing.verdicts.size() >= kMostVerdicts)
       throw SessionError(database.name() + ": holds more verdicts than any session");
     closing.verdicts.push_back({verdicts.text(0), verdicts.text(1), verdicts.integer(2),
                                 verdicts.real(3), verdicts.text(4), verdicts.text(5)});
+    if (verdicts.integer(6) != static_cast<std::int64_t>(closing.verdicts.size()))
+      throw SessionError(database.name() + ": the list of verdicts has gaps");
   }
   return closing;
 }

@@ -35,7 +35,8 @@ TEST(ConsoleProgram, HelpTeachesWithExamplesAndTheCaution) {
 }
 
 TEST(ConsoleProgram, EveryCommandHasItsOwnHelp) {
-  for (const char* command : {"check", "run", "mark", "replay", "trace", "faults"}) {
+  for (const char* command : {"check", "run", "mark", "replay", "verify", "export", "seal", "erase",
+                              "key", "trace", "faults"}) {
     const Outcome outcome = run({command, "--help"});
     EXPECT_EQ(outcome.code, 0) << command;
     EXPECT_THAT(outcome.out, HasSubstr(command));

@@ -22,7 +22,8 @@ const std::map<std::string, Rooms, std::less<>>& allowed() {
       {"fault", {"unit", "plant", "quantity"}},
       {"scenario", {"fault", "unit", "plant", "quantity"}},
       {"marking", {"unit", "plant", "quantity"}},
-      {"session", {"marking", "scenario", "fault", "unit", "plant", "quantity"}}};
+      {"session", {"marking", "scenario", "fault", "unit", "plant", "quantity"}},
+      {"review", {"session", "marking", "scenario", "fault", "unit", "plant", "quantity"}}};
   return table;
 }
 

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <bit>
-#include <charconv>
 #include <filesystem>
 #include <map>
 #include <string>
@@ -13,26 +12,22 @@
 
 namespace cabwright::session {
 
-inline Chain forgeHeaderChain(Database& database) {
-  Chain chain;
+inline RowChain forgeHeaderChain(Database& database) {
+  RowChain chain(kFormatVersion,
+                 *database.findText("SELECT value FROM about WHERE key = 'session_id'"));
   Statement about(database, "SELECT key, value FROM about WHERE key <> 'chain' ORDER BY key");
-  while (about.step()) {
-    chain.add(std::string_view(about.text(0)));
-    chain.add(std::string_view(about.text(1)));
-  }
+  while (about.step()) addAbout(chain, about.text(0), about.text(1));
   Statement sources(database, "SELECT role, name, text FROM source ORDER BY id");
   while (sources.step()) addSource(chain, {sources.text(0), sources.text(1), sources.text(2)});
   Statement signals(database, "SELECT id, name, unit FROM signal ORDER BY id");
   while (signals.step()) addSignal(chain, signals.integer(0), signals.text(1), signals.text(2));
-  std::string hex(16, '0');
-  for (int i = 0; i < 16; ++i)
-    hex[static_cast<std::size_t>(15 - i)] = "0123456789abcdef"[(chain.value() >> (4 * i)) & 15U];
   Statement put(database, "UPDATE about SET value = ?1 WHERE key = 'chain'");
-  put.bind(1, std::string_view(hex)).run();
+  put.bind(1, std::string_view(chain.text())).run();
   return chain;
 }
 
-inline void forgeRow(Database& database, Chain& chain, std::int64_t seq, const std::string& table) {
+inline void forgeRow(Database& database, RowChain& chain, std::int64_t seq,
+                     const std::string& table) {
   Statement row(database, "SELECT * FROM " + table + " WHERE seq = ?1");
   row.bind(1, seq).step();
   if (table == "action") {
@@ -59,7 +54,7 @@ inline void forgeChain(const std::filesystem::path& file) {
   Database database = Database::openForWriting(file);
   database.run("PRAGMA synchronous = OFF");
   database.run("BEGIN");
-  Chain chain = forgeHeaderChain(database);
+  RowChain chain = forgeHeaderChain(database);
   std::map<std::int64_t, std::string> rows;
   for (const std::string table : {"action", "frame", "state", "closing"}) {
     Statement all(database, "SELECT seq FROM " + table);

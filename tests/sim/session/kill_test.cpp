@@ -2,41 +2,22 @@
 // A process that records is killed at moments drawn by a fixed seed, fifty times. Each time the
 // file opens, and of what the process had shown the recorder at most a second is missing.
 #include <gtest/gtest.h>
-#include <sys/mman.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
 #include <atomic>
 #include <chrono>
 #include <csignal>
-#include <new>
 #include <random>
 #include <thread>
 
 #include "sample_session.h"
+#include "shared_tick.h"
 
 namespace cabwright::session {
 namespace {
 
-constexpr int kKills = 50;
-
-// What the two processes share: the last tick shown to the recorder, to be read after the kill.
-class SharedTick {
- public:
-  SharedTick() {
-    void* memory = ::mmap(nullptr, sizeof(std::atomic<std::int64_t>), PROT_READ | PROT_WRITE,
-                          MAP_SHARED | MAP_ANONYMOUS, -1, 0);
-    if (memory == MAP_FAILED) throw std::bad_alloc();
-    tick_ = new (memory) std::atomic<std::int64_t>(-1);
-  }
-  ~SharedTick() { ::munmap(tick_, sizeof *tick_); }
-  SharedTick(const SharedTick&) = delete;
-  SharedTick& operator=(const SharedTick&) = delete;
-  std::atomic<std::int64_t>& operator*() const { return *tick_; }
-
- private:
-  std::atomic<std::int64_t>* tick_;
-};
+const int kKills = killsOr(50);
 
 [[noreturn]] void recordForEver(const std::filesystem::path& file, std::atomic<std::int64_t>& at) {
   try {

@@ -175,6 +175,15 @@ TEST(Recorder, PersonsCanBeErasedWithoutHarmToTheRest) {
   EXPECT_EQ(readAll(folder / "a.cabsession").size(), before);
 }
 
+TEST(Recorder, MakesNoFileThatCouldNotBeReadAgain) {
+  const Folder folder;
+  SessionHeader header = sampleHeader();
+  header.people = {{"trainee", std::string(20'000, 'x')}};
+  EXPECT_THAT(errorOf([&] { Recorder r(folder / "a.cabsession", header); }),
+              HasSubstr("a name is longer than any"));
+  EXPECT_TRUE(folder.names().empty());
+}
+
 TEST(SessionId, IsARandomUuidOfVersionFour) {
   const std::string id = makeSessionId();
   ASSERT_EQ(id.size(), 36U);

@@ -88,8 +88,10 @@ TEST_F(StoreTest, RefusesADatabaseOfSomebodyElse) {
 }
 
 TEST_F(StoreTest, SaysWhichFormatItReadsWhenTheFileIsNewer) {
-  EXPECT_THAT(errorAfter("PRAGMA user_version = 2"),
-              EndsWith("session format 2, this program reads format 1"));
+  EXPECT_THAT(errorAfter("PRAGMA user_version = 3"),
+              EndsWith("session format 3, this program reads formats 1 to 2"));
+  EXPECT_THAT(errorAfter("PRAGMA user_version = 0"), HasSubstr("session format 0"));
+  EXPECT_THAT(errorAfter("PRAGMA user_version = 1"), HasSubstr("a table that no session has"));
 }
 
 TEST_F(StoreTest, RefusesAnythingInTheSchemaThatNoSessionHas) {

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// export: a session for other programs and for paper.
+#include <fmt/format.h>
+
+#include <cmath>
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "console_commands.h"
+#include "review/csv.h"
+#include "review/html_report.h"
+#include "review/xapi.h"
+#include "session/session_error.h"
+
+namespace cabwright::console {
+namespace {
+
+namespace fs = std::filesystem;
+using session::SessionError;
+
+// A new file, complete under its name or not there.
+class NewFile {
+ public:
+  explicit NewFile(fs::path file) : file_(std::move(file)), hidden_(file_) {
+    std::error_code ignored;
+    if (fs::exists(fs::symlink_status(file_, ignored)))
+      throw SessionError(file_.string() + ": exists already and is not overwritten");
+    hidden_ += ".part";
+    out_.open(hidden_, std::ios::binary | std::ios::trunc);
+    if (!out_) throw SessionError(file_.string() + ": cannot be written");
+  }
+  ~NewFile() {
+    std::error_code ignored;
+    fs::remove(hidden_, ignored);
+  }
+  NewFile(const NewFile&) = delete;
+  NewFile& operator=(const NewFile&) = delete;
+  std::ostream& out() { return out_; }
+  void finish() {
+    out_.close();
+    if (!out_) throw SessionError(file_.string() + ": the disk is full");
+    std::error_code failed;
+    fs::rename(hidden_, file_, failed);
+    if (failed) throw SessionError(file_.string() + ": " + failed.message());
+  }
+
+ private:
+  fs::path file_, hidden_;
+  std::ofstream out_;
+};
+
+void exportText(const std::string& file, const std::string& text) {
+  NewFile made(file);
+  made.out() << text;
+  made.finish();
+}
+
+void exportCsv(const session::Store& store, const std::string& folder, double every_s) {
+  std::error_code failed;
+  fs::create_directories(folder, failed);
+  if (failed) throw SessionError(folder + ": " + failed.message());
+  NewFile actions(fs::path(folder) / "actions.csv"), signals(fs::path(folder) / "signals.csv");
+  review::writeActionsCsv(store, actions.out());
+  review::writeSignalsCsv(store, signals.out(), std::llround(every_s * 100));
+  actions.finish();
+  signals.finish();
+}
+
+std::string xapiText(const session::Store& store, const ExportOptions& options) {
+  const review::Reviewed reviewed = review::reviewSession(store);
+  return review::makeXapi(store, reviewed.sheet, reviewed.entries, {options.home})
+             .dump(2, ' ', false, nlohmann::json::error_handler_t::replace) +
+         "\n";
+}
+
+std::optional<std::string> findFault(const ExportOptions& options) {
+  if (!options.csv && !options.html && !options.xapi)
+    return "say what to export: --csv FOLDER, --html FILE or --xapi FILE";
+  if (options.every_s < 0.1 || options.every_s > 86'400 || std::isnan(options.every_s))
+    return "--every is from 0.1 to 86400 seconds";
+  return options.xapi ? review::findXapiFault({options.home}) : std::nullopt;
+}
+
+}  // namespace
+
+int runExport(const Context& context, const ExportOptions& options) {
+  if (const auto fault = findFault(options)) {
+    context.output.fault("cabwright-console: " + *fault);
+    return kBadInput;
+  }
+  try {
+    const session::Store store(options.session);
+    const auto say = [&](const std::string& what) {
+      context.output.putLine(toOneLine(what + " written"));
+    };
+    if (options.csv) {
+      exportCsv(store, *options.csv, options.every_s);
+      say(*options.csv + "/actions.csv and signals.csv");
+    }
+    if (options.html) {
+      exportText(*options.html, review::makeHtmlReport(review::loadReport(options.session)));
+      say(*options.html);
+    }
+    if (options.xapi) {
+      exportText(*options.xapi, xapiText(store, options));
+      say(*options.xapi);
+    }
+    return kPassed;
+  } catch (const SessionError& error) {
+    context.output.fault(error.what());
+    return kBadInput;
+  }
+}
+
+}  // namespace cabwright::console

@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "review/shelf.h"
+
+#include <sys/stat.h>
+
+#include <algorithm>
+#include <atomic>
+#include <cstdlib>
+#include <exception>
+#include <map>
+#include <mutex>
+#include <system_error>
+#include <thread>
+
+#include "review/review.h"
+#include "review/shelf_cache.h"
+#include "session/label.h"
+
+namespace cabwright::review {
+namespace fs = std::filesystem;
+namespace {
+
+// Size and time in one question; false when there is no such file to be asked.
+bool readStamp(ShelfItem& item) {
+  struct stat status {};
+  if (::stat(item.file.c_str(), &status) != 0) return false;
+  item.bytes = static_cast<std::uint64_t>(status.st_size);
+  item.changed_ns = std::int64_t{status.st_mtim.tv_sec} * 1'000'000'000 + status.st_mtim.tv_nsec;
+  return true;
+}
+
+std::string decisionOf(const std::vector<session::ReviewRow>& rows) {
+  std::string word;
+  for (const session::ReviewRow& row : rows) {
+    const auto content = readContent(row.kind, row.body);
+    if (!content) continue;
+    if (const auto* decision = std::get_if<Decision>(&*content)) word = wordOf(decision->result);
+  }
+  return word;
+}
+
+void fill(ShelfItem& item) {
+  const session::Label label = session::readLabel(item.file);
+  item.session_id = label.header.session_id;
+  item.scenario = label.header.scenario;
+  item.started_utc = label.header.started_utc;
+  for (const session::Person& person : label.header.people)
+    if (person.role == "trainee") item.trainee = person.name;
+  item.mode = label.mode ? std::string(scenario::wordOf(*label.mode)) : std::string();
+  item.sealed = label.sealed;
+  item.last_tick = label.last_tick;
+  item.decision = decisionOf(label.review);
+  if (!label.passed)
+    item.outcome = ShelfOutcome::kCutOff;
+  else
+    item.outcome = *label.passed ? ShelfOutcome::kPassed : ShelfOutcome::kFailed;
+}
+
+bool isSession(const fs::path& file) { return file.extension() == ".cabsession"; }
+
+bool isHidden(const fs::path& file) { return file.filename().string().starts_with('.'); }
+
+ShelfItem brokenItem(const fs::path& file, const std::string& why) {
+  ShelfItem item;
+  item.file = file;
+  item.why_broken = why;
+  return item;
+}
+
+// Links to folders are not followed: they may lead in circles.
+void listFolder(const fs::path& folder, bool goes_down, std::vector<fs::path>& files,
+                std::vector<ShelfItem>& broken) {
+  std::error_code failed;
+  fs::directory_iterator entries(folder, failed);
+  if (failed) {
+    broken.push_back(brokenItem(folder, failed.message()));
+    return;
+  }
+  for (const fs::directory_iterator end; entries != end; entries.increment(failed)) {
+    if (failed) return;
+    const fs::directory_entry& entry = *entries;
+    std::error_code unknown;
+    if (isHidden(entry.path())) continue;
+    if (entry.is_directory(unknown) && !entry.is_symlink(unknown)) {
+      if (goes_down) listFolder(entry.path(), goes_down, files, broken);
+    } else if (isSession(entry.path())) {
+      files.push_back(entry.path());
+    }
+  }
+}
+
+// Looks at those that are not known, in as many threads as there are processors.
+class Looking {
+ public:
+  Looking(std::vector<ShelfItem>& items, std::vector<std::size_t> unknown,
+          const ShelfProgress& progress)
+      : items_(items), unknown_(std::move(unknown)), progress_(progress) {}
+
+  bool run() {
+    const std::size_t most = std::max(1U, std::thread::hardware_concurrency());
+    std::vector<std::thread> threads;
+    for (std::size_t k = 1; k < std::min(most, unknown_.size()); ++k)
+      threads.emplace_back([this] { work(false); });
+    work(true);
+    for (std::thread& thread : threads) thread.join();
+    return !given_up_.load();
+  }
+
+ private:
+  void work(bool asks) {
+    for (std::size_t k = next_.fetch_add(1); k < unknown_.size() && !given_up_.load();
+         k = next_.fetch_add(1)) {
+      ShelfItem& item = items_[unknown_[k]];
+      const ShelfItem seen = lookAt(item.file);
+      item = seen;
+      if (asks && progress_ && !progress_(items_.size() - unknown_.size() + k, items_.size()))
+        given_up_.store(true);
+    }
+  }
+  std::vector<ShelfItem>& items_;
+  std::vector<std::size_t> unknown_;
+  const ShelfProgress& progress_;
+  std::atomic<std::size_t> next_{0};
+  std::atomic<bool> given_up_{false};
+};
+
+// What goes on in a journal does not show in the file itself.
+bool mayGrowBeside(const ShelfItem& item) {
+  std::error_code ignored;
+  return item.outcome == ShelfOutcome::kCutOff && fs::exists(item.file.string() + "-wal", ignored);
+}
+
+std::vector<std::size_t> takeKnown(std::vector<ShelfItem>& items,
+                                   const std::map<std::string, ShelfItem>& known) {
+  std::vector<std::size_t> unknown;
+  for (std::size_t k = 0; k < items.size(); ++k) {
+    ShelfItem& item = items[k];
+    const auto before = known.find(item.file.string());
+    const bool same =
+        readStamp(item) && before != known.end() && before->second.bytes == item.bytes &&
+        before->second.changed_ns == item.changed_ns && !mayGrowBeside(before->second);
+    if (same)
+      item = before->second;
+    else
+      unknown.push_back(k);
+  }
+  return unknown;
+}
+
+}  // namespace
+
+std::string_view wordOf(ShelfOutcome outcome) {
+  switch (outcome) {
+    case ShelfOutcome::kPassed:
+      return "passed";
+    case ShelfOutcome::kFailed:
+      return "failed";
+    case ShelfOutcome::kCutOff:
+      return "cut off";
+    case ShelfOutcome::kBroken:
+      break;
+  }
+  return "broken";
+}
+
+std::vector<fs::path> findSessionFiles(const fs::path& folder) {
+  std::vector<fs::path> files;
+  std::vector<ShelfItem> broken;
+  listFolder(folder, true, files, broken);
+  return files;
+}
+
+ShelfItem lookAt(const fs::path& file) {
+  ShelfItem item;
+  item.file = file;
+  readStamp(item);
+  try {
+    fill(item);
+  } catch (const std::exception& error) {
+    const ShelfItem stamp = item;
+    item = {};
+    item.file = stamp.file;
+    item.bytes = stamp.bytes;
+    item.changed_ns = stamp.changed_ns;
+    const std::string what = error.what(), begins = file.string() + ": ";
+    item.why_broken = what.starts_with(begins) ? what.substr(begins.size()) : what;
+  }
+  return item;
+}
+
+fs::path userCacheFolder() {
+  const char* cache = std::getenv("XDG_CACHE_HOME");  // NOLINT: read before threads set any
+  if (cache != nullptr && fs::path(cache).is_absolute()) return fs::path(cache) / "cabwright";
+  const char* home = std::getenv("HOME");  // NOLINT: as above
+  if (home == nullptr || *home == '\0') return {};
+  return fs::path(home) / ".cache/cabwright";
+}
+
+Shelf openShelf(const std::vector<fs::path>& folders, const ShelfOptions& options) {
+  Shelf shelf;
+  std::vector<fs::path> files;
+  std::vector<ShelfItem> broken;
+  for (const fs::path& folder : folders) {
+    std::error_code ignored;
+    const fs::path place = fs::absolute(folder, ignored).lexically_normal();
+    listFolder(place, options.goes_down, files, broken);
+  }
+  std::ranges::sort(files);
+  const auto twice = std::ranges::unique(files);
+  files.erase(twice.begin(), twice.end());
+  for (const fs::path& file : files) {
+    shelf.items.emplace_back();
+    shelf.items.back().file = file;
+  }
+  const ShelfCache cache(options.cache_folder);
+  std::vector<std::size_t> unknown = takeKnown(shelf.items, cache.load());
+  shelf.opened = unknown.size();
+  if (!unknown.empty()) shelf.complete = Looking(shelf.items, unknown, options.progress).run();
+  if (shelf.complete && shelf.opened > 0) cache.save(shelf.items);
+  shelf.items.insert(shelf.items.end(), broken.begin(), broken.end());
+  return shelf;
+}
+
+}  // namespace cabwright::review

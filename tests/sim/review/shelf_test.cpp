@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A shelf of some hundred files, and many marked at once.
+#include "review/shelf.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <sys/stat.h>
+
+#include <nlohmann/json.hpp>
+
+#include "review/mark_many.h"
+#include "reviewed_session.h"
+#include "session/erase.h"
+
+namespace cabwright::review {
+namespace {
+
+using testing::HasSubstr;
+namespace fs = std::filesystem;
+
+class ShelfTest : public testing::Test {
+ protected:
+  void SetUp() override {
+    fs::create_directory(shelf_);
+    fs::create_directory(shelf_ / "more");
+    recordAndSeal(shelf_ / "bad.cabsession", kBadDeeds);
+    session::record(shelf_ / "good.cabsession", session::kGoodDeeds);
+    session::record(shelf_ / "cut.cabsession", session::kGoodDeeds, 915, false);
+    const std::string bytes = session::slurp(shelf_ / "good.cabsession");
+    session::spill(shelf_ / "torn.cabsession", bytes.substr(0, bytes.size() / 2));
+    session::spill(shelf_ / "text.cabsession", "nothing");
+    session::spill(shelf_ / "other.txt", "nothing");
+    session::spill(shelf_ / ".hidden.cabsession", "nothing");
+    fs::copy_file(fs::path(CABWRIGHT_SOURCE_DIR) / "tests/sim/session/data/first-format.cabsession",
+                  shelf_ / "more/old.cabsession");
+  }
+  Shelf open() {
+    ShelfOptions options;
+    options.cache_folder = folder_ / "cache";
+    return openShelf({shelf_}, options);
+  }
+  static const ShelfItem& find(const Shelf& shelf, const std::string& name) {
+    for (const ShelfItem& item : shelf.items)
+      if (item.file.filename() == name) return item;
+    throw std::out_of_range(name);
+  }
+  Folder folder_;
+  fs::path shelf_ = folder_ / "shelf";
+};
+
+TEST_F(ShelfTest, TellsWhatStandsOnEachFile) {
+  const Shelf shelf = open();
+  EXPECT_EQ(shelf.items.size(), 6U);
+  const ShelfItem& bad = find(shelf, "bad.cabsession");
+  EXPECT_EQ(bad.outcome, ShelfOutcome::kFailed);
+  EXPECT_EQ(bad.trainee, "P. Example");
+  EXPECT_EQ(bad.scenario, "Handbrake");
+  EXPECT_EQ(bad.mode, "practice");
+  EXPECT_EQ(bad.started_utc.size(), 20U);
+  EXPECT_EQ(bad.last_tick, 915);
+  EXPECT_TRUE(bad.sealed);
+  EXPECT_EQ(find(shelf, "good.cabsession").outcome, ShelfOutcome::kPassed);
+  EXPECT_FALSE(find(shelf, "good.cabsession").sealed);
+  EXPECT_EQ(find(shelf, "cut.cabsession").outcome, ShelfOutcome::kCutOff);
+  EXPECT_EQ(find(shelf, "cut.cabsession").last_tick, 910);
+  EXPECT_EQ(find(shelf, "old.cabsession").outcome, ShelfOutcome::kPassed);
+  EXPECT_EQ(find(shelf, "old.cabsession").mode, "practice");
+}
+
+TEST_F(ShelfTest, ABrokenFileIsThereWithItsReasonAndSpoilsNothing) {
+  const Shelf shelf = open();
+  EXPECT_EQ(find(shelf, "torn.cabsession").outcome, ShelfOutcome::kBroken);
+  EXPECT_THAT(find(shelf, "torn.cabsession").why_broken, HasSubstr("damaged"));
+  EXPECT_THAT(find(shelf, "text.cabsession").why_broken, HasSubstr("not a session file"));
+  ShelfOptions options;
+  options.cache_folder.clear();
+  const Shelf none = openShelf({folder_ / "none"}, options);
+  ASSERT_EQ(none.items.size(), 1U);
+  EXPECT_EQ(none.items[0].outcome, ShelfOutcome::kBroken);
+}
+
+TEST_F(ShelfTest, OpensTheSecondTimeOnlyWhatHasChanged) {
+  const Shelf first = open();
+  EXPECT_EQ(first.opened, 6U);
+  const Shelf second = open();
+  EXPECT_LE(second.opened, 1U);  // what may be going on beside the one cut off
+  EXPECT_EQ(second.items, first.items);
+  addEntries(shelf_ / "bad.cabsession", kAssessor, {Decision{Result::kPassed, "x", ""}},
+             session::sampleKey(), kUtc);
+  session::erasePeople(shelf_ / "good.cabsession", session::sampleKey());
+  const Shelf third = open();
+  EXPECT_GE(third.opened, 2U);
+  EXPECT_LE(third.opened, 3U);
+  EXPECT_EQ(find(third, "bad.cabsession").decision, "passed");
+  EXPECT_EQ(find(third, "good.cabsession").trainee, "");
+}
+
+TEST_F(ShelfTest, TheCacheIsForItsOwnerAloneAndMayBeAnything) {
+  const Shelf first = open();
+  const fs::path cache = folder_ / "cache/shelf.jsonl";
+  struct stat status {};
+  ASSERT_EQ(::stat(cache.c_str(), &status), 0);
+  EXPECT_EQ(status.st_mode & 0777U, 0600U);
+  const std::string good = session::slurp(cache);
+  for (const std::string& bad :
+       {std::string("x"), std::string("cabwright shelf 1\n[1,2]\n{\n"), good.substr(0, 200),
+        std::string("cabwright shelf 1\n") + std::string(10'000, '[')}) {
+    session::spill(cache, bad);
+    EXPECT_EQ(open().items, first.items);
+  }
+}
+
+TEST_F(ShelfTest, WithoutAPlaceForACacheItIsOpenedAllTheSame) {
+  ShelfOptions options;
+  options.cache_folder = "/proc/none";
+  EXPECT_EQ(openShelf({shelf_}, options).items.size(), 6U);
+}
+
+TEST_F(ShelfTest, SomeHundredFilesAndGivingUp) {
+  for (int k = 0; k < 300; ++k)
+    fs::copy_file(shelf_ / "bad.cabsession", shelf_ / "more" / (std::to_string(k) + ".cabsession"));
+  std::size_t asked = 0;
+  ShelfOptions options;
+  options.cache_folder = folder_ / "cache";
+  options.progress = [&](std::size_t, std::size_t all) {
+    EXPECT_EQ(all, 306U);
+    return ++asked < 3;
+  };
+  EXPECT_FALSE(openShelf({shelf_}, options).complete);
+  EXPECT_EQ(open().items.size(), 306U);
+  EXPECT_LE(open().opened, 1U);
+  options.goes_down = false;
+  options.progress = {};
+  EXPECT_EQ(openShelf({shelf_}, options).items.size(), 5U);
+}
+
+TEST_F(ShelfTest, AllAreMarkedWhateverIsBrokenAmongThem) {
+  std::vector<MarkedSession> marked;
+  const auto files = findSessions({shelf_, shelf_ / "bad.cabsession"});
+  EXPECT_EQ(files.size(), 6U);
+  const auto each = [&](const MarkedSession& one) {
+    marked.push_back(one);
+    return true;
+  };
+  EXPECT_EQ(markMany(files, each, 3), 6U);
+  int broken = 0, passed = 0;
+  for (const MarkedSession& one : marked) {
+    broken += one.fault.empty() ? 0 : 1;
+    passed += one.passed ? 1 : 0;
+    const auto name = readMarkedFile(toJsonLine(one));
+    EXPECT_EQ(name.has_value(), one.fault.empty());
+  }
+  EXPECT_EQ(broken, 2);
+  EXPECT_EQ(passed, 2);
+  const MarkedSession bad = markOne(shelf_ / "bad.cabsession");
+  EXPECT_EQ(bad.failed_by, std::vector<std::string>{"gear"});
+  EXPECT_EQ(nlohmann::json::parse(toJsonLine(bad))["verdicts"]["gear"], "broken");
+  EXPECT_EQ(markMany(
+                files, [](const MarkedSession&) { return false; }, 1),
+            1U);
+}
+
+}  // namespace
+}  // namespace cabwright::review
