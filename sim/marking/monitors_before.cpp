@@ -102,6 +102,7 @@ void SignalBeforeMonitor::push(const CompiledRule& rule, const Scene& scene, boo
   const auto pushOne = [&](Past& past, const Robust& value) {
     if (auto* window = std::get_if<PastWindow>(&past)) {
       window->push(scene.tick, value);
+      (void)window->calc(scene.tick);  // forgets what no b to come can reach
     } else {
       std::get<Since>(past).push(scene.tick, value, a);
     }
