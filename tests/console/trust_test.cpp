@@ -130,7 +130,9 @@ TEST_F(Trust, OnlyTheSealOfAKnownStationCountsWhenOneSaysWhom) {
   const Outcome key = console({"key"});
   EXPECT_EQ(key.code, 0);
   spill(folder_ / "known.txt", "# ours\n" + key.out);
-  spill(folder_ / "others.txt", std::string(64, '7') + " another depot\n");
+  std::string others(64, '7');
+  others += " another depot\n";
+  spill(folder_ / "others.txt", others);
   spill(folder_ / "bad.txt", "not a key\n");
   const Outcome known = console({"verify", file_, "--trust", folder_ / "known.txt"});
   EXPECT_EQ(known.code, 0);
