@@ -35,7 +35,7 @@ ControlBar::ControlBar(Desk& desk, QWidget* parent)
       paces_(new QButtonGroup(this)),
       mark_name_(new QLineEdit(this)),
       remark_(new QLineEdit(this)),
-      marks_(new QComboBox(this)) {
+      marks_(new ChoiceBox(this)) {
   freeze_->setCheckable(true);
   freeze_->setToolTip(tr("Ctrl+Space"));
   freeze_->setAccessibleDescription(tr("Stops the time of the run, or lets it go on"));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/desk_look.h"
 
+#include <QPainter>
+
 #include "drawing/face.h"
 
 namespace cabwright::desk {
@@ -24,14 +26,10 @@ QString deskStyleSheet(const DeskStyle& style) {
              "QComboBox:disabled, QAbstractSpinBox:disabled { color: %11; }"
              "QListWidget::item { padding: 3px 1px; border-bottom: 1px solid %12; }"
              "QListWidget::item:selected { background: %4; color: %3; }"
-             "QComboBox::drop-down, QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {"
-             " border: none; width: 18px; }"
-             "QComboBox::down-arrow, QAbstractSpinBox::down-arrow { width: 0; height: 0;"
-             " border-left: 4px solid transparent; border-right: 4px solid transparent;"
-             " border-top: 5px solid %3; }"
-             "QAbstractSpinBox::up-arrow { width: 0; height: 0;"
-             " border-left: 4px solid transparent; border-right: 4px solid transparent;"
-             " border-bottom: 5px solid %3; }"
+             "QComboBox::drop-down { border: none; width: 20px; }"
+             "QComboBox::down-arrow { image: none; }"
+             "QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { width: 0;"
+             " border: none; }"
              "QComboBox QAbstractItemView { background: %2; color: %3;"
              " selection-background-color: %4; selection-color: %3; }"
              "QPushButton { background: %2; border: 1px solid %3; border-radius: 4px;"
@@ -60,6 +58,19 @@ QString deskStyleSheet(const DeskStyle& style) {
              "QToolTip { background: %2; color: %3; border: 1px solid %3; }")
              .arg(tone(Tone::kPaper), tone(Tone::kFace), tone(Tone::kInk), tone(Tone::kHand),
                   tone(Tone::kRule));
+}
+
+void ChoiceBox::paintEvent(QPaintEvent* event) {
+  QComboBox::paintEvent(event);
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(
+      palette().color(isEnabled() ? QPalette::Active : QPalette::Disabled, QPalette::Text));
+  const double half = fontMetrics().height() * 0.24, x = width() - 6 - 2 * half;
+  const double y = (height() - half) / 2.0;
+  painter.drawPolygon(
+      QPolygonF({QPointF(x, y), QPointF(x + 2 * half, y), QPointF(x + half, y + 1.2 * half)}));
 }
 
 QLabel* makeHeading(const QString& words, QWidget* parent) {

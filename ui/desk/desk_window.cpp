@@ -71,6 +71,9 @@ DeskWindow::DeskWindow(Desk& desk, QWidget* parent)
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(24, 16, 24, 14);
   column->setSpacing(6);
+  // Type grows with the window: what it needs now must not hinder it from becoming smaller.
+  column->setSizeConstraint(QLayout::SetNoConstraint);
+  setMinimumSize(1024, 640);
   column->addLayout(head);
   column->addWidget(tabs_);
   column->addWidget(pages_, 1);

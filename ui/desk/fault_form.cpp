@@ -76,6 +76,8 @@ FaultForm::FaultForm(Desk& desk, QWidget* parent)
   column->addWidget(decision_);
   column->addLayout(grid);
   column->addStretch(1);
+  setTabOrder(moment_->condition(), ramp_);
+  setTabOrder(ramp_, put_in_);
   connect(put_in_, &QPushButton::clicked, this, &FaultForm::put);
   connect(moment_, &FaultMoment::entered, this, &FaultForm::put);
   connect(moment_, &FaultMoment::changed, this, &FaultForm::showUsable);

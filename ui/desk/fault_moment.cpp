@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "cab/names.h"
+#include "desk/desk_look.h"
 
 namespace cabwright::desk {
 
@@ -31,7 +32,7 @@ const std::vector<ReadyCondition>& readyConditions() {
 
 FaultMoment::FaultMoment(QWidget* parent)
     : QWidget(parent),
-      choice_(new QComboBox(this)),
+      choice_(new ChoiceBox(this)),
       seconds_(new QDoubleSpinBox(this)),
       condition_(new QLineEdit(this)),
       fault_(new QLabel(this)) {

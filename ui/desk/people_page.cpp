@@ -168,12 +168,12 @@ void PeoplePage::makeSignals() {
 QWidget* PeoplePage::makeBystanders() {
   auto* box = new QWidget(this);
   auto* column = makeColumn(box, tr("People and flags at the unit"));
-  where_ = new QComboBox(box);
+  where_ = new ChoiceBox(box);
   where_->setObjectName(QStringLiteral("bystander_where"));
   where_->setAccessibleName(tr("Where somebody is, or something hangs"));
   for (const unit::ItemInfo& info : unit::itemTable())
     if (isBystander(info)) where_->addItem(withPlace(info), static_cast<int>(info.id));
-  what_ = new QComboBox(box);
+  what_ = new ChoiceBox(box);
   what_->setObjectName(QStringLiteral("bystander_what"));
   what_->setAccessibleName(tr("Who or what"));
   for (QComboBox* choice : {where_, what_}) {
@@ -222,7 +222,7 @@ QWidget* PeoplePage::makeThird() {
   controls_->setObjectName(QStringLiteral("control_list"));
   controls_->setAccessibleName(tr("Controls"));
   controls_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  positions_ = new QComboBox(box);
+  positions_ = new ChoiceBox(box);
   positions_->setObjectName(QStringLiteral("control_position"));
   positions_->setAccessibleName(tr("Where it is put"));
   positions_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -344,7 +344,7 @@ void PeoplePage::refreshValues() {
   if (words != now_there_->text()) now_there_->setText(words);
   const auto control = chosenControl();
   const QString stands =
-      control ? tr("Stands at %1").arg(cab::positionText(*control, desk_.seat()->value(*control)))
+      control ? tr("Stands at %1").arg(cab::positionText(*control, unit.world().control[*control]))
               : QString();
   if (stands != stands_->text()) stands_->setText(stands);
 }

@@ -37,9 +37,9 @@ QDoubleSpinBox* makeNumber(double low, double high, const QString& suffix, const
 SituationPage::SituationPage(Desk& desk, QWidget* parent)
     : QWidget(parent),
       desk_(desk),
-      exercise_(new QComboBox(this)),
-      mode_(new QComboBox(this)),
-      weather_(new QComboBox(this)),
+      exercise_(new ChoiceBox(this)),
+      mode_(new ChoiceBox(this)),
+      weather_(new ChoiceBox(this)),
       summary_(new QLabel(this)),
       temperature_(
           makeNumber(-30, 45, tr(" °C"), QStringLiteral("temperature"), tr("Temperature"), this)),
@@ -58,7 +58,7 @@ SituationPage::SituationPage(Desk& desk, QWidget* parent)
   dark_->setObjectName(QStringLiteral("dark"));
   trainee_->setObjectName(QStringLiteral("trainee"));
   trainee_->setAccessibleName(tr("Trainee"));
-  trainee_->setPlaceholderText(tr("name or number; may be empty"));
+  trainee_->setPlaceholderText(tr("may be empty"));
   trainee_->setMaxLength(24);
   summary_->setWordWrap(true);
   trainee_->setMinimumWidth(260);

@@ -135,7 +135,7 @@ void UnitView::step(std::size_t from, Qt::Key key) {
     const double ahead = QPointF::dotProduct(d, way);
     const double aside = std::abs(d.x() * way.y()) + std::abs(d.y() * way.x());
     if (k == from || ahead < 4 || aside > 2 * ahead) continue;
-    const double cost = ahead + 2.5 * aside;
+    const double cost = ahead + 3 * aside;
     if (cost >= least) continue;
     least = cost;
     best = k;

@@ -18,6 +18,7 @@ TEST(People, TheGuardRingsAndOpensHisValve) {
   EXPECT_EQ(rig.lastDone(), "guard: ring bell 3-3");
   ASSERT_TRUE(rig.click("cab2.guards_valve open"));
   EXPECT_EQ(rig.lastDone(), "guard: set cab2.guards_valve open");
+  rig.pass(0.1);
   EXPECT_EQ(rig.seat().value(unit::Control::kCab2GuardsValve), 1);
 }
 
@@ -66,6 +67,7 @@ TEST(People, AnyControlIsFoundAndMoved) {
   page.positions()->setCurrentIndex(1);
   ASSERT_TRUE(rig.click("set_control"));
   EXPECT_EQ(rig.lastDone(), "instructor: set drain_main open");
+  rig.pass(0.1);
   EXPECT_EQ(rig.seat().value(unit::Control::kDrainMain), 1);
 }
 

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractSpinBox>
+#include <QAccessible>
 
 #include "desk/draw_unit.h"
 #include "desk_rig.h"
@@ -48,15 +49,20 @@ TEST(Sheet, NoWordsAreCutOnAnyPage) {
     putIn(rig, "compressor2.belt_gone");
     rig.pass(0.2);
     rig.window().faults()->unit()->button(desk::findSpot("gearbox2"))->click();
-    for (int k = 0; k < rig.window().pageCount(); ++k) {
-      rig.window().tabs()->setCurrentIndex(k);
+    // The pages that look into the run cut the names of signals where they must, and are tested
+    // for themselves.
+    desk::DeskWindow& window = rig.window();
+    for (QWidget* page :
+         std::initializer_list<QWidget*>{window.faults(), window.people(), window.situation()}) {
+      window.showPage(page);
       QCoreApplication::processEvents();
       ASSERT_EQ(rig.window().size(), size);
       testing_ui::TextRecorder recorder(size);
       rig.window().render(&recorder);
       EXPECT_GT(recorder.words().size(), 20U);
       EXPECT_THAT(testing_ui::findCutWords(recorder.words(), size), IsEmpty())
-          << rig.window().tabs()->tabText(k).toStdString() << " at " << size.width();
+          << window.tabs()->tabText(window.tabs()->currentIndex()).toStdString() << " at "
+          << size.width();
     }
   }
 }
