@@ -40,8 +40,8 @@ struct Wishes {
 };
 
 std::vector<std::string> knownPages() {
-  std::vector<std::string> pages{"choose",    "caution",    "settings", "driving",
-                                 "mechanism", "after-good", "after-bad"};
+  std::vector<std::string> pages{"choose",    "caution",    "settings",  "driving",
+                                 "mechanism", "after-good", "after-bad", "desk"};
   for (const unit::PlaceInfo& place : unit::placeTable()) {
     pages.emplace_back(place.name);
     if (unit::cabOf(place.id) >= 0) pages.push_back(std::string(place.name) + "-round");
@@ -71,12 +71,48 @@ class Album {
     takeFirstPages();
     takePlaces();
     takeDriving();
+    takeDesk();
     takeAfter("after-good", "hill-start", "@good");
     takeAfter("after-bad", "warm-tooth", "@bad-dark-lamp");
   }
   [[nodiscard]] int count() const { return count_; }
 
  private:
+  // The instructor's desk with faults in, page by page, in three sizes beside those asked for.
+  void takeDesk() {
+    if (!wishes_.wants("desk")) return;
+    begin("cold-preparation", scenario::Mode::kPractice);
+    openByKeys(Qt::CTRL | Qt::Key_D);
+    desk::Desk& run = window_->deskDoor().desk();
+    desk::DeskWindow& desk = *window_->deskDoor().window();
+    window_->passTime(0.2);
+    for (const char* fault : {"compressor2.belt_gone", "gearbox2.band3_worn", "vacuum.hose_chafed",
+                              "battery.weak", "cab1.air_offset"})
+      run.take("arm", fault);
+    run.take("arm", "final_drive1.tooth_on_tooth", "when not true.standing");
+    run.take("arm", "air.main_leak", "ramp 60 s");
+    run.take("mark", "before", "the first start");
+    for (int k = 0; k < 100; ++k) window_->passTime(0.2);
+    run.take("clear", "battery.weak");
+    window_->passTime(0.2);
+    desk.faults()->unit()->button(desk::findSpot("exhauster1"))->click();
+    for (int k = 0; k < desk.pageCount(); ++k) {
+      desk.tabs()->setCurrentIndex(k);
+      takeDeskPage(desk, k == 0 ? "desk" : "desk-" + std::to_string(k + 1));
+    }
+    desk.close();
+  }
+
+  void takeDeskPage(desk::DeskWindow& desk, const std::string& page) {
+    std::vector<QSize> sizes{{1280, 720}, {1600, 1000}, {1920, 1080}};
+    for (const QSize size : wishes_.sizes)
+      if (std::ranges::find(sizes, size) == sizes.end()) sizes.push_back(size);
+    for (const Theme theme : {Theme::kDay, Theme::kNight}) {
+      useTheme(theme);
+      for (const QSize size : sizes) save(desk, page, theme, size);
+    }
+  }
+
   void takeFirstPages() {
     if (!wishes_.wantsOneOf({"choose", "caution", "settings"})) return;
     take("choose");
@@ -159,20 +195,23 @@ class Album {
   void take(const std::string& page) {
     if (!wishes_.wants(page)) return;
     for (const Theme theme : {Theme::kDay, Theme::kNight}) {
-      window_->preferences().theme =
-          theme == Theme::kNight ? desktop::ThemeChoice::kNight : desktop::ThemeChoice::kDay;
-      window_->applyPreferences();
+      useTheme(theme);
       if (settings_page_ != nullptr) showSettings();
-      for (const QSize size : wishes_.sizes) save(page, theme, size);
+      for (const QSize size : wishes_.sizes) save(*window_, page, theme, size);
     }
   }
 
-  void save(const std::string& page, Theme theme, QSize size) {
-    window_->resize(size);
+  void useTheme(Theme theme) {
+    window_->preferences().theme =
+        theme == Theme::kNight ? desktop::ThemeChoice::kNight : desktop::ThemeChoice::kDay;
+    window_->applyPreferences();
+  }
+
+  void save(QWidget& window, const std::string& page, Theme theme, QSize size) {
+    window.resize(size);
     for (int k = 0; k < 5; ++k) QApplication::processEvents();
-    if (window_->size() != size)
-      throw std::runtime_error(page + " does not fit the size asked for");
-    const QPixmap picture = window_->grab();
+    if (window.size() != size) throw std::runtime_error(page + " does not fit the size asked for");
+    const QPixmap picture = window.grab();
     const QString folder = QStringLiteral("%1x%2-%3")
                                .arg(picture.width())
                                .arg(picture.height())

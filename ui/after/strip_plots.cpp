@@ -42,17 +42,17 @@ StripPlots::Chart StripPlots::makeChart(const Plot& plot) {
   made.chart->setPlotAreaBackgroundVisible(false);
   made.chart->legend()->hide();
   made.time = new QValueAxis(made.chart);
-  auto* scale = new QValueAxis(made.chart);
-  scale->setRange(plot.bottom(), plot.top());
+  made.scale = new QValueAxis(made.chart);
+  made.scale->setRange(plot.bottom(), plot.top());
   made.chart->addAxis(made.time, Qt::AlignBottom);
-  made.chart->addAxis(scale, Qt::AlignLeft);
+  made.chart->addAxis(made.scale, Qt::AlignLeft);
   made.time->setVisible(false);
-  scale->setVisible(false);
+  made.scale->setVisible(false);
   for (std::size_t k = plot.curves.size(); k-- > 0;) {  // the first one lies on top
     auto* series = new QLineSeries(made.chart);
     made.chart->addSeries(series);
     series->attachAxis(made.time);
-    series->attachAxis(scale);
+    series->attachAxis(made.scale);
     made.lines.push_back({series, plot.curves[k]});
   }
   scene_.addItem(made.chart);
@@ -60,11 +60,23 @@ StripPlots::Chart StripPlots::makeChart(const Plot& plot) {
 }
 
 void StripPlots::setPlots(const session::SignalHistory& history, const std::vector<Plot>& plots) {
-  history_ = &history;
+  setPlots(
+      [&history](unit::Signal signal, std::int64_t from, std::int64_t to) {
+        return thinOut(history.ticks(), history.series(signal), from, to);
+      },
+      plots);
+}
+
+void StripPlots::setPlots(PointSource source, const std::vector<Plot>& plots) {
+  source_ = std::move(source);
   charts_.clear();
   scene_.clear();
   for (const Plot& plot : plots) charts_.push_back(makeChart(plot));
   restyle();
+}
+
+void StripPlots::setScale(std::size_t plot, const Plot& now) {
+  if (plot < charts_.size()) charts_[plot].scale->setRange(now.bottom(), now.top());
 }
 
 void StripPlots::placePlots(const std::vector<QRectF>& boxes) {
@@ -76,12 +88,11 @@ void StripPlots::placePlots(const std::vector<QRectF>& boxes) {
 }
 
 void StripPlots::showTicks(std::int64_t from, std::int64_t to) {
-  if (history_ == nullptr) return;
+  if (!source_) return;
   for (const Chart& chart : charts_) {
     chart.time->setRange(static_cast<double>(from) / 100.0, static_cast<double>(to) / 100.0);
     for (const Line& line : chart.lines)
-      line.series->replace(
-          thinOut(history_->ticks(), history_->series(line.curve.signal), from, to));
+      line.series->replace(source_(line.curve.signal, from, to));
   }
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QGraphicsView>
+#include <functional>
 #include <vector>
 
 #include "after/sheet_look.h"
@@ -16,6 +17,11 @@ QT_END_NAMESPACE
 
 namespace cabwright::after {
 
+/// What is to be drawn of a signal between two ticks: seconds and values, kMostPoints of them at
+/// most, and one beyond each end.
+using PointSource =
+    std::function<QList<QPointF>(unit::Signal signal, std::int64_t from, std::int64_t to)>;
+
 class StripPlots : public QGraphicsView {
   Q_OBJECT
  public:
@@ -24,6 +30,10 @@ class StripPlots : public QGraphicsView {
 
   /// The history must outlive this or be replaced first.
   void setPlots(const session::SignalHistory& history, const std::vector<Plot>& plots);
+  /// The same of values kept elsewhere: for a run that goes on.
+  void setPlots(PointSource source, const std::vector<Plot>& plots);
+  /// The ends of a plot's scale are others.
+  void setScale(std::size_t plot, const Plot& now);
   /// Where each plot stands, pixels of this widget.
   void placePlots(const std::vector<QRectF>& boxes);
   /// From and to which tick; the points are chosen anew.
@@ -41,12 +51,13 @@ class StripPlots : public QGraphicsView {
   struct Chart {
     QChart* chart = nullptr;
     QValueAxis* time = nullptr;
+    QValueAxis* scale = nullptr;
     std::vector<Line> lines;
   };
   Chart makeChart(const Plot& plot);
 
   const SheetLook& look_;
-  const session::SignalHistory* history_ = nullptr;
+  PointSource source_;
   QGraphicsScene scene_;
   std::vector<Chart> charts_;
 };

@@ -33,42 +33,25 @@ std::optional<Control> deviceOf(Control c) {
 
 }  // namespace
 
-HandPart::HandPart(Seat& seat, const SheetStyle& style, const Shortcuts& shortcuts, int side,
-                   QWidget* parent)
-    : Part(seat, style, parent), shortcuts_(shortcuts), side_(side) {
-  setFocusPolicy(Qt::StrongFocus);
-  setObjectName(side == 0 ? QStringLiteral("hand.left") : QStringLiteral("hand.right"));
-  setAccessibleName(side == 0 ? tr("Left hand") : tr("Right hand"));
-  connect(&shortcuts, &Shortcuts::changed, this, [this] { update(); });
+Hold findHold(const unit::Unit& unit, int side) {
+  Hold hold{unit.world().trainee.hands[static_cast<std::size_t>(side)].on};
+  if (!hold.on) return hold;
+  const auto value = [&unit](Control c) {
+    return static_cast<double>(unit.frame()[unit::controlInfo(c).signal]);
+  };
+  hold.value = value(*hold.on);
+  const auto device = deviceOf(*hold.on);
+  hold.down = device && value(*device) > 0.5;
+  return hold;
 }
 
-std::optional<Control> HandPart::held() const {
-  return seat().unit().world().trainee.hands[static_cast<std::size_t>(side_)].on;
-}
-
-void HandPart::refresh() {
-  Shown now{held(), 0, false};
-  if (now.on) {
-    now.value = seat().value(*now.on);
-    const auto device = deviceOf(*now.on);
-    now.down = device && seat().value(*device) > 0.5;
-  }
-  if (now == shown_) return;
-  const bool other = now.on != shown_.on;
-  shown_ = now;
-  update();
-  if (other) announceValue();
-}
-
-Grip HandPart::grip() const {
-  const auto on = held();
-  if (!on) return Grip::kFree;
-  const auto device = deviceOf(*on);
-  if (device) return seat().value(*device) > 0.5 ? Grip::kKnobPressed : Grip::kKnob;
-  if (isOneOf(*on, Control::kCab1Bell)) return Grip::kBell;
-  if (isOneOf(*on, Control::kCab1Key)) return Grip::kKey;
-  if (isOneOf(*on, Control::kCab1Handbrake)) return Grip::kWheel;
-  switch (unit::controlInfo(*on).kind) {
+Grip gripOf(const Hold& hold) {
+  if (!hold.on) return Grip::kFree;
+  if (deviceOf(*hold.on)) return hold.down ? Grip::kKnobPressed : Grip::kKnob;
+  if (isOneOf(*hold.on, Control::kCab1Bell)) return Grip::kBell;
+  if (isOneOf(*hold.on, Control::kCab1Key)) return Grip::kKey;
+  if (isOneOf(*hold.on, Control::kCab1Handbrake)) return Grip::kWheel;
+  switch (unit::controlInfo(*hold.on).kind) {
     case unit::ControlKind::kButton:
       return Grip::kFinger;
     case unit::ControlKind::kCock:
@@ -83,37 +66,55 @@ Grip HandPart::grip() const {
   return Grip::kKnob;
 }
 
-QString HandPart::how() const {
-  const auto on = held();
-  if (!on) return {};
-  QString words = positionText(*on, std::round(seat().value(*on) * 100) / 100);
-  if (shown_.down) words += tr(", handle pressed down");
+QString howText(const Hold& hold) {
+  if (!hold.on) return {};
+  QString words = positionText(*hold.on, std::round(hold.value * 100) / 100);
+  if (hold.down) words += HandPart::tr(", handle pressed down");
   return words;
+}
+
+HandPart::HandPart(Seat& seat, const SheetStyle& style, const Shortcuts& shortcuts, int side,
+                   QWidget* parent)
+    : Part(seat, style, parent), shortcuts_(shortcuts), side_(side) {
+  setFocusPolicy(Qt::StrongFocus);
+  setObjectName(side == 0 ? QStringLiteral("hand.left") : QStringLiteral("hand.right"));
+  setAccessibleName(side == 0 ? tr("Left hand") : tr("Right hand"));
+  connect(&shortcuts, &Shortcuts::changed, this, [this] { update(); });
+}
+
+void HandPart::refresh() {
+  const Hold now = held();
+  if (now == shown_) return;
+  const bool other = now.on != shown_.on;
+  shown_ = now;
+  update();
+  if (other) announceValue();
 }
 
 PartRole HandPart::role() const {
   PartRole r;
   r.kind = PartRole::Kind::kButton;
   r.name = side_ == 0 ? tr("Left hand") : tr("Right hand");
-  const auto on = held();
-  r.value = on ? nameOf(*on) + QLatin1String(", ") + how() : tr("free");
+  const Hold hold = held();
+  r.value = hold.on ? nameOf(*hold.on) + QLatin1String(", ") + howText(hold) : tr("free");
   r.description = tr("Enter lets go");
   return r;
 }
 
 bool HandPart::activate() {
-  const auto on = held();
-  if (!on) return false;
-  seat().release(*on);
+  const Hold hold = held();
+  if (!hold.on) return false;
+  seat().release(*hold.on);
   return true;
 }
 
 void HandPart::paint(drawing::Pen& pen) const {
   const QRectF& a = area();
   const QPointF wrist(a.left() + 50, a.top() + 62);
-  drawing::paintHand(pen, wrist, side_ == 1, grip(), kHandScale);
+  const Hold hold = held();
+  drawing::paintHand(pen, wrist, side_ == 1, gripOf(hold), kHandScale);
   const double x = a.left() + 116;
-  const auto on = held();
+  const auto on = hold.on;
   const QString head = side_ == 0 ? (on ? tr("Left hand on") : tr("Left hand"))
                                   : (on ? tr("Right hand on") : tr("Right hand"));
   const double w = pen.text({x, a.top() + 30}, head, {.tone = Tone::kInk2});
@@ -126,7 +127,7 @@ void HandPart::paint(drawing::Pen& pen) const {
   pen.text({x, a.top() + 60},
            drawing::elideText(on ? nameOf(*on) : tr("free"), room, drawing::kName, true),
            {.size = drawing::kName, .bold = on.has_value(), .tone = on ? Tone::kInk : Tone::kInk2});
-  pen.text({x, a.top() + 88}, drawing::elideText(how(), room), {.tone = Tone::kInk2});
+  pen.text({x, a.top() + 88}, drawing::elideText(howText(hold), room), {.tone = Tone::kInk2});
   if (hasFocus()) drawing::paintFocusRing(pen, a.adjusted(4, 4, -4, -4), 6);
 }
 

@@ -8,6 +8,19 @@
 
 namespace cabwright::cab {
 
+/// What a hand is on, and how.
+struct Hold {
+  std::optional<unit::Control> on;  ///< empty: the hand is free
+  double value = 0;                 ///< of that control
+  bool down = false;                ///< the device's handle is pressed down
+  bool operator==(const Hold&) const = default;
+};
+/// `side`: 0 left, 1 right.
+[[nodiscard]] Hold findHold(const unit::Unit& unit, int side);
+[[nodiscard]] drawing::Grip gripOf(const Hold& hold);
+/// "3, handle pressed down"; empty: the hand is free.
+[[nodiscard]] QString howText(const Hold& hold);
+
 class HandPart : public Part {
   Q_OBJECT
  public:
@@ -27,17 +40,10 @@ class HandPart : public Part {
   void focusOutEvent(QFocusEvent* event) override;
 
  private:
-  [[nodiscard]] std::optional<unit::Control> held() const;
-  [[nodiscard]] drawing::Grip grip() const;
-  [[nodiscard]] QString how() const;
+  [[nodiscard]] Hold held() const { return findHold(seat().unit(), side_); }
   const Shortcuts& shortcuts_;
   int side_;
-  struct Shown {
-    std::optional<unit::Control> on;
-    double value = 0;
-    bool down = false;
-    bool operator==(const Shown&) const = default;
-  } shown_;
+  Hold shown_;
 };
 
 }  // namespace cabwright::cab

@@ -110,7 +110,10 @@ Answer Seat::act(std::string verb, std::string object, std::string argument) {
 }
 
 session::Taken Seat::takeFor(const unit::Action& action) {
+  const bool was_frozen = isFrozen();
   const session::Taken taken = run_->take(action);
+  noticeStep();
+  if (isFrozen() != was_frozen) Q_EMIT frozenChanged(isFrozen());
   Q_EMIT frameChanged();
   return taken;
 }
@@ -154,12 +157,12 @@ Answer Seat::judge(unit::Item item, unit::Verdict verdict, unit::DefectClass ran
 }
 
 void Seat::passRealTime(double seconds) {
-  if (frozen_ || run_->isFinished() || !(seconds > 0)) return;
+  if (isFrozen() || run_->isFinished() || !(seconds > 0)) return;
   if (passing_) {
     advancePassing();
     return;
   }
-  owed_s_ += std::min(seconds, kLongestStepS);
+  owed_s_ += std::min(seconds, kLongestStepS) * run_->pace().rate;
   const auto ticks = static_cast<std::int64_t>(std::floor(owed_s_ / kTickS + 1e-9));
   if (ticks <= 0) return;
   owed_s_ -= static_cast<double>(ticks) * kTickS;
@@ -196,13 +199,14 @@ void Seat::noticePlace() {
 
 void Seat::setFrozen(bool frozen) {
   if (frozen == frozen_ || inAssessment()) return;
+  const bool was_frozen = isFrozen();
   frozen_ = frozen;
   stopPassing();
-  Q_EMIT frozenChanged(frozen);
+  if (isFrozen() != was_frozen) Q_EMIT frozenChanged(isFrozen());
 }
 
 void Seat::passUntilChange() {
-  if (inAssessment() || run_->isFinished() || frozen_) return;
+  if (inAssessment() || run_->isFinished() || isFrozen()) return;
   watch_.emplace(unit());
   passing_ = true;
   passing_since_ = run_->tick();

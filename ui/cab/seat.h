@@ -2,9 +2,9 @@
 // The trainee's seat as the parts of the sheet know it: what there is to be perceived, what can be
 // done, and how time passes. Knows no rule and no physics; all of it is the run's.
 //
-// Time: a clock calls passRealTime(). In real time as many ticks pass as the clock says. Outside
-// assessment time can be let pass until something changes; then it runs as fast as the machine is
-// calculated, and stops by itself.
+// Time: a clock calls passRealTime(). As many ticks pass as the clock says, times the instructor's
+// pace (LiveRun::pace, 1 unless somebody asks for another). Outside assessment time can be let pass
+// until something changes; then it runs as fast as the machine is calculated, and stops by itself.
 #pragma once
 
 #include <QObject>
@@ -71,7 +71,8 @@ class Seat : public QObject {
   /// Real seconds that went by. Long gaps (a machine that was asleep) count as a quarter second.
   void passRealTime(double seconds);
   void setFrozen(bool frozen);
-  [[nodiscard]] bool isFrozen() const { return frozen_; }
+  /// Stopped here or by the instructor's pace.
+  [[nodiscard]] bool isFrozen() const { return frozen_ || !(run_->pace().rate > 0); }
   /// Lets time pass until something changes that matters; no effect in assessment.
   void passUntilChange();
   void stopPassing();

@@ -268,7 +268,12 @@ QString TitlePart::pace() const {
     return tr("passing, %1")
         .arg(clockText(static_cast<std::int64_t>(seat().passedSeconds() *
                                                  static_cast<double>(session::kTicksPerSecond))));
-  return seat().isFrozen() ? tr("stopped") : tr("real time");
+  if (seat().isFrozen()) return tr("stopped");
+  const unit::Pace& pace = seat().run().pace();
+  return pace == unit::kStandardPace
+             ? tr("real time")
+             : tr("time runs %1 times")
+                   .arg(QString::fromLatin1(pace.word.data(), static_cast<int>(pace.word.size())));
 }
 
 void TitlePart::refresh() {

@@ -4,6 +4,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cab/names.h"
+#include "session/desk_actions.h"
+
 namespace cabwright::desk {
 namespace {
 
@@ -12,6 +15,8 @@ constexpr int kLeastTextPx = 13;
 QString text(std::string_view words) {
   return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
 }
+
+QString translated(std::string_view words) { return cab::translateSeen(text(words)); }
 
 }  // namespace
 
@@ -29,6 +34,10 @@ void Desk::setSeat(cab::Seat* seat) {
     connect(seat_, &cab::Seat::frameChanged, this, &Desk::changed);
     connect(seat_, &cab::Seat::frozenChanged, this, &Desk::changed);
     connect(seat_, &cab::Seat::finished, this, &Desk::changed);
+    connect(seat_, &QObject::destroyed, this, [this] {
+      Q_EMIT runChanged();
+      Q_EMIT changed();
+    });
   }
   Q_EMIT runChanged();
   Q_EMIT changed();
@@ -54,7 +63,7 @@ bool Desk::take(const unit::Action& action) {
   }
   const session::Taken answer = seat_->takeFor(action);
   if (answer.fault) {
-    Q_EMIT fault(text(*answer.fault));
+    Q_EMIT fault(translated(*answer.fault));
     return false;
   }
   if (!answer.outcome.accepted) {
@@ -71,15 +80,17 @@ bool Desk::take(std::string verb, std::string object, std::string argument) {
                            std::move(argument)});
 }
 
-void Desk::goBack(std::int64_t tick) {
+void Desk::goBack(const session::TimeMark& mark) {
   if (!seat_) {
     Q_EMIT fault(tr("No run goes on."));
-  } else if (inAssessment()) {
-    Q_EMIT fault(tr("In assessment there is no way back: what was done stands."));
+  } else if (const auto words = session::findGoBackFault(seat_->mode())) {
+    Q_EMIT fault(translated(*words));
   } else {
-    Q_EMIT backAsked(tick);
+    Q_EMIT backAsked(mark);
   }
 }
+
+void Desk::refuse(const QString& words) { Q_EMIT fault(cab::translateSeen(words)); }
 
 void Desk::setStyle(const DeskStyle& style) {
   if (style == style_) return;

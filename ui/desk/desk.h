@@ -50,9 +50,11 @@ class Desk : public QObject {
   /// The same, by the instructor: take("mark", "first start").
   bool take(std::string verb, std::string object, std::string argument = {});
 
-  /// Asks for this run to be taken again from a tick, with all that was done before it; refused in
-  /// assessment. Answered by runChanged().
-  void goBack(std::int64_t tick);
+  /// Asks for this run to be taken again from one of its marks; refused in assessment, and then
+  /// fault() says why. Answered by runChanged().
+  void goBack(const session::TimeMark& mark);
+  /// Says that something was refused, in English words of the simulation.
+  void refuse(const QString& words);
 
   [[nodiscard]] const DeskStyle& style() const { return style_; }
   void setStyle(const DeskStyle& style);
@@ -64,12 +66,14 @@ class Desk : public QObject {
   void runChanged();
   /// Something was done here, in the words of the record.
   void taken(const QString& words);
+  /// Something goes on that takes its time: how far it is.
+  void told(const QString& words);
   /// Something was refused, and why.
   void fault(const QString& words);
   /// Theme or size of type is another.
   void restyled();
   /// Whoever owns the run is to take it again from there.
-  void backAsked(qint64 tick);
+  void backAsked(const cabwright::session::TimeMark& mark);
 
  private:
   QPointer<cab::Seat> seat_;

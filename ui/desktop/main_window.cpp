@@ -1,23 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desktop/main_window.h"
 
-#include <QActionGroup>
 #include <QCloseEvent>
 #include <QDateTime>
-#include <QMenu>
-#include <QMenuBar>
 #include <QStatusBar>
 #include <algorithm>
 
+#include "cab/you_parts.h"
 #include "desktop/caution_view.h"
 #include "desktop/settings_view.h"
+#include "desktop/situations.h"
 #include "hearing/scene.h"
 
 namespace cabwright::desktop {
 namespace {
 
 constexpr int kFrameMs = 16;
-constexpr double kVolumeStep = 0.1;
+constexpr std::int64_t kToldTicks = 30 * session::kTicksPerSecond;
 
 }  // namespace
 
@@ -25,6 +24,7 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
     : scenarios_(std::move(scenarios)),
       settings_(settings),
       version_(version),
+      desk_door_(settings),
       system_palette_(palette()),
       pages_(new QStackedWidget(this)),
       caution_(new CautionView(this)),
@@ -37,12 +37,18 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
   preferences_.load(settings_);
   shortcuts_.load(settings_);
   makeMenus();
+  connect(&desk_door_.desk(), &desk::Desk::backAsked, this, &MainWindow::goBackTo,
+          Qt::QueuedConnection);
+  connect(
+      &desk_door_, &DeskDoor::beginAsked, this,
+      [this](const desk::SituationWish& wish) { begin(wish); }, Qt::QueuedConnection);
   connect(caution_, &CautionView::accepted, this, [this] {
     preferences_.caution_read = true;
     preferences_.save(settings_);
     showChoose();
   });
-  connect(choose_, &ChooseView::startAsked, this, &MainWindow::begin);
+  connect(choose_, &ChooseView::startAsked, this,
+          qOverload<const std::string&, scenario::Mode, const QString&>(&MainWindow::begin));
   connect(settings_view_, &SettingsView::changed, this, [this] {
     preferences_.save(settings_);
     shortcuts_.save(settings_);
@@ -75,111 +81,6 @@ MainWindow::~MainWindow() {
   delete settings_view_;  // while the keys that it writes are still there
 }
 
-void MainWindow::makeMenus() {
-  const auto add = [this](QMenu* menu, const QKeySequence& keys, auto slot) {
-    auto* action = new QAction(this);
-    action->setShortcut(keys);
-    menu->addAction(action);
-    connect(action, &QAction::triggered, this, slot);
-    return action;
-  };
-  run_menu_ = menuBar()->addMenu(QString());
-  choose_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_O), [this] {
-    endRun();
-    showChoose();
-  });
-  again_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_R), [this] {
-    if (seat_) begin(exercise_, seat_->mode(), trainee_);
-  });
-  freeze_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_Space), [this] {
-    if (seat_) seat_->setFrozen(freeze_action_->isChecked());
-  });
-  freeze_action_->setCheckable(true);
-  pass_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_T), [this] {
-    if (seat_view_ != nullptr) seat_view_->useCommand(QStringLiteral("pass"));
-  });
-  end_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_E), [this] { endRun(); });
-  run_menu_->addSeparator();
-  settings_action_ = add(run_menu_, QKeySequence::Preferences, [this] { showSettings(); });
-  quit_action_ = add(run_menu_, QKeySequence::Quit, [this] { close(); });
-  view_menu_ = menuBar()->addMenu(QString());
-  auto* themes = new QActionGroup(this);
-  const auto theme = [&](ThemeChoice choice) {
-    QAction* action = add(view_menu_, {}, [this, choice] {
-      preferences_.theme = choice;
-      preferences_.save(settings_);
-      applyPreferences();
-    });
-    action->setCheckable(true);
-    themes->addAction(action);
-    return action;
-  };
-  system_action_ = theme(ThemeChoice::kSystem);
-  day_action_ = theme(ThemeChoice::kDay);
-  night_action_ = theme(ThemeChoice::kNight);
-  view_menu_->addSeparator();
-  keys_action_ = add(view_menu_, {}, [this] {
-    preferences_.show_keys = keys_action_->isChecked();
-    preferences_.save(settings_);
-    applyPreferences();
-  });
-  keys_action_->setCheckable(true);
-  mechanism_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::Key_I),
-                          [this] { showMechanism(mechanism_action_->isChecked()); });
-  mechanism_action_->setCheckable(true);
-  full_action_ = add(view_menu_, QKeySequence(Qt::Key_F11),
-                     [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
-  full_action_->setCheckable(true);
-  sound_menu_ = menuBar()->addMenu(QString());
-  mute_action_ = add(sound_menu_, QKeySequence(Qt::CTRL | Qt::Key_M), [this] {
-    preferences_.muted = mute_action_->isChecked();
-    preferences_.save(settings_);
-    applyPreferences();
-  });
-  mute_action_->setCheckable(true);
-  const auto turn = [this](double by) {
-    preferences_.volume = std::clamp(preferences_.volume + by, 0.0, 1.0);
-    preferences_.save(settings_);
-    applyPreferences();
-    say(tr("Volume %1 of 10").arg(preferences_.volume * 10, 0, 'f', 0));
-  };
-  louder_action_ =
-      add(sound_menu_, QKeySequence(Qt::CTRL | Qt::Key_Up), [turn] { turn(kVolumeStep); });
-  softer_action_ =
-      add(sound_menu_, QKeySequence(Qt::CTRL | Qt::Key_Down), [turn] { turn(-kVolumeStep); });
-  help_menu_ = menuBar()->addMenu(QString());
-  guide_action_ = add(help_menu_, QKeySequence::HelpContents, [this] { showSettings(); });
-  caution_action_ = add(help_menu_, {}, [this] {
-    if (!seat_ || seat_->isFinished()) pages_->setCurrentWidget(caution_);
-  });
-  nameMenus();
-}
-
-void MainWindow::nameMenus() {
-  run_menu_->setTitle(tr("&Run"));
-  choose_action_->setText(tr("&Choose an exercise"));
-  again_action_->setText(tr("Take it again from the &start"));
-  freeze_action_->setText(tr("&Stop the clock"));
-  pass_action_->setText(tr("&Let time pass until something changes"));
-  end_action_->setText(tr("&End the run and see the sheet"));
-  settings_action_->setText(tr("Se&ttings"));
-  quit_action_->setText(tr("&Quit"));
-  view_menu_->setTitle(tr("&View"));
-  system_action_->setText(tr("As the s&ystem has it"));
-  day_action_->setText(tr("&Day"));
-  night_action_->setText(tr("&Night"));
-  keys_action_->setText(tr("&Keys beside what they move"));
-  mechanism_action_->setText(tr("&Mechanism: how it looks inside"));
-  full_action_->setText(tr("&Full screen"));
-  sound_menu_->setTitle(tr("&Sound"));
-  mute_action_->setText(tr("&Silent"));
-  louder_action_->setText(tr("&Louder"));
-  softer_action_->setText(tr("S&ofter"));
-  help_menu_->setTitle(tr("&Help"));
-  guide_action_->setText(tr("&Keys and how to use them"));
-  caution_action_->setText(tr("&Cautions"));
-}
-
 void MainWindow::applyPreferences() {
   const drawing::Theme theme = themeOf(preferences_.theme, system_palette_);
   const auto tone = [theme](drawing::Tone t) { return drawing::colorOf(theme, t).name(); };
@@ -189,6 +90,7 @@ void MainWindow::applyPreferences() {
                      "QMenu { border: 1px solid %2; } QMenu::item:disabled { color: %4; }")
           .arg(tone(drawing::Tone::kPaper), tone(drawing::Tone::kInk), tone(drawing::Tone::kWash),
                tone(drawing::Tone::kRule)));
+  desk_door_.setTheme(theme);
   choose_->setTheme(theme);
   caution_->setTheme(theme);
   settings_view_->setTheme(theme);
@@ -225,24 +127,30 @@ session::LiveOptions MainWindow::makeOptions(const std::string& exercise, scenar
 }
 
 bool MainWindow::begin(const std::string& exercise, scenario::Mode mode, const QString& trainee) {
-  const auto loaded =
-      session::loadSituation((scenarios_ / exercise / "scenario.toml").string(), scenarios_);
-  if (const auto* faults = std::get_if<scenario::FileFaults>(&loaded)) {
-    say(faults->empty() ? QString() : QString::fromStdString(scenario::toText(faults->front())));
+  return begin({exercise, mode, std::nullopt, trainee, {}});
+}
+
+bool MainWindow::begin(const desk::SituationWish& wish) {
+  const auto loaded = loadExercise(scenarios_, wish.exercise, wish.conditions);
+  const auto refuse = [this](const QString& words) {
+    say(words);
+    desk_door_.desk().refuse(words);
     return false;
-  }
+  };
+  if (const auto* faults = std::get_if<scenario::FileFaults>(&loaded))
+    return refuse(faults->empty() ? QString()
+                                  : QString::fromStdString(scenario::toText(faults->front())));
   try {
-    auto run = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded),
-                                                  makeOptions(exercise, mode, trainee));
+    session::LiveOptions options = makeOptions(wish.exercise, wish.mode, wish.trainee);
+    options.seed = wish.seed;
+    auto run = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
     leaveRun();
-    exercise_ = exercise;
-    trainee_ = trainee;
-    preferences_.trainee = trainee;
+    wish_ = wish;
+    preferences_.trainee = wish.trainee;
     preferences_.save(settings_);
     useRun(std::move(run));
   } catch (const std::invalid_argument& fault) {
-    say(QString::fromUtf8(fault.what()));
-    return false;
+    return refuse(QString::fromUtf8(fault.what()));
   }
   return true;
 }
@@ -255,7 +163,8 @@ void MainWindow::useRun(std::unique_ptr<session::LiveRun> run) {
     freeze_action_->setChecked(frozen);
     speaker_.setFrozen(frozen);
   });
-  speaker_.setFrozen(false);
+  speaker_.setFrozen(seat_->isFrozen());
+  desk_door_.setSeat(seat_.get());
   applyPreferences();
   showSeat();
   if (const auto fault = seat_->run().recordFault())
@@ -308,6 +217,7 @@ void MainWindow::leaveRun() {
     delete seat_view_;
     seat_view_ = nullptr;
   }
+  desk_door_.setSeat(nullptr);
   seat_.reset();
   speaker_.setFrozen(true);
 }
@@ -315,7 +225,7 @@ void MainWindow::leaveRun() {
 void MainWindow::endRun() {
   if (!seat_ || seat_->isFinished()) return;
   seat_->finish();
-  keepResult(settings_, exercise_, seat_->run().sheet(), seat_->mode(),
+  keepResult(settings_, wish_.exercise, seat_->run().sheet(), seat_->mode(),
              QDateTime::currentDateTime());
   if (const auto fault = seat_->run().recordFault())
     say(tr("Not recorded to its end: %1").arg(QString::fromStdString(*fault)));
@@ -324,8 +234,7 @@ void MainWindow::endRun() {
   pages_->addWidget(after_view_);
   connect(after_view_, &after::AfterView::closed, this, &MainWindow::showChoose);
   connect(
-      after_view_, &after::AfterView::again, this,
-      [this] { begin(exercise_, seat_->mode(), trainee_); }, Qt::QueuedConnection);
+      after_view_, &after::AfterView::again, this, [this] { takeAgain(); }, Qt::QueuedConnection);
   connect(after_view_, &after::AfterView::takeAgain, this, &MainWindow::takeAgainFrom,
           Qt::QueuedConnection);
   applyPreferences();
@@ -338,17 +247,43 @@ void MainWindow::endRun() {
   again_action_->setEnabled(true);
 }
 
+// From the start, as it was asked for.
+void MainWindow::takeAgain() {
+  if (seat_) begin(desk::SituationWish(wish_));
+}
+
 void MainWindow::takeAgainFrom(qint64 tick) {
   if (!seat_) return;
   const scenario::Mode mode = seat_->mode();
   std::unique_ptr<session::LiveRun> run =
-      seat_->run().takenAgainFrom(tick, makeOptions(exercise_, mode, trainee_));
+      seat_->run().takenAgainFrom(tick, makeOptions(wish_.exercise, mode, wish_.trainee));
   if (!run) {
     say(tr("That moment cannot be taken again."));
     return;
   }
   leaveRun();
   useRun(std::move(run));
+}
+
+void MainWindow::goBackTo(const session::TimeMark& mark) {
+  if (!seat_) return;
+  desk::Desk& desk = desk_door_.desk();
+  const auto tell = [&desk, &mark](std::int64_t tick) {
+    if (tick % kToldTicks == 0)
+      Q_EMIT desk.told(
+          tr("Going back: %1 of %2").arg(cab::clockText(tick), cab::clockText(mark.tick)));
+    return true;
+  };
+  session::GoneBack back =
+      seat_->run().goBackTo(mark, makeOptions(wish_.exercise, seat_->mode(), wish_.trainee), tell);
+  if (!back.run) {
+    if (back.fault) desk.refuse(QString::fromStdString(*back.fault));
+    return;
+  }
+  const QString name = QString::fromStdString(mark.name);
+  leaveRun();
+  useRun(std::move(back.run));
+  Q_EMIT desk.told(tr("Back at the mark: %1").arg(name));
 }
 
 void MainWindow::showChoose() {
@@ -386,6 +321,7 @@ void MainWindow::passTime(double seconds) {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
   settings_.setValue(QStringLiteral("window/geometry"), saveGeometry());
+  desk_door_.close();
   leaveRun();
   QMainWindow::closeEvent(event);
 }

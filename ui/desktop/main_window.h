@@ -16,6 +16,7 @@
 #include "cab/seat_view.h"
 #include "cab/shortcuts.h"
 #include "desktop/choose_view.h"
+#include "desktop/desk_door.h"
 #include "desktop/preferences.h"
 #include "hearing/speaker.h"
 #include "mechanism/mechanism_view.h"
@@ -34,6 +35,8 @@ class MainWindow : public QMainWindow {
 
   /// Begins an exercise; false: it cannot be taken (said in the status line).
   bool begin(const std::string& exercise, scenario::Mode mode, const QString& trainee);
+  /// The same, as the instructor's desk wants it.
+  bool begin(const desk::SituationWish& wish);
   /// Ends the run that goes on, and shows its sheet.
   void endRun();
 
@@ -41,6 +44,7 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] cab::SeatView* seatView() const { return seat_view_; }
   [[nodiscard]] after::AfterView* afterView() const { return after_view_; }
   [[nodiscard]] ChooseView* chooseView() const { return choose_; }
+  [[nodiscard]] DeskDoor& deskDoor() { return desk_door_; }
   [[nodiscard]] QWidget* page() const { return pages_->currentWidget(); }
   [[nodiscard]] Preferences& preferences() { return preferences_; }
   void applyPreferences();
@@ -61,7 +65,9 @@ class MainWindow : public QMainWindow {
   /// The sectioned machine instead of the seat, or the seat again; not in assessment.
   void showMechanism(bool shown);
   void leaveRun();
+  void takeAgain();
   void takeAgainFrom(qint64 tick);
+  void goBackTo(const session::TimeMark& mark);
   void useRun(std::unique_ptr<session::LiveRun> run);
   void say(const QString& words);
   void tick();
@@ -71,6 +77,7 @@ class MainWindow : public QMainWindow {
   std::filesystem::path scenarios_;
   QSettings& settings_;
   QString version_;
+  DeskDoor desk_door_;
   Preferences preferences_;
   QPalette system_palette_;
   cab::Shortcuts shortcuts_;
@@ -85,16 +92,16 @@ class MainWindow : public QMainWindow {
   cab::SeatView* seat_view_ = nullptr;
   mechanism::MechanismView* mechanism_ = nullptr;
   after::AfterView* after_view_ = nullptr;
-  std::string exercise_;
-  QString trainee_;
+  desk::SituationWish wish_;  ///< how the run was begun
 
   QMenu *run_menu_ = nullptr, *view_menu_ = nullptr, *sound_menu_ = nullptr, *help_menu_ = nullptr;
   QAction *choose_action_ = nullptr, *end_action_ = nullptr, *again_action_ = nullptr,
           *freeze_action_ = nullptr, *pass_action_ = nullptr, *quit_action_ = nullptr,
           *day_action_ = nullptr, *night_action_ = nullptr, *system_action_ = nullptr,
-          *keys_action_ = nullptr, *mechanism_action_ = nullptr, *full_action_ = nullptr,
-          *settings_action_ = nullptr, *mute_action_ = nullptr, *louder_action_ = nullptr,
-          *softer_action_ = nullptr, *caution_action_ = nullptr, *guide_action_ = nullptr;
+          *keys_action_ = nullptr, *desk_action_ = nullptr, *mechanism_action_ = nullptr,
+          *full_action_ = nullptr, *settings_action_ = nullptr, *mute_action_ = nullptr,
+          *louder_action_ = nullptr, *softer_action_ = nullptr, *caution_action_ = nullptr,
+          *guide_action_ = nullptr;
 };
 
 }  // namespace cabwright::desktop

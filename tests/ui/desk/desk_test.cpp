@@ -52,7 +52,7 @@ TEST(Desk, LetsGoOfASeatThatIsGone) {
   seat.reset();
   EXPECT_EQ(desk.run(), nullptr);
   EXPECT_FALSE(desk.isLive());
-  EXPECT_EQ(runs.count(), 1);
+  EXPECT_EQ(runs.count(), 2);
 }
 
 TEST(Desk, DoesNotGoBackInAssessment) {
@@ -61,7 +61,7 @@ TEST(Desk, DoesNotGoBackInAssessment) {
   desk.setSeat(seat.get());
   QSignalSpy faults(&desk, &Desk::fault);
   QSignalSpy asked(&desk, &Desk::backAsked);
-  desk.goBack(0);
+  desk.goBack({0, 1, "start"});
   EXPECT_EQ(asked.count(), 0);
   EXPECT_EQ(faults.count(), 1);
 }

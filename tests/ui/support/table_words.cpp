@@ -6,6 +6,7 @@
 #include <iterator>
 #include <string_view>
 
+#include "fault/fault.h"
 #include "marking/judgement.h"
 #include "marking/rule.h"
 #include "unit/condition.h"
@@ -130,6 +131,10 @@ void addSignals(Collector& words) {
         [&](std::string_view act) { return info.name.starts_with(act); });
     if (of_item || isControl(info.id)) continue;
     words.add("Signal", info.text.substr(0, info.text.find_first_of(",:;")));
+    // What the desk calls it; of things to look at it has the thing's name instead.
+    const std::size_t first_dot = info.name.find('.');
+    if (first_dot == std::string_view::npos || !unit::findItem(info.name.substr(first_dot + 1)))
+      words.add("Signal", info.text);
     for (std::string_view name = info.name; !name.empty();) {
       const std::size_t dot = std::min(name.find('.'), name.size());
       const std::string_view part = name.substr(0, dot);
@@ -160,6 +165,35 @@ void addSheet(Collector& words) {
     words.add("Position", how);
 }
 
+// Numbers of things are places of the entry: "gearbox %1, band of gear %2".
+std::string withoutNumbers(std::string_view words) {
+  std::string pattern;
+  int count = 0;
+  for (const char c : words) {
+    if (c >= '0' && c <= '9')
+      pattern += "%" + std::to_string(++count);
+    else
+      pattern += c;
+  }
+  return pattern;
+}
+
+void addFaults(Collector& words) {
+  for (const fault::FaultSpec& spec : fault::faultCatalogue()) {
+    if (spec.system != "instruments") {
+      words.add("Fault", withoutNumbers(spec.where));
+    } else {
+      const std::string_view where = spec.where;
+      const std::string_view place = where.substr(0, where.find('.'));
+      words.add("Fault", spaced(afterDot(where)));
+      words.add("Fault", place.substr(0, place.find_first_of("12")));
+    }
+    for (const std::string_view text : std::initializer_list<std::string_view>{
+             spec.text, spec.symptom, spec.decision, spec.size.unit, spec.size.of})
+      words.add("Fault", text);
+  }
+}
+
 // The texts of one "refuse(...)", up to the end of the statement.
 void addRefusal(std::string_view statement, Collector& words) {
   for (std::size_t at = statement.find('"'); at != std::string_view::npos;) {
@@ -180,6 +214,7 @@ TableWords collectTableWords() {
   addInterlocks(words);
   addSignals(words);
   addSheet(words);
+  addFaults(words);
   words.add("Seen", "dark");
   words.add("Seen", "the run is over");
   words.add("Seen", "the lamp has its current and stays dark: it is the lamp itself");

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The instructor's desk beside the trainee's window: opened, begun from, gone back from, closed,
+// and never noticed by the trainee.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "desk.h"
+#include "desk/desk_window.h"
+
+namespace cabwright::tests {
+namespace {
+
+using scenario::Mode;
+
+desk::DeskWindow* openDesk(Desk& desk) {
+  desk.window().activateWindow();
+  desk.key(Qt::Key_D, Qt::ControlModifier);
+  return desk.window().deskDoor().window();
+}
+
+// All that the seat shows, to the bit, and the state of the world.
+struct Seen {
+  QImage picture;
+  std::uint64_t world = 0;
+  bool operator==(const Seen&) const = default;
+};
+Seen look(Desk& desk) {
+  desk.window().activateWindow();
+  desk.settle();
+  return {desk.view().grab().toImage(), desk.seat().unit().hash()};
+}
+
+Seen playWith(bool with_desk) {
+  Desk desk;
+  desk.begin("warm-tooth", Mode::kPractice);
+  if (with_desk) {
+    desk::DeskWindow* window = openDesk(desk);
+    EXPECT_NE(window, nullptr);
+    desk.pass(2);
+    for (int k = 0; k < window->pageCount(); ++k) {
+      window->tabs()->setCurrentIndex(k);
+      desk.pass(0.5);
+    }
+    desk.pass(5 - 0.5 * window->pageCount());
+  } else {
+    desk.pass(7);
+  }
+  desk.view().setFocus();
+  return look(desk);
+}
+
+TEST(DeskDoor, TheTraineeSeesNothingOfIt) {
+  const Seen alone = playWith(false), beside = playWith(true);
+  EXPECT_EQ(alone.world, beside.world);
+  EXPECT_EQ(alone.picture, beside.picture);
+}
+
+TEST(DeskDoor, AMarkAndARemarkAreNotSeenAndAFaultIsOnlyByWhatItDoes) {
+  Desk alone, beside;
+  for (Desk* desk : {&alone, &beside}) desk->begin("warm-tooth", Mode::kPractice);
+  openDesk(beside);
+  desk::Desk& run = beside.window().deskDoor().desk();
+  EXPECT_TRUE(run.take("mark", "here"));
+  EXPECT_TRUE(run.take("remark", "general", "waits"));
+  EXPECT_TRUE(run.take("arm", "horn", "") == false);  // no such fault: nothing happens
+  for (Desk* desk : {&alone, &beside}) desk->pass(3);
+  EXPECT_EQ(look(alone), look(beside));
+  EXPECT_TRUE(run.take("arm", "cab1.lamp_air_lit"));
+  for (Desk* desk : {&alone, &beside}) desk->pass(1);
+  EXPECT_NE(look(alone).world, look(beside).world);
+}
+
+TEST(DeskDoor, ClosingChangesNothingInTheRun) {
+  Desk desk;
+  desk.begin("warm-tooth", Mode::kPractice);
+  desk::DeskWindow* window = openDesk(desk);
+  ASSERT_NE(window, nullptr);
+  desk.pass(1);
+  const std::uint64_t before = desk.seat().unit().hash();
+  window->close();
+  EXPECT_FALSE(window->isVisible());
+  EXPECT_EQ(desk.seat().unit().hash(), before);
+  EXPECT_FALSE(desk.seat().isFinished());
+  EXPECT_TRUE(desk.seat().run().actions().empty());
+  EXPECT_EQ(openDesk(desk), window);
+  EXPECT_TRUE(window->isVisible());
+}
+
+TEST(DeskDoor, RemembersItsSize) {
+  const QTemporaryDir home;
+  QSettings settings(home.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+  const std::filesystem::path scenarios = std::string(CABWRIGHT_SOURCE_DIR) + "/scenarios";
+  {
+    desktop::DeskDoor door(settings);
+    door.open(scenarios, {});
+    door.window()->resize(1111, 777);
+    QCoreApplication::processEvents();
+    door.close();
+  }
+  desktop::DeskDoor door(settings);
+  door.open(scenarios, {});
+  EXPECT_EQ(door.window()->size(), QSize(1111, 777));
+}
+
+TEST(DeskDoor, GoesBackToAMark) {
+  Desk desk;
+  desk.begin("warm-tooth", Mode::kPractice);
+  desk::DeskWindow* window = openDesk(desk);
+  ASSERT_NE(window, nullptr);
+  desk.pass(3);
+  desk::Desk& run = desk.window().deskDoor().desk();
+  ASSERT_TRUE(run.take("mark", "before"));
+  const std::int64_t tick = run.tick();
+  const std::uint64_t then = desk.seat().unit().hash();
+  EXPECT_TRUE(run.take("set", "cab1.horn", "low"));
+  desk.pass(4);
+  EXPECT_NE(desk.seat().unit().hash(), then);
+  QSignalSpy changed(&run, &desk::Desk::runChanged);
+  window->bar()->back()->click();
+  desk.settle();
+  QCoreApplication::processEvents();
+  EXPECT_GE(changed.count(), 1);
+  EXPECT_NEAR(static_cast<double>(run.tick()), static_cast<double>(tick), 5);
+  EXPECT_EQ(desk.seat().value(unit::Control::kCab1Horn), 0);
+  EXPECT_FALSE(desk.sawModal());
+}
+
+TEST(DeskDoor, ASituationBeginsInTheTraineesWindow) {
+  Desk desk;
+  desk::DeskWindow* window = openDesk(desk);
+  ASSERT_NE(window, nullptr);
+  window->showPage(window->situation());
+  auto* exercise = window->findChild<QComboBox*>(QStringLiteral("exercise"));
+  ASSERT_GE(exercise->count(), 5);
+  window->situation()->setTrainee(QStringLiteral("11"));
+  for (int k = 0; k < exercise->count(); ++k) {
+    exercise->setCurrentIndex(k);
+    if (window->situation()->wish().exercise == "cold-preparation") break;
+  }
+  window->findChild<QDoubleSpinBox*>(QStringLiteral("temperature"))->setValue(-8);
+  window->findChild<QCheckBox*>(QStringLiteral("dark"))->setChecked(true);
+  window->findChild<QDoubleSpinBox*>(QStringLiteral("seed"))->setValue(42);
+  window->situation()->begin()->click();
+  QCoreApplication::processEvents();
+  ASSERT_NE(desk.window().seat(), nullptr);
+  const session::LiveRun& run = desk.seat().run();
+  EXPECT_DOUBLE_EQ(run.situation().loaded.scenario.start.plant.ambient_c, -8);
+  EXPECT_TRUE(run.situation().loaded.scenario.start.dark);
+  EXPECT_EQ(run.header().seed, 42U);
+  ASSERT_FALSE(run.header().people.empty());
+  EXPECT_EQ(run.header().people[0].name, "11");
+  EXPECT_TRUE(window->isVisible());
+  // The record carries what was changed.
+  bool said = false;
+  for (const auto& source : run.header().sources)
+    said = said || (source.role == "scenario" &&
+                    source.text.find("temperature = \"-8 C\"") != std::string::npos);
+  EXPECT_TRUE(said);
+}
+
+}  // namespace
+}  // namespace cabwright::tests

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the pages of the desk that only look into a run share: the run, theme and size of type, and
+// that nothing is drawn while they are hidden.
+#pragma once
+
+#include <QWidget>
+
+#include "after/sheet_look.h"
+#include "desk/desk.h"
+
+namespace cabwright::desk {
+
+/// A length on the sheet in whole pixels.
+[[nodiscard]] int toPixels(double u, double scale);
+
+/// Colours, face and size of the sheet for ordinary widgets inside a page: fields, lists, tables,
+/// scroll bars.
+[[nodiscard]] QString pageStyle(const after::SheetLook& look);
+
+class LivePage : public QWidget {
+  Q_OBJECT
+ public:
+  LivePage(Desk& desk, QWidget* parent);
+
+  /// Null while nothing goes on.
+  [[nodiscard]] const session::LiveRun* run() const { return desk_.run(); }
+  [[nodiscard]] const after::SheetLook& look() const { return look_; }
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+
+  /// Forget what was kept of another run.
+  virtual void forget() = 0;
+  /// Take what is to be kept of the run, seen or not; called at every refresh.
+  virtual void keep() {}
+  /// Draw anew what has changed; only while it is seen, and only with a run.
+  virtual void showRun() = 0;
+  /// Theme or scale are others.
+  virtual void restyle() = 0;
+  [[nodiscard]] Desk& desk() const { return desk_; }
+  [[nodiscard]] int px(double u) const { return toPixels(u, look_.scale); }
+
+ private:
+  void refresh();
+  void takeStyle();
+  Desk& desk_;
+  after::SheetLook look_;
+};
+
+}  // namespace cabwright::desk

@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/verdict_list.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QStyledItemDelegate>
+#include <algorithm>
+
+#include "after/words.h"
+#include "desk/live_page.h"
+#include "drawing/pen.h"
+
+namespace cabwright::desk {
+
+using drawing::Anchor;
+using drawing::Tone;
+
+namespace {
+
+constexpr double kPad = 12, kText = 46, kLead = 24, kHead = 34, kFoot = 12;
+constexpr qsizetype kMostTitle = 2, kMostReason = 3;
+
+class VerdictDelegate : public QStyledItemDelegate {
+ public:
+  VerdictDelegate(const after::SheetLook& look, const VerdictModel& model, QListView* view)
+      : QStyledItemDelegate(view), look_(look), model_(model), view_(view) {}
+
+  QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override {
+    const VerdictRow& row = rowOf(index);
+    const double wide = view_->viewport()->width() / look_.scale;
+    const double high = row.part == VerdictPart::kHeading ? kHead + 6 : calcHeight(row, wide);
+    return {toPixels(wide, look_.scale), toPixels(high, look_.scale)};
+  }
+
+  void paint(QPainter* painter, const QStyleOptionViewItem& option,
+             const QModelIndex& index) const override {
+    painter->save();
+    painter->setClipRect(option.rect);
+    painter->translate(option.rect.topLeft());
+    painter->scale(look_.scale, look_.scale);
+    drawing::Pen pen(*painter, look_.theme);
+    const QSizeF size(option.rect.width() / look_.scale, option.rect.height() / look_.scale);
+    const VerdictRow& row = rowOf(index);
+    if (row.part == VerdictPart::kHeading) {
+      pen.rect({0, 0, size.width(), size.height()}, drawing::kNoLine, Tone::kPaper);
+      pen.text({kPad, 27}, row.title, {.tone = Tone::kInk2});
+    } else {
+      paintCard(pen, size, row, option.state.testFlag(QStyle::State_Selected));
+    }
+    painter->restore();
+  }
+
+ private:
+  const VerdictRow& rowOf(const QModelIndex& index) const {
+    return model_.rows()[static_cast<std::size_t>(index.row())];
+  }
+
+  static QStringList titleLines(const VerdictRow& row, double wide) {
+    const double moment = row.moment.isEmpty() ? 0 : drawing::textWidth(row.moment) + 18;
+    return wrapped(row.title, wide - kText - kPad - moment, kMostTitle, true);
+  }
+  static QStringList reasonLines(const VerdictRow& row, double wide) {
+    return wrapped(row.reason, wide - kText - kPad, kMostReason, false);
+  }
+  static QStringList wrapped(const QString& words, double room, qsizetype most, bool bold) {
+    if (words.isEmpty()) return {};
+    QStringList lines = drawing::wrapText(words, room, drawing::kText, bold);
+    if (lines.size() <= most) return lines;
+    const QString rest = lines.mid(most - 1).join(QLatin1Char(' '));
+    lines = lines.mid(0, most - 1);
+    lines << drawing::elideText(rest, room, drawing::kText, bold);
+    return lines;
+  }
+
+  static double calcHeight(const VerdictRow& row, double wide) {
+    const auto lines = titleLines(row, wide).size() + 1 + reasonLines(row, wide).size();
+    return 8 + kLead * static_cast<double>(lines) + kFoot;
+  }
+
+  static void paintCard(drawing::Pen& pen, QSizeF size, const VerdictRow& row, bool chosen) {
+    const double w = size.width(), h = size.height();
+    const Tone on = chosen ? Tone::kWash : Tone::kFace;
+    const bool critical = row.part == VerdictPart::kCritical;
+    pen.rect({0, 0, w, h}, drawing::kNoLine, on);
+    if (critical) pen.rect({0, 0, 6, h - 1}, drawing::kNoLine, Tone::kBad);
+    pen.line({kPad, h - 0.5}, {w - kPad, h - 0.5}, {drawing::kHairline, Tone::kHair});
+    drawing::paintVerdict(pen, {kPad + 14, 22}, row.sign, 9.5, on);
+    double y = 28;
+    for (const QString& line : titleLines(row, w)) {
+      pen.text({kText, y}, line, {.bold = true, .on = on});
+      y += kLead;
+    }
+    pen.text({w - kPad, 28}, row.moment, {.anchor = Anchor::kEnd, .tone = Tone::kInk2, .on = on});
+    double x = kText;
+    x += pen.text({x, y}, row.verdict,
+                  {.bold = critical, .tone = drawing::toneOf(row.sign), .on = on});
+    if (!row.margin.isEmpty())
+      x += pen.text({x, y}, QStringLiteral(" \u00B7 ") + row.margin, {.on = on});
+    pen.text({w - kPad, y}, after::className(row.rule_class),
+             {.anchor = Anchor::kEnd,
+              .tone = row.rule_class == marking::RuleClass::kCritical ? Tone::kBad : Tone::kInk2,
+              .on = on});
+    y += kLead;
+    for (const QString& line : reasonLines(row, w)) {
+      pen.text({kText, y}, line, {.tone = Tone::kInk2, .on = on});
+      y += kLead;
+    }
+  }
+
+  const after::SheetLook& look_;
+  const VerdictModel& model_;
+  QListView* view_;
+};
+
+}  // namespace
+
+int VerdictModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+QVariant VerdictModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid()) return {};
+  const VerdictRow& row = rows_[static_cast<std::size_t>(index.row())];
+  if (role == Qt::DisplayRole) return row.title;
+  if (role != Qt::AccessibleTextRole) return {};
+  if (row.part == VerdictPart::kHeading) return row.title;
+  QStringList parts{row.verdict, row.title, after::className(row.rule_class)};
+  for (const QString& words : {row.margin, row.moment, row.reason})
+    if (!words.isEmpty()) parts << words;
+  return parts.join(QLatin1String(", "));
+}
+
+Qt::ItemFlags VerdictModel::flags(const QModelIndex& index) const {
+  if (!index.isValid()) return {};
+  const bool heading = rows_[static_cast<std::size_t>(index.row())].part == VerdictPart::kHeading;
+  return heading ? Qt::ItemFlags(Qt::ItemIsEnabled)
+                 : Qt::ItemFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+}
+
+void VerdictModel::setRows(std::vector<VerdictRow> rows) {
+  if (rows == rows_) return;
+  if (rows.size() != rows_.size()) {
+    beginResetModel();
+    rows_ = std::move(rows);
+    endResetModel();
+    return;
+  }
+  for (std::size_t k = 0; k < rows.size(); ++k) {
+    if (rows[k] == rows_[k]) continue;
+    rows_[k] = std::move(rows[k]);
+    Q_EMIT dataChanged(index(static_cast<int>(k)), index(static_cast<int>(k)));
+  }
+}
+
+VerdictList::VerdictList(const after::SheetLook& look, const QString& name, QWidget* parent)
+    : QListView(parent), model_(new VerdictModel(this)) {
+  setModel(model_);
+  setItemDelegate(new VerdictDelegate(look, *model_, this));
+  setAccessibleName(name);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);  // its coming and going would wrap anew
+  setVerticalScrollMode(ScrollPerPixel);
+  setEditTriggers(NoEditTriggers);
+  setResizeMode(Adjust);
+  connect(this, &QAbstractItemView::doubleClicked, this, &VerdictList::choose);
+}
+
+void VerdictList::restyle() {
+  scheduleDelayedItemsLayout();
+  viewport()->update();
+}
+
+void VerdictList::resizeEvent(QResizeEvent* event) {
+  QListView::resizeEvent(event);
+  scheduleDelayedItemsLayout();
+}
+
+void VerdictList::choose(const QModelIndex& index) {
+  if (!index.isValid()) return;
+  const VerdictRow& row = rows()[static_cast<std::size_t>(index.row())];
+  const bool fell = row.part == VerdictPart::kCritical || row.part == VerdictPart::kFallen;
+  if (fell && row.tick >= 0) Q_EMIT momentChosen(row.tick);
+}
+
+void VerdictList::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    choose(currentIndex());
+    return;
+  }
+  QListView::keyPressEvent(event);
+}
+
+}  // namespace cabwright::desk
