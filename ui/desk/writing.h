@@ -25,6 +25,7 @@ class Writing : public QObject {
   /// Where new scenarios go, and the scenarios/ folder that ships with its vehicles and rules.
   void setFolders(std::filesystem::path own, std::filesystem::path shipped);
   [[nodiscard]] const std::filesystem::path& ownFolder() const { return own_; }
+  [[nodiscard]] const std::filesystem::path& shippedFolder() const { return shipped_; }
   /// Where the draft's vehicle, route, rules and guides are found.
   [[nodiscard]] scenario::FolderLibrary library() const;
 

@@ -12,11 +12,13 @@
 
 #include "desk/writing_pages.h"
 #include "scenario/shelf.h"
+#include "session/rule_reader.h"
 
 namespace cabwright::desk {
 
 namespace {
 
+constexpr int kOwnHeight = 110;
 const QList<int> kWidths{190, 600, 480};  // sections, forms, the file: to begin with
 
 QString sentences(const std::vector<std::string>& all) {
@@ -117,8 +119,23 @@ QWidget* WritingView::makeButtons() {
 
 QWidget* WritingView::makeAskLine() {
   ask_line_ = new QFrame(this);
-  auto* row = new QHBoxLayout(ask_line_);
-  row->setContentsMargins(0, 0, 0, 0);
+  auto* column = new QVBoxLayout(ask_line_);
+  column->setContentsMargins(0, 0, 0, 0);
+  auto* row = new QHBoxLayout;
+  column->addLayout(row);
+  own_ = new QListWidget(ask_line_);
+  own_->setObjectName(QStringLiteral("writing_own"));
+  own_->setAccessibleName(tr("Your own scenarios"));
+  own_->setFixedHeight(kOwnHeight);
+  column->addWidget(own_);
+  const auto take = [this](QListWidgetItem* item) {
+    ask_path_->setText(item->data(Qt::UserRole).toString());
+    answer();
+  };
+  connect(own_, &QListWidget::itemActivated, this, take);
+  connect(own_, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) {
+    ask_path_->setText(item->data(Qt::UserRole).toString());
+  });
   ask_words_ = new QLabel(ask_line_);
   ask_path_ = new QLineEdit(ask_line_);
   ask_path_->setObjectName(QStringLiteral("writing_path"));
@@ -219,9 +236,25 @@ void WritingView::ask(Ask what) {
   ask_path_->setAccessibleName(ask_words_->text());
   const QString start = writing_.path().isEmpty() ? ownPath() : writing_.path();
   ask_path_->setText(open ? QString::fromStdString(writing_.ownFolder().string()) : start);
+  own_->setVisible(open);
+  if (open) listOwn();
   ask_line_->show();
   ask_path_->setFocus();
   ask_path_->selectAll();
+}
+
+void WritingView::listOwn() {
+  own_->clear();
+  for (const auto& one : scenario::listScenarios(writing_.ownFolder(), writing_.shippedFolder(),
+                                                 session::findRuleFaults)) {
+    QString words = QString::fromStdString(one.title);
+    if (one.fault)
+      words += QStringLiteral("  ") +
+               tr("(broken: %1)").arg(QString::fromStdString(scenario::toText(*one.fault)));
+    auto* item = new QListWidgetItem(words, own_);
+    item->setData(Qt::UserRole, QString::fromStdString(one.path));
+  }
+  own_->setVisible(own_->count() > 0);
 }
 
 void WritingView::closeAsk() {

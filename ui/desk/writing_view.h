@@ -53,6 +53,7 @@ class WritingView : public QWidget {
   void ask(Ask what);
   void answer();
   void closeAsk();
+  void listOwn();
   void refresh();
   void showFaults();
   void say(const QString& words);
@@ -69,6 +70,7 @@ class WritingView : public QWidget {
   QFrame* ask_line_;
   QLabel* ask_words_;
   QLineEdit* ask_path_;
+  QListWidget* own_;  ///< the instructor's scenarios, with what is wrong in the broken ones
   QPushButton* ask_do_;
   QPushButton* moment_;
   Ask asking_ = Ask::kOpen;

@@ -34,6 +34,7 @@ class DeskDoor : public QObject {
 
  private:
   void keepPlace();
+  void addWriting(const std::filesystem::path& scenarios);
   QSettings& settings_;
   desk::Desk desk_;
   drawing::Theme theme_ = drawing::Theme::kDay;

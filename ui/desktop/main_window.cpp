@@ -121,7 +121,9 @@ session::LiveOptions MainWindow::makeOptions(const std::string& exercise, scenar
   const std::filesystem::path folder = findSessionsFolder(preferences_);
   if (!folder.empty()) {
     const QString stamp = QDateTime::currentDateTime().toString(QStringLiteral("yyyyMMdd-HHmmss"));
-    options.record = makeSessionPath(folder, exercise, stamp);
+    // An exercise from elsewhere comes with its path.
+    const std::string name = std::filesystem::path(exercise).filename().string();
+    options.record = makeSessionPath(folder, name, stamp);
   }
   return options;
 }

@@ -239,6 +239,23 @@ TEST_F(WritingPage, AFileWithAnErrorIsRefusedWithItsPlace) {
   EXPECT_EQ(text(), before);
 }
 
+TEST_F(WritingPage, OwnScenariosAreListedTheBrokenOnesToo) {
+  const std::string path = put("mine", kOwn);
+  put("bad", kOwn + "berth = \"siding_9\"\n");
+  click("writing_open");
+  auto* own = get<QListWidget>("writing_own");
+  ASSERT_NE(own, nullptr);
+  ASSERT_EQ(own->count(), 2);
+  EXPECT_TRUE(own->item(0)->text().contains(QStringLiteral("scenario.toml:11:9:")))
+      << own->item(0)->text().toStdString();
+  EXPECT_EQ(own->item(1)->text(), QStringLiteral("Mine"));
+  own->setFocus();
+  own->setCurrentRow(1);
+  QTest::keyClick(own, Qt::Key_Return);
+  EXPECT_EQ(text(), kOwn);
+  EXPECT_EQ(view_->writing().path().toStdString(), path);
+}
+
 TEST_F(WritingPage, NothingIsOverwrittenWithoutAsking) {
   const std::string path = put("mine", kOwn);
   click("writing_save_as");
