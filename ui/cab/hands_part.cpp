@@ -17,7 +17,7 @@ using unit::Control;
 
 namespace {
 
-constexpr double kHandScale = 0.86;
+constexpr double kHandScale = 0.86, kHandX = 50, kHandY = 62;
 
 bool isOneOf(Control c, Control of_cab1) { return c == of_cab1 || c == unit::ofCab(of_cab1, 1); }
 
@@ -46,6 +46,8 @@ std::optional<Control> HandPart::held() const {
   return seat().unit().world().trainee.hands[static_cast<std::size_t>(side_)].on;
 }
 
+QPointF HandPart::top() const { return {area().left() + kHandX, area().top() - 2}; }
+
 void HandPart::refresh() {
   Shown now{held(), 0, false};
   if (now.on) {
@@ -65,6 +67,7 @@ Grip HandPart::grip() const {
   if (!on) return Grip::kFree;
   const auto device = deviceOf(*on);
   if (device) return seat().value(*device) > 0.5 ? Grip::kKnobPressed : Grip::kKnob;
+  if (*on == Control::kHandLamp) return Grip::kLamp;
   if (isOneOf(*on, Control::kCab1Bell)) return Grip::kBell;
   if (isOneOf(*on, Control::kCab1Key)) return Grip::kKey;
   if (isOneOf(*on, Control::kCab1Handbrake)) return Grip::kWheel;
@@ -110,7 +113,7 @@ bool HandPart::activate() {
 
 void HandPart::paint(drawing::Pen& pen) const {
   const QRectF& a = area();
-  const QPointF wrist(a.left() + 50, a.top() + 62);
+  const QPointF wrist(a.left() + kHandX, a.top() + kHandY);
   drawing::paintHand(pen, wrist, side_ == 1, grip(), kHandScale);
   const double x = a.left() + 116;
   const auto on = held();
