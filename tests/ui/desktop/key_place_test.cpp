@@ -63,6 +63,7 @@ TEST(KeyPlace, TheLetterThatLiesThereIsShownOnceItIsKnown) {
   const bool left_on_gear = desk.seat().handOn(Control::kCab1Gear) == 0;
   const Control left = left_on_gear ? Control::kCab1Gear : Control::kCab1Throttle;
   ASSERT_EQ(desk.seat().handOn(left), 0);
+  desk.seat().act("release", left_on_gear ? "cab1.throttle" : "cab1.gear");  // a hand to press with
   send(desk, QEvent::KeyPress, kPlaceW, Qt::Key_Z);
   desk.pass(0.2);
   send(desk, QEvent::KeyRelease, kPlaceW, Qt::Key_Z);
