@@ -50,7 +50,6 @@ void ChangeWatch::settle(const unit::Unit& unit) {
   needles_.clear();
   perceivable_.clear();
   if (!walking_) perceivable_ = unit.perceivable(place_).signals;
-  if (place_ != unit::Place::kBooking) perceivable_.push_back(Signal::kSeenMoving);
   watchOutside();
   watchCab();
   watchEngines();

@@ -19,15 +19,29 @@ constexpr PlaceSet placeSet(P... places) {
 constexpr PlaceSet kAroundCar1 =
     placeSet(Place::kEnd1, Place::kBetween, Place::kCab1, Place::kCupboard, Place::kSaloon);
 
-// Shown signals that belong to a place whose name they do not begin with.
+// Shown signals that are perceived from more places than the one whose name they begin with; of
+// several that fit, the first. What smokes or burns beneath the car is seen along its whole side:
+// from either car, and on side 1 from the walkway as well.
 struct Elsewhere {
   std::string_view prefix;
   PlaceSet from;
 };
+constexpr PlaceSet kAlongSide1 =
+    placeSet(Place::kEngine1, Place::kSide1, Place::kTrailer1, Place::kLineside);
+constexpr PlaceSet kAlongSide2 = placeSet(Place::kEngine2, Place::kSide2, Place::kTrailer2);
 constexpr Elsewhere kElsewhere[] = {
+    {"engine1.smoke", kAlongSide1},
+    {"engine1.fire", kAlongSide1},
+    {"engine2.smoke", kAlongSide2},
+    {"engine2.fire", kAlongSide2},
     {"side1.", placeSet(Place::kSide1, Place::kEngine1)},
     {"side2.", placeSet(Place::kSide2, Place::kEngine2)},
 };
+
+constexpr bool isWord(std::string_view name, std::string_view prefix) {
+  return name.starts_with(prefix) &&
+         (prefix.ends_with('.') || name.size() == prefix.size() || name[prefix.size()] == '.');
+}
 
 constexpr double kGlowV = 10.0;  // lamps give light above this
 
@@ -128,8 +142,10 @@ bool isPerceivedAt(Signal s, Place place) {
   for (std::string_view anywhere : {"heard.", "smelled.", "felt.", "second."}) {
     if (info.name.starts_with(anywhere)) return true;
   }
+  // That the unit moves is seen, and felt, by whoever is in it or beside it.
+  if (s == Signal::kSeenMoving) return place != Place::kBooking;
   for (const Elsewhere& e : kElsewhere) {
-    if (info.name.starts_with(e.prefix)) return contains(e.from, place);
+    if (isWord(info.name, e.prefix)) return contains(e.from, place);
   }
   const std::string_view name = placeInfo(place).name;
   return info.name.size() > name.size() && info.name.starts_with(name) &&

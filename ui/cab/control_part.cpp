@@ -31,6 +31,7 @@ ControlPart::ControlPart(Seat& seat, const SheetStyle& style, const Shortcuts& s
   setCursor(Qt::PointingHandCursor);
   setObjectName(QString::fromUtf8(info().name.data(), static_cast<qsizetype>(info().name.size())));
   setAccessibleName(nameOf(control_));
+  if (isMomentary()) setToolTip(tr("%1. Right button: a hand stays on it").arg(nameOf(control_)));
 }
 
 void ControlPart::refresh() {

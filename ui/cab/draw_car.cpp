@@ -2,8 +2,10 @@
 #include "cab/draw_car.h"
 
 #include <array>
+#include <cmath>
 
 #include "cab/draw_end.h"
+#include "cab/draw_engine.h"
 
 namespace cabwright::cab {
 
@@ -147,6 +149,36 @@ void drawScotch(Pen& pen, const CarFrame& f, double wheel_m) {
               {kNorm, Tone::kInk}, Tone::kShade);
 }
 
+// Smoke from the stacks drifts towards the coupled end, thinning; from beside the trailer it is
+// seen beyond that end.
+void drawSmokeOver(Pen& pen, const CarFrame& f, double smoke, bool motor) {
+  if (smoke < 0.02) return;
+  const int puffs = 3 + static_cast<int>(std::lround(5 * smoke));
+  const double from = motor ? 7.75 : 0.1, length = motor ? 3.6 : 0.7;
+  for (int k = puffs - 1; k >= 0; --k) {
+    const double far = (k + 0.5) / puffs;
+    const QPointF at = f.at(from - length * far, (motor ? 4.02 : 3.62) + 0.06 * std::sin(7.0 * k));
+    const double r = (5 + 7 * far) * (0.6 + 0.4 * smoke);
+    QPainterPath puff;
+    for (int lobe = 0; lobe < 5; ++lobe) {
+      QPainterPath one;
+      one.addEllipse(drawing::pointAt(at, 0.6 * r, 72.0 * lobe + 31 * k), 0.6 * r, 0.56 * r);
+      puff = puff.united(one);
+    }
+    pen.path(puff, {kThin, far < 0.6 ? Tone::kInk2 : Tone::kRule}, Tone::kFace);
+  }
+}
+
+void drawFire(Pen& pen, const CarFrame& f, bool motor) {
+  if (motor) {
+    const QRectF under = f.box(8.0, 0.2, 10.3, 0.8);
+    paintFlames(pen, under.bottomLeft(), under.width(), 0.3);
+  } else {
+    const QRectF beyond = f.box(-0.38, 0.2, -0.02, 0.8);
+    paintFlames(pen, beyond.bottomLeft(), beyond.width(), 0.3);
+  }
+}
+
 }  // namespace
 
 void drawPerson(Pen& pen, QPointF feet, double h) {
@@ -181,6 +213,8 @@ void drawPerson(Pen& pen, QPointF feet, double h) {
 
 void drawCarLive(Pen& pen, const CarFrame& f, const CarLook& look) {
   if (look.door_open) drawOpenDoor(pen, f);
+  drawSmokeOver(pen, f, look.smoke, look.motor);
+  if (look.fire) drawFire(pen, f, look.motor);
   if (!look.motor) {  // tell-tale of the passenger alarm: a disc on the end of its shaft
     const QPointF pivot = f.at(0.32, 3.32);
     const double out = look.alarm ? 0.34 : 0.0;

@@ -36,6 +36,8 @@ struct CarLook {
   int scotches = 0;      ///< under the wheels
   int person = 0;        ///< 1 walks along the car, 2 only feet show beneath it
   int protection = 0;    ///< 1 flag, 2 board, 3 lamp
+  double smoke = 0;      ///< of the engine of this side, 0 to 1: at its tail pipe on the motor car
+  bool fire = false;     ///< it burns
 };
 
 // What stands still.

@@ -185,7 +185,47 @@ void drawCylinderDetail(Pen& pen, QPointF centre, double blocks_on, bool cord_pu
   pen.circle(ring, 7, {kRing, cord}, Tone::kFace);
 }
 
-void drawDrainDetail(Pen& pen, QPointF centre, bool motor, bool open) {
+namespace {
+
+// What comes out of the spout or of the cock's side, round the middle of the vessel.
+void drawDrained(Pen& pen, DrainState state) {
+  switch (state) {
+    case DrainState::kShut:
+      return;
+    case DrainState::kOpen:
+      for (double x : {-6.0, 0.0, 6.0}) pen.line({x * 0.5, 97}, {x, 106}, {kThin, Tone::kInk2});
+      return;
+    case DrainState::kDripping:
+      for (double y : {98.0, 104.0}) {
+        QPainterPath drop({0, y - 5});
+        drop.cubicTo(4, y, 3, y + 3, 0, y + 3);
+        drop.cubicTo(-3, y + 3, -4, y, 0, y - 5);
+        pen.path(drop, {kThin, Tone::kInk}, Tone::kInk2);
+      }
+      return;
+    case DrainState::kCracked:
+      pen.polyline({{{-4, 60}, {2, 65}, {-5, 70}, {3, 76}, {-3, 82}, {4, 88}}},
+                   {kBold, Tone::kInk});
+      for (double y : {62.0, 70.0, 78.0})
+        pen.line({-16, y}, {-27, y + (y - 70) * 0.5}, {kThin, Tone::kInk2});
+      return;
+    case DrainState::kIced: {
+      QPainterPath icicle({-9, 92});
+      icicle.lineTo(9, 92);
+      icicle.lineTo(3, 98);
+      icicle.lineTo(0, 106);
+      icicle.lineTo(-4, 98);
+      icicle.closeSubpath();
+      pen.path(icicle, {kNorm, Tone::kInk}, Tone::kPaper);
+      pen.line({-2, 94}, {0, 101}, {kHairline, Tone::kInk2});
+      return;
+    }
+  }
+}
+
+}  // namespace
+
+void drawDrainDetail(Pen& pen, QPointF centre, bool motor, DrainState state) {
   const Clipped clipped(pen, centre, kSmallCircle);
   const QRectF beam(-120, -100, 240, 22);
   pen.rect(beam, {kNorm, Tone::kInk}, Tone::kFace);
@@ -211,13 +251,11 @@ void drawDrainDetail(Pen& pen, QPointF centre, bool motor, bool open) {
   pen.rect({-7, 46, 14, 12}, {kNorm, Tone::kInk}, Tone::kFace, 1);
   pen.rect({-5, 58, 10, 36}, {kNorm, Tone::kInk}, Tone::kFace);
   pen.circle({0, 72}, 12, {kNorm, Tone::kInk}, Tone::kFace);
-  pen.push({0, 72}, open ? 0 : 90);
+  pen.push({0, 72}, state == DrainState::kOpen ? 0 : 90);
   pen.rect({-4, -8, 8, 34}, {kNorm, Tone::kInk}, Tone::kFace, 4);
   pen.pop();
   pen.circle({0, 72}, 3, {kThin, Tone::kInk}, Tone::kFace);
-  if (open) {
-    for (double x : {-6.0, 0.0, 6.0}) pen.line({x * 0.5, 97}, {x, 106}, {kThin, Tone::kInk2});
-  }
+  drawDrained(pen, state);
 }
 
 }  // namespace cabwright::cab

@@ -5,6 +5,7 @@
 
 #include <QPointF>
 #include <QRectF>
+#include <cstdint>
 
 #include "drawing/pen.h"
 
@@ -24,8 +25,10 @@ inline constexpr QRectF kWheelTread{-62, 40, 68, 46}, kBlockLeft{-112, -18, 34, 
 void drawCylinderDetail(drawing::Pen& pen, QPointF centre, double blocks_on, bool cord_pulled);
 inline constexpr QRectF kDrum{-58, -50, 84, 96}, kCordRight{50, -34, 44, 74};
 
+/// How its drain cock is found to be.
+enum class DrainState : std::uint8_t { kShut, kOpen, kDripping, kCracked, kIced };
 /// Pipes in their clips, and the vessel with its drain cock.
-void drawDrainDetail(drawing::Pen& pen, QPointF centre, bool motor, bool open);
+void drawDrainDetail(drawing::Pen& pen, QPointF centre, bool motor, DrainState state);
 inline constexpr QRectF kPipesTop{-84, -66, 168, 40}, kCockBelow{-30, 40, 60, 56};
 
 }  // namespace cabwright::cab

@@ -17,7 +17,7 @@ using unit::Control;
 
 namespace {
 
-constexpr double kHandScale = 0.86;
+constexpr double kHandScale = 0.86, kHandX = 50, kHandY = 62;
 
 bool isOneOf(Control c, Control of_cab1) { return c == of_cab1 || c == unit::ofCab(of_cab1, 1); }
 
@@ -48,6 +48,7 @@ Hold findHold(const unit::Unit& unit, int side) {
 Grip gripOf(const Hold& hold) {
   if (!hold.on) return Grip::kFree;
   if (deviceOf(*hold.on)) return hold.down ? Grip::kKnobPressed : Grip::kKnob;
+  if (*hold.on == Control::kHandLamp) return Grip::kLamp;
   if (isOneOf(*hold.on, Control::kCab1Bell)) return Grip::kBell;
   if (isOneOf(*hold.on, Control::kCab1Key)) return Grip::kKey;
   if (isOneOf(*hold.on, Control::kCab1Handbrake)) return Grip::kWheel;
@@ -82,6 +83,8 @@ HandPart::HandPart(Seat& seat, const SheetStyle& style, const Shortcuts& shortcu
   connect(&shortcuts, &Shortcuts::changed, this, [this] { update(); });
 }
 
+QPointF HandPart::top() const { return {area().left() + kHandX, area().top() - 2}; }
+
 void HandPart::refresh() {
   const Hold now = held();
   if (now == shown_) return;
@@ -110,7 +113,7 @@ bool HandPart::activate() {
 
 void HandPart::paint(drawing::Pen& pen) const {
   const QRectF& a = area();
-  const QPointF wrist(a.left() + 50, a.top() + 62);
+  const QPointF wrist(a.left() + kHandX, a.top() + kHandY);
   const Hold hold = held();
   drawing::paintHand(pen, wrist, side_ == 1, gripOf(hold), kHandScale);
   const double x = a.left() + 116;

@@ -28,6 +28,8 @@ class HandPart : public Part {
   HandPart(Seat& seat, const SheetStyle& style, const Shortcuts& shortcuts, int side,
            QWidget* parent);
   void refresh() override;
+  /// Where its thread begins: above the fingers and what they hold, u of the sheet.
+  [[nodiscard]] QPointF top() const;
   [[nodiscard]] PartRole role() const override;
   /// Lets go.
   bool activate() override;

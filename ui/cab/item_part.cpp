@@ -93,8 +93,13 @@ PartRole ItemPart::role() const {
   r.kind = PartRole::Kind::kThing;
   r.name = label();
   r.value = judgementText(shown_.verdict);
+  const unit::Judgement* judged = seat().findJudgement(item_);
+  if (judged != nullptr && judged->said_class != unit::DefectClass::kNone)
+    r.value += QLatin1String(", ") + nameOf(judged->said_class);
   if (shown_.looking) r.value += tr(", being looked at");
-  r.description = tr("Enter looks at it; then G good, D defect, U not sure");
+  r.description =
+      tr("Enter looks at it; then G good, D defect, U not sure; after D the class: C critical, S "
+         "serious, T technical");
   return r;
 }
 
@@ -107,24 +112,31 @@ void ItemPart::mousePressEvent(QMouseEvent* event) {
   if (event->button() == Qt::LeftButton) activate();
 }
 
-// G, D and U judge what is being looked at; else they are what they are everywhere.
-std::optional<unit::Verdict> ItemPart::findVerdict(int key) const {
+// G, D and U judge what is being looked at, and C, S and T say the class of what was judged a
+// defect; else they are what they are everywhere.
+std::optional<ItemPart::Said> ItemPart::findSaid(int key) const {
   if (!shown_.looking) return std::nullopt;
   switch (key) {
     case Qt::Key_G:
-      return unit::Verdict::kGood;
+      return Said{unit::Verdict::kGood, unit::DefectClass::kNone};
     case Qt::Key_D:
-      return unit::Verdict::kDefect;
+      return Said{unit::Verdict::kDefect, unit::DefectClass::kNone};
     case Qt::Key_U:
-      return unit::Verdict::kUnsure;
+      return Said{unit::Verdict::kUnsure, unit::DefectClass::kNone};
     default:
-      return std::nullopt;
+      break;
   }
+  if (shown_.verdict != unit::Verdict::kDefect || key < Qt::Key_A || key > Qt::Key_Z)
+    return std::nullopt;
+  const char letter = static_cast<char>('A' + (key - Qt::Key_A));
+  const auto rank = unit::findDefectClass(std::string_view(&letter, 1));
+  if (!rank) return std::nullopt;
+  return Said{unit::Verdict::kDefect, *rank};
 }
 
 bool ItemPart::event(QEvent* event) {
   if (event->type() == QEvent::ShortcutOverride &&
-      findVerdict(static_cast<QKeyEvent*>(event)->key())) {
+      findSaid(static_cast<QKeyEvent*>(event)->key())) {
     event->accept();
     return true;
   }
@@ -132,8 +144,8 @@ bool ItemPart::event(QEvent* event) {
 }
 
 void ItemPart::keyPressEvent(QKeyEvent* event) {
-  if (const auto verdict = findVerdict(event->key())) {
-    seat().judge(item_, *verdict, unit::DefectClass::kNone);
+  if (const auto said = findSaid(event->key())) {
+    seat().judge(item_, said->verdict, said->rank);
     return;
   }
   switch (event->key()) {

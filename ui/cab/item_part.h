@@ -42,7 +42,12 @@ class ItemPart : public Part {
  private:
   [[nodiscard]] QRectF labelBox() const;
   [[nodiscard]] QString label() const;
-  [[nodiscard]] std::optional<unit::Verdict> findVerdict(int key) const;
+  struct Said {
+    unit::Verdict verdict;
+    unit::DefectClass rank;
+  };
+  /// What a key says of the thing, while it is looked at.
+  [[nodiscard]] std::optional<Said> findSaid(int key) const;
 
   unit::Item item_;
   ItemShape shape_;

@@ -35,6 +35,7 @@ class LeverPart : public ControlPart {
 
   /// Where its knob is when it stands there, u of the sheet.
   [[nodiscard]] QPointF knobAt(double value) const;
+  [[nodiscard]] QPointF pivot() const { return shape_.pivot; }
 
   /// Hands take or let go, steps step; with a device the handle is pressed down as well.
   void useKey(bool down) override;

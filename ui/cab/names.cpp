@@ -184,6 +184,20 @@ QString nameOf(unit::Phrase p) {
   return {};
 }
 
+QString nameOf(unit::DefectClass c) {
+  switch (c) {
+    case unit::DefectClass::kCritical:
+      return QCoreApplication::translate("DefectClass", "critical");
+    case unit::DefectClass::kSerious:
+      return QCoreApplication::translate("DefectClass", "serious");
+    case unit::DefectClass::kTechnical:
+      return QCoreApplication::translate("DefectClass", "technical");
+    case unit::DefectClass::kNone:
+      break;
+  }
+  return {};
+}
+
 QString translateSeen(const QString& words) {
   // What is seen may be a condition and what else shows, joined by a semicolon.
   QStringList parts;

@@ -28,6 +28,8 @@ namespace cabwright::cab {
 [[nodiscard]] QString textOf(unit::Place p);
 [[nodiscard]] QString nameOf(unit::Object o);
 [[nodiscard]] QString nameOf(unit::Phrase p);
+/// "critical", "serious", "technical"; empty for none.
+[[nodiscard]] QString nameOf(unit::DefectClass c);
 /// What they are, one line.
 [[nodiscard]] QString textOf(unit::Object o);
 [[nodiscard]] QString textOf(unit::Signal s);

@@ -18,7 +18,11 @@ using unit::Verdict;
 
 namespace {
 
-constexpr double kPadding = 18, kHead = 58, kLookBlock = 150, kFoot = 44, kRow = 50;
+constexpr double kPadding = 18, kHead = 58, kFoot = 44;
+constexpr double kJudgeRow = 40, kClassRow = 40, kClassWidth = 48;
+
+// Name and two lines of what is seen, and the look that closes, grow with the running text.
+double lookEnd(double reading) { return kHead + 44 + 50 * reading; }
 
 QString fromText(std::string_view words) {
   return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
@@ -82,6 +86,11 @@ void NotebookPart::setSeen(unit::Item item, const QString& words) {
   announceValue();
 }
 
+void NotebookPart::setClassHint(const QString& words) {
+  class_hint_ = words;
+  update();
+}
+
 void NotebookPart::refresh() {
   const unit::World& w = seat().unit().world();
   Shown now;
@@ -91,6 +100,8 @@ void NotebookPart::refresh() {
     now.share = static_cast<int>(
         std::clamp(needed > 0 ? seat().value(Signal::kLookSeconds) / needed : 1.0, 0.0, 1.0) * 40);
   }
+  const unit::Judgement* said = now.looking ? seat().findJudgement(*now.looking) : nullptr;
+  if (said != nullptr && said->verdict == Verdict::kDefect) now.rank = said->said_class;
   now.judgements = w.judgements.size();
   now.notes = w.notes.size();
   now.book = w.book.size();
@@ -114,9 +125,14 @@ PartRole NotebookPart::role() const {
   return r;
 }
 
-QRectF NotebookPart::judgeArea(const QRectF& page, int which) {
+QRectF NotebookPart::judgeArea(const QRectF& page, int which, double reading) {
   const double w = (page.width() - 2 * kPadding + 10) / 3;
-  return {page.left() + kPadding - 5 + w * which, page.top() + kHead + 104, w, 40};
+  return {page.left() + kPadding - 5 + w * which, page.top() + lookEnd(reading) + 10, w, kJudgeRow};
+}
+
+QRectF NotebookPart::classArea(const QRectF& page, int which, double reading) {
+  return {page.left() + kPadding - 5 + kClassWidth * which,
+          judgeArea(page, 0, reading).bottom() + 2, kClassWidth, kClassRow};
 }
 
 QRectF NotebookPart::footArea(const QRectF& page, int which) {
@@ -130,7 +146,7 @@ std::vector<NotebookPart::Entry> NotebookPart::entries() const {
   for (const unit::Judgement& j : w.judgements) {
     QString how = j.empty ? tr("not looked at long enough") : judgedText(j.verdict);
     if (!j.empty && j.said_class != unit::DefectClass::kNone)
-      how += QLatin1String(", ") + fromText(unit::letterOf(j.said_class));
+      how = tr("%1, %2").arg(how, nameOf(j.said_class));
     list.push_back({j.tick, nameOf(j.item) + QLatin1String(", ") + nameOf(j.from), how,
                     j.empty ? 0 : static_cast<int>(j.verdict)});
   }
@@ -146,30 +162,46 @@ std::vector<NotebookPart::Entry> NotebookPart::entries() const {
 
 double NotebookPart::paintLooking(drawing::Pen& pen) const {
   const QRectF& a = area();
+  const double t = style().reading, text = drawing::kText * t, name = drawing::kName * t;
   const double x = a.left() + kPadding, room = a.width() - 2 * kPadding;
-  const double y = a.top() + kHead;
+  const double y = a.top() + kHead, after = judgeArea(a, 0, t).bottom() + 6;
   if (!shown_.looking || looked_ != shown_.looking) {
-    pen.text({x, y + 30}, tr("Nothing is being looked at."),
-             {.tone = Tone::kInk2, .on = Tone::kFace});
-    pen.paragraph({x, y + 56},
-                  tr("Click a thing on the sheet, look as long as it takes, then judge."), room,
-                  {.tone = Tone::kInk2, .on = Tone::kFace}, 25);
-    return y + kLookBlock;
+    const QString all = tr("Nothing is being looked at.") + QLatin1Char(' ') +
+                        tr("Click a thing on the sheet, look as long as it takes, then judge.");
+    pen.paragraph({x, y + 4 + 24 * t}, all, room,
+                  {.size = text, .tone = Tone::kInk2, .on = Tone::kFace}, 25 * t);
+    return after;
   }
-  pen.text({x, y + 28}, drawing::elideText(nameOf(*shown_.looking), room, drawing::kName, true),
-           {.size = drawing::kName, .bold = true, .on = Tone::kFace});
+  pen.text({x, y + 4 + 24 * t}, drawing::elideText(nameOf(*shown_.looking), room, name, true),
+           {.size = name, .bold = true, .on = Tone::kFace});
   const bool clear = shown_.share >= 40;
-  QStringList lines = drawing::wrapText(clear ? seen_ : tr("looking …"), room);
+  QStringList lines = drawing::wrapText(clear ? seen_ : tr("looking …"), room, text);
   if (lines.size() > 2) {
     lines = lines.mid(0, 2);
-    lines[1] = drawing::elideText(lines[1] + QLatin1String(" …"), room);
+    lines[1] = drawing::elideText(lines[1] + QLatin1String(" …"), room, text);
   }
   for (qsizetype k = 0; k < lines.size(); ++k)
-    pen.text({x, y + 54 + 24.0 * static_cast<double>(k)}, lines[k], {.on = Tone::kFace});
-  const double end = y + 94;
+    pen.text({x, y + 4 + (50 + 24.0 * static_cast<double>(k)) * t}, lines[k],
+             {.size = text, .on = Tone::kFace});
+  const double end = a.top() + lookEnd(t);
   pen.line({x, end}, {x + room, end}, {drawing::kHairline, Tone::kHair, {}, false});
   pen.line({x, end}, {x + room * shown_.share / 40, end}, {drawing::kBold, Tone::kHand, {}, false});
-  return y + kLookBlock;
+  return after;
+}
+
+// After "Defect": how grave. The letters are buttons of their own; the words beside them say the
+// class that is pointed at, or was said.
+double NotebookPart::paintClass(drawing::Pen& pen, double y) const {
+  if (!shown_.rank) return y;
+  const QRectF letters = classArea(area(), 2, style().reading);
+  const double x = letters.right() + 8, room = area().right() - kPadding - x;
+  const QString said = nameOf(*shown_.rank);
+  const QString& words = !class_hint_.isEmpty() ? class_hint_ : said;
+  const bool open = words.isEmpty();
+  pen.text({x, letters.center().y() + 6.5},
+           drawing::elideText(open ? tr("How grave?") : words, room, drawing::kText, !open),
+           {.bold = !open, .tone = open ? Tone::kInk2 : Tone::kBad, .on = Tone::kFace});
+  return letters.bottom() + 8;
 }
 
 double NotebookPart::paintNext(drawing::Pen& pen, double y) const {
@@ -185,36 +217,62 @@ double NotebookPart::paintNext(drawing::Pen& pen, double y) const {
     return y + 44;
   }
   const QString phase = exerciseWords(step->phase);
-  pen.text({x, y + 26}, phase.isEmpty() ? tr("Next") : tr("Next: %1").arg(phase),
+  const QString count = tr("%1 of %2").arg(guide.behind() + 1).arg(guide.steps().size());
+  pen.text({x, y + 26},
+           drawing::elideText(phase.isEmpty() ? tr("Next") : tr("Next: %1").arg(phase),
+                              room - drawing::textWidth(count) - 10),
            {.tone = Tone::kInfo, .on = Tone::kFace});
-  pen.text({a.right() - kPadding, y + 26},
-           tr("%1 of %2").arg(guide.behind() + 1).arg(guide.steps().size()),
+  pen.text({a.right() - kPadding, y + 26}, count,
            {.anchor = Anchor::kEnd, .tone = Tone::kInk2, .on = Tone::kFace});
-  y = pen.paragraph({x, y + 54}, exerciseWords(step->act), room,
-                    {.size = drawing::kName, .bold = true, .on = Tone::kFace}, 27);
-  y = pen.paragraph({x, y + 1}, exerciseWords(step->why), room, {.on = Tone::kFace}, 25);
-  return y - 6;
+  y += 26;
+  const double end = a.bottom() - kFoot - 12;
+  if (!paintStep(pen, y, end, style().reading, false)) paintStep(pen, y, end, 1, true);
+  return y;
+}
+
+bool NotebookPart::paintStep(drawing::Pen& pen, double& y, double end, double t, bool cut) const {
+  const scenario::GuideStep& step = *seat().guide()->current();
+  const double x = area().left() + kPadding, room = area().width() - 2 * kPadding;
+  const double name = drawing::kName * t, text = drawing::kText * t;
+  const QStringList act = drawing::wrapText(exerciseWords(step.act), room, name, true);
+  QStringList why = drawing::wrapText(exerciseWords(step.why), room, text);
+  const double after_act = y + 1 + 27 * t * static_cast<double>(act.size());
+  const auto lines = static_cast<qsizetype>((end - after_act) / (25 * t));
+  if (why.size() > lines) {
+    if (!cut) return false;
+    why = why.mid(0, std::max<qsizetype>(0, lines));
+    if (!why.isEmpty()) why.back() = drawing::elideText(why.back() + QLatin1String(" …"), room);
+  }
+  for (const QString& line : act)
+    pen.text({x, y += 27 * t}, line, {.size = name, .bold = true, .on = Tone::kFace});
+  y += 1;
+  for (const QString& line : why)
+    pen.text({x, y += 25 * t}, line, {.size = text, .on = Tone::kFace});
+  y += 12;
+  return true;
 }
 
 void NotebookPart::paintEntries(drawing::Pen& pen, double y) const {
   const QRectF& a = area();
+  const double t = style().reading, text = drawing::kText * t;
   const double x = a.left() + kPadding, room = a.width() - 2 * kPadding;
-  const double end = a.bottom() - kFoot - 12;
+  const double end = a.bottom() - kFoot - 12, row = 4 + 46 * t;
   for (const Entry& e : entries()) {
-    if (y + kRow > end) return;
+    if (y + row > end) return;
     pen.line({x, y}, {x + room, y}, {drawing::kHairline, Tone::kHair, {}, false});
     const VerdictSign sign = signOf(e.sign);
-    drawing::paintVerdict(pen, {x + 10, y + 18}, sign);
+    drawing::paintVerdict(pen, {x + 10, y + 18 * t}, sign);
     const QString when = clockText(e.tick);
-    const double w = drawing::textWidth(when);
-    pen.text({x + 30, y + 23}, drawing::elideText(e.what, room - 30, drawing::kText, true),
-             {.bold = true, .on = Tone::kFace});
-    pen.text({x + 30, y + 45}, drawing::elideText(e.how, room - 40 - w),
-             {.tone = sign == VerdictSign::kNone ? Tone::kInk2 : drawing::toneOf(sign),
+    const double w = drawing::textWidth(when, text);
+    pen.text({x + 30, y + 23 * t}, drawing::elideText(e.what, room - 30, text, true),
+             {.size = text, .bold = true, .on = Tone::kFace});
+    pen.text({x + 30, y + 45 * t}, drawing::elideText(e.how, room - 40 - w, text),
+             {.size = text,
+              .tone = sign == VerdictSign::kNone ? Tone::kInk2 : drawing::toneOf(sign),
               .on = Tone::kFace});
-    pen.text({x + room, y + 45}, when,
-             {.anchor = Anchor::kEnd, .tone = Tone::kInk2, .on = Tone::kFace});
-    y += kRow;
+    pen.text({x + room, y + 45 * t}, when,
+             {.size = text, .anchor = Anchor::kEnd, .tone = Tone::kInk2, .on = Tone::kFace});
+    y += row;
   }
 }
 
@@ -226,6 +284,7 @@ void NotebookPart::paint(drawing::Pen& pen) const {
   pen.text({a.right() - kPadding, a.top() + 44}, modeText(seat().mode()),
            {.anchor = Anchor::kEnd, .tone = Tone::kInk2, .on = Tone::kFace});
   double y = paintLooking(pen);
+  y = paintClass(pen, y);
   y = paintNext(pen, y);
   paintEntries(pen, y);
 }

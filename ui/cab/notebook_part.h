@@ -19,8 +19,13 @@ class NotebookPart : public Part {
   void refresh() override;
   [[nodiscard]] PartRole role() const override;
 
-  /// Where the three judgements stand, and the things to write, u.
-  [[nodiscard]] static QRectF judgeArea(const QRectF& page, int which);
+  /// The class that is pointed at, in words; empty: none.
+  void setClassHint(const QString& words);
+
+  /// Where the three judgements stand, the three classes, and the things to write, u. `reading`:
+  /// how large the running text above them is.
+  [[nodiscard]] static QRectF judgeArea(const QRectF& page, int which, double reading = 1);
+  [[nodiscard]] static QRectF classArea(const QRectF& page, int which, double reading = 1);
   [[nodiscard]] static QRectF footArea(const QRectF& page, int which);
 
  protected:
@@ -35,15 +40,19 @@ class NotebookPart : public Part {
   };
   [[nodiscard]] std::vector<Entry> entries() const;
   double paintLooking(drawing::Pen& pen) const;
+  double paintClass(drawing::Pen& pen, double y) const;
   double paintNext(drawing::Pen& pen, double y) const;
+  /// Act and reason of a step, at most down to `end`; false: they do not fit so large.
+  bool paintStep(drawing::Pen& pen, double& y, double end, double reading, bool cut) const;
   void paintEntries(drawing::Pen& pen, double y) const;
 
   std::optional<unit::Item> looked_;
-  QString seen_;
+  QString seen_, class_hint_;
   bool hint_ = false;
   struct Shown {
     std::optional<unit::Item> looking;
     int share = 0;
+    std::optional<unit::DefectClass> rank;  ///< of a defect that is looked at
     std::size_t judgements = 0, notes = 0, book = 0;
     int decision = 0;
     std::size_t step = 0;

@@ -7,7 +7,6 @@
 
 #include "cab/names.h"
 #include "drawing/face.h"
-#include "unit/why.h"
 
 namespace cabwright::cab {
 
@@ -34,7 +33,23 @@ QString panelStyle(drawing::Theme theme, int text_px) {
              "QListWidget::item:selected, QTreeView::item:selected, QTableView::item:selected {"
              " background: %8; color: %2; }"
              "QListWidget:focus, QLineEdit:focus, QComboBox:focus, QAbstractSpinBox:focus,"
-             " QTreeView:focus { border: 2px solid %9; }"
+             " QTreeView:focus, QTableView:focus { border: 2px solid %9; }"
+             "QComboBox QAbstractItemView { background: %1; color: %2;"
+             " selection-background-color: %8; selection-color: %2; }"
+             "QCheckBox::indicator { width: 14px; height: 14px; border: 2px solid %5;"
+             " border-radius: 3px; background: %6; }"
+             "QCheckBox::indicator:checked { background: %9; border-color: %9; }"
+             "QCheckBox::indicator:focus { border-color: %9; }"
+             "QSlider::groove:horizontal { height: 4px; border-radius: 2px; background: %7; }"
+             "QSlider::sub-page:horizontal { background: %9; border-radius: 2px; }"
+             "QSlider::handle:horizontal { width: 14px; margin: -7px 0; border-radius: 8px;"
+             " border: 2px solid %2; background: %1; }"
+             "QSlider::handle:horizontal:focus { border-color: %9; background: %8; }"
+             "QScrollBar:vertical { width: 12px; background: %6; border: none; }"
+             "QScrollBar::handle:vertical { background: %7; border-radius: 4px;"
+             " min-height: 24px; margin: 2px; }"
+             "QScrollBar::add-line:vertical, QScrollBar::sub-line:vertical { height: 0; }"
+             "QScrollBar::add-page:vertical, QScrollBar::sub-page:vertical { background: none; }"
              "QPushButton { background: %6; border: 1px solid %2; border-radius: 4px;"
              " padding: 5px 14px; }"
              "QPushButton:default { border-width: 2px; font-weight: bold; }"
@@ -57,7 +72,8 @@ Panel::Panel(Seat& seat, const SheetStyle& style, const QString& title, QWidget*
 }
 
 void Panel::restyle() {
-  const int px = std::max(13, static_cast<int>(std::lround(drawing::kText * style_.frame.scale)));
+  const double px_of_sheet = drawing::kText * style_.frame.scale * style_.reading;
+  const int px = std::max(13, static_cast<int>(std::lround(px_of_sheet)));
   setStyleSheet(panelStyle(style_.theme, px));
 }
 
@@ -266,29 +282,6 @@ void ThingPanel::addDeeds(unit::Object object) {
   const bool lit = seat().value(unit::Control::kHandLamp) > 0.5;
   list_->addItem(lit ? tr("Switch off: %1").arg(thing) : tr("Switch on: %1").arg(thing));
   deeds_.push_back({"set", "lamp", lit ? "off" : "on"});
-}
-
-WhyPanel::WhyPanel(Seat& seat, const SheetStyle& style, unit::Signal lamp, QWidget* parent)
-    : Panel(seat, style, QString(), parent), lamp_(lamp), facts_(new QLabel(this)) {
-  facts_->setTextFormat(Qt::PlainText);
-  column()->addWidget(facts_);
-  refresh();
-}
-
-void WhyPanel::refresh() {
-  const bool lit = seat().value(lamp_) > 0.5;
-  findChild<QLabel*>(QStringLiteral("title"))
-      ->setText(lit ? tr("Why is it lit?") : tr("Why is it dark?"));
-  QStringList lines;
-  for (const unit::WhyFact& fact : unit::calcWhyOfLamp(seat().unit(), lamp_)) {
-    const QString words = translateSeen(fromText(fact.text()));
-    lines << (fact.there ? QStringLiteral("✓  ") : QStringLiteral("✗  ")) + words;
-  }
-  const QString text = lines.join(QLatin1Char('\n'));
-  if (text == facts_->text()) return;
-  facts_->setText(text);
-  facts_->setAccessibleName(text);
-  adjustSize();
 }
 
 }  // namespace cabwright::cab

@@ -109,18 +109,4 @@ class ThingPanel : public Panel {
   std::vector<Deed> deeds_;
 };
 
-/// Facts behind a dark lamp or a dead lever; never in assessment.
-class WhyPanel : public Panel {
-  Q_OBJECT
- public:
-  WhyPanel(Seat& seat, const SheetStyle& style, unit::Signal lamp, QWidget* parent);
-  void takeFocus() override { setFocus(); }
-  /// The facts as they are now.
-  void refresh();
-
- private:
-  unit::Signal lamp_;
-  QLabel* facts_;
-};
-
 }  // namespace cabwright::cab

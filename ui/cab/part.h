@@ -21,6 +21,8 @@ struct SheetStyle {
   drawing::SheetFrame frame;
   bool reduced_motion = false;
   bool show_keys = true;  ///< key caps beside what they move
+  /// Running text is so much larger than the sheet's own: the system's font is. 1 to 1.35.
+  double reading = 1;
 };
 
 /// What a screen reader is told of a part.

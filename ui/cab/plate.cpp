@@ -40,8 +40,7 @@ void Plate::keep(Part* part) {
   parts_.push_back(part);
   if (auto* item = qobject_cast<ItemPart*>(part)) items_.push_back(item);
   if (auto* lamp = qobject_cast<LampPart*>(part)) {
-    connect(lamp, &LampPart::asked, this,
-            [this](LampPart* asked) { Q_EMIT whyAsked(asked->lamp(), asked->area().center()); });
+    connect(lamp, &LampPart::asked, this, [this](LampPart* asked) { Q_EMIT whyAsked(asked); });
   }
   part->show();
 }

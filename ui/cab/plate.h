@@ -47,7 +47,8 @@ class Plate : public QWidget {
   [[nodiscard]] QPixmap groundForTest();
 
  Q_SIGNALS:
-  void whyAsked(cabwright::unit::Signal lamp, QPointF at);
+  /// Of a lamp somebody asks why it is as it is.
+  void whyAsked(cabwright::cab::Part* lamp);
   /// Whoever is in the cab wants to turn round.
   void turnAsked();
 

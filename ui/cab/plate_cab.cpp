@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cab/plate_cab.h"
 
+#include <array>
+
 #include "cab/lever_part.h"
 #include "cab/names.h"
 #include "cab/plate_cab_round.h"
@@ -193,15 +195,15 @@ void CabPlate::addFirstColumn() {
   }
   const double y_test = y_start + 164 + spare * 0.1;
   auto* lamps = addControl<ButtonPart>(
-      around({x - 40, y_test}, 28, 27, 28, 52), control(Control::kCab1LampTest),
-      QStringLiteral("cab.lamp_test"), QPointF(x - 40, y_test), drawing::ButtonSign::kLamp);
+      around({x + 8, y_test}, 26, 27, 26, 52), control(Control::kCab1LampTest),
+      QStringLiteral("cab.lamp_test"), QPointF(x + 8, y_test), drawing::ButtonSign::kLamp);
   lamps->setKeyBelow(true);
   auto* fire = addControl<ButtonPart>(
-      around({x + 40, y_test}, 28, 27, 28, 52), control(Control::kCab1FireTest),
-      QStringLiteral("cab.fire_test"), QPointF(x + 40, y_test), drawing::ButtonSign::kFire);
+      around({x + 62, y_test}, 26, 27, 26, 52), control(Control::kCab1FireTest),
+      QStringLiteral("cab.fire_test"), QPointF(x + 62, y_test), drawing::ButtonSign::kFire);
   fire->setKeyBelow(true);
   const QPointF wheel(x - 26, y_pivot_ - 48);
-  addControl<HandbrakePart>(around(wheel, 60, 50, 134, 122), control(Control::kCab1Handbrake),
+  addControl<HandbrakePart>(around(wheel, 60, 62, 134, 122), control(Control::kCab1Handbrake),
                             control(Control::kCab1Pawl), wheel);
   const QPointF pawl = drawing::handbrakePawl(wheel, 44);
   const QRectF on_pawl(pawl.x() - 16, pawl.y() - 18, 32, 32);
@@ -213,7 +215,7 @@ void CabPlate::addFirstColumn() {
 
 // What is looked at on the desk: a line of its own above the hands.
 void CabPlate::addWall() {
-  const double y = area().bottom() - 4;
+  const double y = area().bottom() - 1;
   double x = area().left() + drawing::textWidth(tr("Look at")) + 26;
   const auto item = [&](Item of_cab1) {
     const Item here = itemOfCab(of_cab1, cab_);
@@ -240,7 +242,11 @@ void CabPlate::paintGround(drawing::Pen& pen) const {
   chain(x_.air, y_name_ + 8, y_lamp_ - 30);
   chain(x_.vacuum, y_name_ + 66, lever_top);
   chain(x_.speed, dial_end, y_name_ - 20);
-  chain(x_.speed, y_name_ + 8, y_lamp_ - 30);
+  chain(x_.speed, y_name_ + 8, y_lamp_ - 54);
+  const std::array<std::pair<double, QString>, 3> buttons{
+      {{-66, tr("low")}, {0, tr("high")}, {66, tr("bell")}}};
+  for (const auto& [dx, word] : buttons)
+    pen.text({x_.speed + dx, y_lamp_ - 32}, word, {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
   const double y_start = y_dial_ + 76 + context().style.frame.spare * 0.1;
   const double x = x_.key;
   pen.text({x + 8, y_start - 28}, QStringLiteral("1"),
@@ -249,7 +255,8 @@ void CabPlate::paintGround(drawing::Pen& pen) const {
            {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
   pen.text({x - 72, y_start + 6.5}, tr("Start"));
   pen.text({x - 72, y_start + 84.5}, tr("Stop"));
-  pen.text({area().left(), area().bottom() - 4}, tr("Look at"), {.tone = Tone::kInk2});
+  pen.text({x - 72, y_start + 170.5 + context().style.frame.spare * 0.1}, tr("Test"));
+  pen.text({area().left(), area().bottom() - 1}, tr("Look at"), {.tone = Tone::kInk2});
 }
 
 }  // namespace cabwright::cab

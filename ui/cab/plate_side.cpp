@@ -7,6 +7,7 @@
 #include "cab/draw_car_detail.h"
 #include "cab/names.h"
 #include "cab/pull_part.h"
+#include "unit/perception.h"
 
 namespace cabwright::cab {
 
@@ -193,18 +194,39 @@ CarLook SidePlate::look() const {
                             : (side_ == 0 ? Signal::kTrailer1BlocksOn : Signal::kTrailer2BlocksOn);
   // In the dark nothing is to be made out of them: drawn neither on nor off.
   l.blocks_on = seat().isPerceived(blocks) ? std::clamp(seat().value(blocks), 0.0, 1.0) : 0.5;
-  const int seen = shown(item(Item::kSide1Scotches));
-  l.scotches = std::max(seen, valueOf(scotchControl()) > 0.5 ? 1 : 0);
+  const int scotches = shown(item(Item::kSide1Scotches));
+  l.scotches = std::max(scotches, valueOf(scotchControl()) > 0.5 ? 1 : 0);
   l.person = shown(item(Item::kSide1People));
   l.protection = shown(item(Item::kSide1Protection));
+  const auto seen = [this](Signal first, Signal second) {
+    const Signal s = side_ == 0 ? first : second;
+    return seat().isPerceived(s) ? seat().value(s) : 0.0;
+  };
+  l.smoke = std::clamp(seen(Signal::kEngine1Smoke, Signal::kEngine2Smoke), 0.0, 1.0);
+  l.fire = seen(Signal::kEngine1FireSeen, Signal::kEngine2FireSeen) > 0.5;
   return l;
+}
+
+// An open cock is seen by its bar; what else is wrong with it, by who has looked.
+DrainState SidePlate::drain() const {
+  if (valueOf(drainControl()) > 0.5) return DrainState::kOpen;
+  const unit::World& w = seat().unit().world();
+  const Item drains = item(Item::kSide1Drains);
+  const int condition = unit::hasSeen(w, drains) ? unit::findVisibleCondition(w, drains) : 0;
+  if (condition == 0) return DrainState::kShut;
+  const std::string& name =
+      unit::itemInfo(drains).conditions[static_cast<std::size_t>(condition - 1)].name;
+  if (name == "dripping") return DrainState::kDripping;
+  if (name == "cracked") return DrainState::kCracked;
+  return name == "ice" ? DrainState::kIced : DrainState::kShut;
 }
 
 std::vector<double> SidePlate::liveState() const {
   const CarLook l = look();
-  return {l.door_open ? 1.0 : 0,   l.alarm ? 1.0 : 0, std::round(l.blocks_on * 40),
-          double(l.scotches),      double(l.person),  double(l.protection),
-          valueOf(drainControl()), valueOf(cord())};
+  return {l.door_open ? 1.0 : 0, l.alarm ? 1.0 : 0, std::round(l.blocks_on * 40),
+          double(l.scotches),    double(l.person),  double(l.protection),
+          double(drain()),       valueOf(cord()),   std::round(l.smoke * 12),
+          l.fire ? 1.0 : 0};
 }
 
 void SidePlate::drawGround(Pen& pen) const {
@@ -226,7 +248,7 @@ void SidePlate::drawLive(Pen& pen) const {
   drawCarLive(pen, f_, l);
   drawWheelDetail(pen, wheel_.centre, l.blocks_on, l.scotches > 0);
   drawCylinderDetail(pen, cylinder_.centre, l.blocks_on, valueOf(cord()) > 0.5);
-  drawDrainDetail(pen, drain_.centre, motor_, valueOf(drainControl()) > 0.5);
+  drawDrainDetail(pen, drain_.centre, motor_, drain());
 }
 
 }  // namespace cabwright::cab

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "cab/draw_car.h"
+#include "cab/draw_car_detail.h"
 #include "cab/ground_plate.h"
 
 namespace cabwright::cab {
@@ -19,6 +20,8 @@ class SidePlate : public GroundPlate {
 
   /// How the art stands just now, for tests.
   [[nodiscard]] CarLook look() const;
+  /// How the drain cock in its circle is drawn.
+  [[nodiscard]] DrainState drain() const;
   [[nodiscard]] const CarFrame& frame() const { return f_; }
 
  protected:

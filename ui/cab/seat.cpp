@@ -86,6 +86,18 @@ bool Seat::isCarried(unit::Object o) const {
          w.object[unit::indexOf(o)].state == unit::ObjectState::kCarried;
 }
 
+std::optional<unit::Item> Seat::itemLookedAt() const {
+  return isWalking() ? std::nullopt : unit().world().trainee.looking;
+}
+
+const unit::Judgement* Seat::findJudgement(unit::Item item) const {
+  const auto& all = unit().world().judgements;
+  const auto last = std::find_if(all.rbegin(), all.rend(), [item](const unit::Judgement& j) {
+    return j.item == item && !j.empty;
+  });
+  return last == all.rend() ? nullptr : &*last;
+}
+
 QString Seat::refusalOf(unit::Control c) const {
   const Refusal& refusal = refusals_[unit::indexOf(c)];
   return run_->tick() < refusal.until ? refusal.words : QString();

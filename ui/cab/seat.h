@@ -52,6 +52,10 @@ class Seat : public QObject {
   [[nodiscard]] std::optional<int> handOn(unit::Control c) const;
   [[nodiscard]] bool isHere(unit::Object o) const;
   [[nodiscard]] bool isCarried(unit::Object o) const;
+  /// What is being looked at; nothing while walking.
+  [[nodiscard]] std::optional<unit::Item> itemLookedAt() const;
+  /// The judgement of it that counts: the last one that was no empty entry; nullptr: none.
+  [[nodiscard]] const unit::Judgement* findJudgement(unit::Item item) const;
   /// The last refusal of this control, while it still stands; empty otherwise.
   [[nodiscard]] QString refusalOf(unit::Control c) const;
 

@@ -30,6 +30,7 @@ void SeatView::closePanel() {
   if (panel_ == nullptr) return;
   Panel* panel = std::exchange(panel_, nullptr);
   const bool had_keys = panel->isAncestorOf(QApplication::focusWidget()) || panel->hasFocus();
+  why_->clear();
   panel->hide();
   panel->deleteLater();
   if (!had_keys) return;
@@ -37,14 +38,12 @@ void SeatView::closePanel() {
   back->setFocus();
 }
 
-void SeatView::askWhy(unit::Signal lamp, QPointF at) {
-  if (seat_.inAssessment()) return;
-  auto* why = new WhyPanel(seat_, style_, lamp, this);
+void SeatView::askWhy(Part* part) {
+  const auto asked = WhyGuide::askedOf(part);
+  if (seat_.inAssessment() || !asked) return;
+  auto* why = new WhyPanel(seat_, style_, *asked, this);
   openPanel(why);
-  const double scale = style_.frame.scale;
-  const QPointF corner = at * scale + QPointF(30, 30) * scale;
-  why->move(std::min(static_cast<int>(corner.x()), width() - why->width() - 8),
-            std::min(static_cast<int>(corner.y()), height() - why->height() - 8));
+  why_->place(why, part);
 }
 
 void SeatView::useCommand(const QString& command, bool down) {
@@ -76,6 +75,8 @@ void SeatView::useCommand(const QString& command, bool down) {
     seat_.isPassing() ? seat_.stopPassing() : seat_.passUntilChange();
     qApp->removeEventFilter(this);
     if (seat_.isPassing()) qApp->installEventFilter(this);
+  } else if (command == QLatin1String("why")) {
+    askWhy(why_->findAsked(QApplication::focusWidget()));
   } else if (command == QLatin1String("hint")) {
     if (seat_.guide() != nullptr && !seat_.inAssessment()) {
       notebook_->showHint(true);
@@ -108,7 +109,8 @@ void SeatView::keyPressEvent(QKeyEvent* event) {
     }
     return;
   }
-  const QStringList commands = shortcuts_.findCommands(event->key(), event->modifiers());
+  const QStringList commands =
+      shortcuts_.findCommands(event->key(), event->modifiers(), event->nativeScanCode());
   if (commands.isEmpty()) {
     event->ignore();
     return;
@@ -125,7 +127,8 @@ void SeatView::keyPressEvent(QKeyEvent* event) {
 
 void SeatView::keyReleaseEvent(QKeyEvent* event) {
   if (event->isAutoRepeat()) return;
-  for (const QString& command : shortcuts_.findCommands(event->key(), event->modifiers())) {
+  for (const QString& command :
+       shortcuts_.findCommands(event->key(), event->modifiers(), event->nativeScanCode())) {
     if (plate_ && plate_->findControl(command) != nullptr) useCommand(command, false);
   }
 }

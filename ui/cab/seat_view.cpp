@@ -21,6 +21,9 @@ namespace {
 constexpr double kHandsCaption = 862, kHandsTop = 868, kHandsEnd = 976;
 constexpr double kDeedWidth = 178, kDeedHeight = 42;
 constexpr int kMessageMs = 7000;
+// The system's font, of which so much is as large to the eye as the sheet's; and how far running
+// text may outgrow the sheet it stands on.
+constexpr double kFaceShare = 0.95, kLargestReading = 1.35;
 
 }  // namespace
 
@@ -61,19 +64,8 @@ void SeatView::build() {
         keep(new BalloonPart(seat_, style_, shortcuts_, static_cast<Place>(k), this)));
   }
   notebook_ = keep(new NotebookPart(seat_, style_, this));
-  const std::array<std::pair<unit::Verdict, QString>, 3> verdicts{
-      {{unit::Verdict::kGood, tr("Good")},
-       {unit::Verdict::kDefect, tr("Defect")},
-       {unit::Verdict::kUnsure, tr("Not sure")}}};
-  const std::array<drawing::VerdictSign, 3> signs{
-      drawing::VerdictSign::kGood, drawing::VerdictSign::kDefect, drawing::VerdictSign::kUnsure};
-  for (std::size_t k = 0; k < 3; ++k) {
-    judges_[k] = keep(new WordButton(seat_, style_, verdicts[k].second, this));
-    judges_[k]->setSign(signs[k]);
-    judges_[k]->setDescription(tr("Judges what is being looked at"));
-    connect(judges_[k], &WordButton::pressed, this,
-            [this, verdict = verdicts[k].first] { judge(verdict); });
-  }
+  judging_ = new JudgeRow(seat_, style_, *notebook_, this);
+  for (Part* part : judging_->parts()) parts_.push_back(part);
   const std::array<std::pair<const char*, QString>, 3> foot{
       {{"note", tr("Note")}, {"book", tr("Book")}, {"decide", tr("Decide")}}};
   for (std::size_t k = 0; k < 3; ++k) {
@@ -88,6 +80,7 @@ void SeatView::build() {
             [this](unit::Object o) { openPanel(new ThingPanel(seat_, style_, o, this)); });
     things_.push_back(thing);
   }
+  why_ = new WhyGuide(seat_, style_, *plan_, things_, this);
   title_ = keep(new TitlePart(seat_, style_, this));
   std::vector<std::pair<const char*, QString>> deeds{{"say", tr("Say or do")},
                                                      {"things", tr("Things")}};
@@ -105,6 +98,7 @@ void SeatView::build() {
   for (int side = 0; side < 2; ++side)
     hands_[static_cast<std::size_t>(side)] =
         keep(new HandPart(seat_, style_, shortcuts_, side, this));
+  threads_ = new HandThreads(seat_, style_, this);
   const auto keys = [this] {
     for (WordButton* b : deeds_) b->setKey(shortcuts_.text(b->objectName()));
     for (WordButton* b : foot_) b->setKey(shortcuts_.text(b->objectName()));
@@ -125,10 +119,9 @@ void SeatView::arrange() {
   }
   const QRectF page(you.left(), you.top() + 212, you.width(), 468 + s);
   notebook_->setArea(page);
-  for (int k = 0; k < 3; ++k) {
-    judges_[static_cast<std::size_t>(k)]->setArea(NotebookPart::judgeArea(page, k));
+  judging_->arrange(page, style_.reading);
+  for (int k = 0; k < 3; ++k)
     foot_[static_cast<std::size_t>(k)]->setArea(NotebookPart::footArea(page, k));
-  }
   const double things_top = page.bottom() + 36;
   const double column = you.width() / 5;
   for (std::size_t k = 0; k < things_.size(); ++k) {
@@ -158,6 +151,8 @@ void SeatView::makePlateAnew() {
   const bool had_keys = plate_ && plate_->isAncestorOf(QApplication::focusWidget());
   const QString focused = had_keys ? QApplication::focusWidget()->objectName() : QString();
   if (had_keys) setFocus();  // it stays with the sheet when the part it was on goes
+  if (qobject_cast<WhyPanel*>(panel_) != nullptr) closePanel();
+  why_->watch(nullptr);
   delete outside_;
   outside_ = nullptr;
   delete heard_;
@@ -172,6 +167,7 @@ void SeatView::makePlateAnew() {
     plate_->show();
     plate_->lower();
     connect(plate_.get(), &Plate::whyAsked, this, &SeatView::askWhy);
+    why_->watch(plate_.get());
     connect(plate_.get(), &Plate::turnAsked, this, &SeatView::turnRound, Qt::QueuedConnection);
     if (Part* part = plate_->findPart(focused)) part->setFocus();
   }
@@ -199,7 +195,7 @@ void SeatView::orderFocus() {
   };
   if (outside_ != nullptr) order.push_back(outside_);
   if (plate_) add(plate_->focusOrder());
-  add(judges_);
+  add(judging_->parts());
   add(foot_);
   add(deeds_);
   add(hands_);
@@ -214,13 +210,13 @@ void SeatView::refresh() {
   if (outside_ != nullptr) outside_->refresh();
   if (heard_ != nullptr) heard_->refresh();
   plate_->refresh();
-  const bool looking = itemLookedAt().has_value();
-  for (WordButton* b : judges_) b->setUsable(looking);
+  judging_->refresh();
   for (WordButton* b : deeds_) {
     if (b->objectName() == QLatin1String("pass"))
       b->setWord(seat_.isPassing() ? tr("Stop") : tr("Pass time"));
   }
-  if (auto* why = qobject_cast<WhyPanel*>(panel_)) why->refresh();
+  threads_->refresh(plate_.get(), hands_);
+  why_->refresh();
 }
 
 void SeatView::restyleAll() {
@@ -248,8 +244,16 @@ void SeatView::setShowKeys(bool shown) {
 
 void SeatView::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  const drawing::SheetFrame frame = drawing::calcSheetFrame(size());
-  style_.frame = frame;
+  fitSheet();
+}
+
+// The sheet is as large as the window lets it be; what is read on it, as the system's font wants
+// it.
+void SeatView::fitSheet() {
+  style_.frame = drawing::calcSheetFrame(size());
+  const double own = drawing::kText * style_.frame.scale;
+  const double wanted = QFontInfo(QApplication::font()).pixelSize() * kFaceShare;
+  style_.reading = own > 0 ? std::clamp(wanted / own, 1.0, kLargestReading) : 1;
   closePanel();
   arrange();
   makePlateAnew();
@@ -258,6 +262,7 @@ void SeatView::resizeEvent(QResizeEvent* event) {
 void SeatView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::LanguageChange && plate_) makePlateAnew();
+  if (event->type() == QEvent::ApplicationFontChange && plate_) fitSheet();
   // A key that comes up in another window is never heard of here.
   if (event->type() == QEvent::ActivationChange && !isActiveWindow() && plate_) {
     for (Part* part : plate_->parts()) {
@@ -315,12 +320,15 @@ void SeatView::showMessage(const QString& words, bool bad) {
 void SeatView::noteAnswer(const QString& what, const Answer& answer) {
   const QString seen = translateSeen(answer.perceived);
   if (!answer.accepted) {
+    const auto control = unit::findControl(what.section(QLatin1Char(' '), 1, 1).toStdString());
+    if (control) why_->noteRefusal(*control);
     const QString why = translateSeen(answer.cause);
     showMessage(why.isEmpty() || why == seen ? seen : tr("%1: %2").arg(seen, why), true);
     return;
   }
+  if (what.startsWith(QLatin1String("hold "))) tellOfRightButton(what);
   if (what.startsWith(QLatin1String("look "))) {
-    const auto item = itemLookedAt();
+    const auto item = seat_.itemLookedAt();
     if (item) {
       QString words = seen;
       if (!answer.cause.isEmpty())
@@ -332,14 +340,16 @@ void SeatView::noteAnswer(const QString& what, const Answer& answer) {
   if (!seen.isEmpty()) showMessage(seen, false);
 }
 
-std::optional<unit::Item> SeatView::itemLookedAt() const {
-  if (seat_.isWalking()) return std::nullopt;
-  return seat_.unit().world().trainee.looking;
-}
-
-void SeatView::judge(unit::Verdict verdict) {
-  const auto item = itemLookedAt();
-  if (item) seat_.judge(*item, verdict, unit::DefectClass::kNone);
+// Once, to who presses with the mouse what springs back: it is of no use to hold it so while
+// something else is to be done.
+void SeatView::tellOfRightButton(const QString& what) {
+  const auto control = unit::findControl(what.section(QLatin1Char(' '), 1, 1).toStdString());
+  const bool by_mouse = QGuiApplication::mouseButtons() == Qt::LeftButton;
+  if (told_ || !by_mouse || !control ||
+      unit::controlInfo(*control).spring != unit::ControlSpring::kSprings)
+    return;
+  told_ = true;
+  showMessage(tr("Held while you press; the right button leaves a hand on it"), false);
 }
 
 void SeatView::turnRound() {

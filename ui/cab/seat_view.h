@@ -7,12 +7,15 @@
 #include <QTimer>
 #include <memory>
 
+#include "cab/hand_threads.h"
 #include "cab/hands_part.h"
 #include "cab/heard_part.h"
+#include "cab/judge_row.h"
 #include "cab/notebook_part.h"
 #include "cab/outside_part.h"
 #include "cab/panels.h"
 #include "cab/plate.h"
+#include "cab/why_guide.h"
 #include "cab/word_button.h"
 #include "cab/you_parts.h"
 
@@ -30,6 +33,8 @@ class SeatView : public QWidget {
   [[nodiscard]] const SheetStyle& style() const { return style_; }
   [[nodiscard]] Plate* plate() const { return plate_.get(); }
   [[nodiscard]] Panel* panel() const { return panel_; }
+  [[nodiscard]] const WhyGuide& why() const { return *why_; }
+  [[nodiscard]] const HandThreads& threads() const { return *threads_; }
   /// The line above the hands that says what came of the last deed.
   [[nodiscard]] const QString& message() const { return message_; }
   /// In a cab: shows the desk, or what is behind when one turns round.
@@ -52,6 +57,7 @@ class SeatView : public QWidget {
 
  private:
   void build();
+  void fitSheet();
   void arrange();
   void orderFocus();
   void makePlateAnew();
@@ -59,13 +65,12 @@ class SeatView : public QWidget {
   void restyleAll();
   void openPanel(Panel* panel);
   void closePanel();
-  void askWhy(unit::Signal lamp, QPointF at);
+  void askWhy(Part* part);
   void showMessage(const QString& words, bool bad);
+  void tellOfRightButton(const QString& what);
   void noteAnswer(const QString& what, const Answer& answer);
   void pointGuide();
   void paintGround(QPainter& painter);
-  [[nodiscard]] std::optional<unit::Item> itemLookedAt() const;
-  void judge(unit::Verdict verdict);
 
   static constexpr double kPlateEnd = 836;  ///< of a sheet without spare height, u
   Seat& seat_;
@@ -78,7 +83,10 @@ class SeatView : public QWidget {
   NotebookPart* notebook_ = nullptr;
   TitlePart* title_ = nullptr;
   std::array<HandPart*, 2> hands_{};
-  std::array<WordButton*, 3> judges_{}, foot_{};
+  HandThreads* threads_ = nullptr;
+  JudgeRow* judging_ = nullptr;
+  WhyGuide* why_ = nullptr;
+  std::array<WordButton*, 3> foot_{};
   std::vector<WordButton*> deeds_;
   std::vector<BalloonPart*> balloons_;
   std::vector<CarriedPart*> things_;
@@ -87,7 +95,7 @@ class SeatView : public QWidget {
   QPointer<QWidget> focused_before_;  ///< the panel was opened
   QTimer message_timer_;
   QString message_;
-  bool message_bad_ = false, turned_ = false;
+  bool message_bad_ = false, turned_ = false, told_ = false;
   QPixmap ground_;
 };
 

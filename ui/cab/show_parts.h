@@ -59,6 +59,7 @@ class LampPart : public Part {
            QString word, QWidget* parent);
 
   [[nodiscard]] unit::Signal lamp() const { return lamp_; }
+  [[nodiscard]] QPointF centre() const { return centre_; }
   void refresh() override;
   [[nodiscard]] PartRole role() const override;
   bool activate() override;

@@ -49,7 +49,7 @@ void WordButton::setMarked(bool marked) {
 PartRole WordButton::role() const {
   PartRole r;
   r.kind = PartRole::Kind::kButton;
-  r.name = word_;
+  r.name = accessibleName();
   r.value = usable_ ? QString() : tr("not now");
   r.description = description_;
   if (!key_.isEmpty()) r.description += tr(". Key: %1").arg(key_);
@@ -108,12 +108,24 @@ void WordButton::keyPressEvent(QKeyEvent* event) {
 
 void WordButton::focusInEvent(QFocusEvent* event) {
   Part::focusInEvent(event);
+  Q_EMIT pointedAt(true);
   update();
 }
 
 void WordButton::focusOutEvent(QFocusEvent* event) {
   Part::focusOutEvent(event);
+  Q_EMIT pointedAt(false);
   update();
+}
+
+void WordButton::enterEvent(QEnterEvent* event) {
+  Part::enterEvent(event);
+  Q_EMIT pointedAt(true);
+}
+
+void WordButton::leaveEvent(QEvent* event) {
+  Part::leaveEvent(event);
+  Q_EMIT pointedAt(false);
 }
 
 }  // namespace cabwright::cab

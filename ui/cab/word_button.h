@@ -27,6 +27,8 @@ class WordButton : public Part {
 
  Q_SIGNALS:
   void pressed();
+  /// A mouse or the focus came to it or went again.
+  void pointedAt(bool pointed);
 
  protected:
   void paint(drawing::Pen& pen) const override;
@@ -35,6 +37,8 @@ class WordButton : public Part {
   void keyPressEvent(QKeyEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
+  void enterEvent(QEnterEvent* event) override;
+  void leaveEvent(QEvent* event) override;
 
  private:
   QString word_, key_, description_;

@@ -5,6 +5,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QToolTip>
+#include <algorithm>
 #include <cmath>
 
 #include "cab/names.h"
@@ -94,9 +95,15 @@ void PlanPart::paint(drawing::Pen& pen) const {
   pen.text({x, area().top() + 26}, drawing::elideText(title, area().width(), drawing::kTitle),
            {.size = drawing::kTitle});
   const bool in_cab = unit::cabOf(seat().place()) >= 0;
-  const QString under = seat().isWalking() || in_cab ? whatItDoes() : textOf(seat().place());
-  pen.text({x, area().top() + 56}, drawing::elideText(under, area().width()),
-           {.tone = Tone::kInk2});
+  const bool place = !seat().isWalking() && !in_cab;
+  QString under = place ? textOf(seat().place()) : whatItDoes();
+  if (place && under.contains(title, Qt::CaseInsensitive)) under.clear();  // says nothing new
+  QStringList lines = drawing::wrapText(under, area().width());
+  if (lines.size() > 2)
+    lines[1] = drawing::elideText(lines[1] + QLatin1String(" …"), area().width());
+  for (qsizetype k = 0; k < std::min<qsizetype>(2, lines.size()); ++k)
+    pen.text({x, area().top() + 54 + 23.0 * static_cast<double>(k)}, lines[k],
+             {.tone = Tone::kInk2});
   std::vector<drawing::PlanPlace> places;
   for (int k = 0; k < drawing::kPlanPlaces; ++k) {
     const auto place = static_cast<Place>(k);

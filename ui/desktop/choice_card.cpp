@@ -106,7 +106,7 @@ void ChoiceCard::paintEvent(QPaintEvent* /*event*/) {
   pen.rect(box, {isChecked() ? drawing::kBold : drawing::kThin, edge, {}, false},
            isChecked() ? Tone::kWash : Tone::kFace, 4);
   paintWords(&pen, width() / scale());
-  if (hasFocus()) drawing::paintFocusRing(pen, box.adjusted(2, 2, -2, -2), 5);
+  if (hasFocus()) drawing::paintFocusRing(pen, box.adjusted(11, 11, -11, -11), 3);  // inside
 }
 
 }  // namespace cabwright::desktop

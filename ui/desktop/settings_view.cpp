@@ -106,9 +106,11 @@ void SettingsView::makeKeys(QVBoxLayout* column) {
   column->addWidget(heading);
   auto* how = new QLabel(
       tr("Tab goes from thing to thing; the arrow keys move a lever, Space or Enter presses, "
-         "Escape "
-         "takes the hand away. On a thing to look at: Enter looks, then G good, D defect, U not "
-         "sure. A key below brings a hand straight to it; click one to choose another."),
+         "Escape takes the hand away. On a thing to look at: Enter looks, then G good, D defect "
+         "(C, S or T: how grave), U not sure. With the mouse: the right button leaves a hand on "
+         "what springs back, and takes it off again. A key below brings a hand straight to it; "
+         "click one to choose another. Start, stop and letting go lie side by side, as the "
+         "buttons do: their keys go by place, whatever letter your keyboard has there."),
       this);
   how->setObjectName(QStringLiteral("second"));
   how->setWordWrap(true);
@@ -132,7 +134,20 @@ void SettingsView::makeKeys(QVBoxLayout* column) {
   column->addWidget(reset, 0, Qt::AlignRight);
 }
 
+// The boxes stay the same ones: whoever types in one keeps the focus when another loses its key.
 void SettingsView::fillKeys() {
+  const auto commands = cab::commandTable();
+  if (keys_->rowCount() == 0) makeKeyBoxes();
+  int row = 0;
+  for (const cab::CommandInfo& info : commands) {
+    auto* edit = qobject_cast<QKeySequenceEdit*>(keys_->cellWidget(row++, 1));
+    const QKeySequence now = shortcuts_.shown(QString::fromLatin1(info.id));
+    const QSignalBlocker quiet(edit);
+    if (edit->keySequence() != now) edit->setKeySequence(now);
+  }
+}
+
+void SettingsView::makeKeyBoxes() {
   const auto commands = cab::commandTable();
   keys_->setRowCount(static_cast<int>(commands.size()));
   int row = 0;
@@ -141,19 +156,17 @@ void SettingsView::fillKeys() {
     auto* words = new QTableWidgetItem(QCoreApplication::translate("Command", info.text));
     words->setFlags(Qt::ItemIsEnabled);
     keys_->setItem(row, 0, words);
-    auto* edit = new KeyBox(shortcuts_.keys(id), keys_);
+    auto* edit = new KeyBox(shortcuts_.shown(id), keys_);
     edit->setAccessibleName(words->text());
     connect(edit, &QKeySequenceEdit::editingFinished, this, [this, edit, id] {
       const QKeySequence all = edit->keySequence();
       const QKeySequence first = all.isEmpty() ? QKeySequence() : QKeySequence(all[0]);
-      if (first == shortcuts_.keys(id)) return;
+      if (first == shortcuts_.shown(id)) return;
       const QString loser = shortcuts_.setKeys(id, first);
       note_->setText(loser.isEmpty() ? QString()
                                      : tr("That key is taken away from another command."));
       Q_EMIT changed();
-      // Not from inside the editor's own signal.
-      QMetaObject::invokeMethod(
-          this, [this] { fillKeys(); }, Qt::QueuedConnection);
+      fillKeys();
     });
     keys_->setCellWidget(row, 1, edit);
     ++row;

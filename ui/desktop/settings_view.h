@@ -38,6 +38,7 @@ class SettingsView : public QWidget {
   void makeLooks(QVBoxLayout* column);
   void makeKeys(QVBoxLayout* column);
   void fillKeys();
+  void makeKeyBoxes();
   void take();
 
   Preferences& preferences_;

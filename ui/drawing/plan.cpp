@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "drawing/plan.h"
 
+#include <algorithm>
 #include <array>
 
 #include "drawing/outline.h"
@@ -13,6 +14,7 @@ constexpr double kMargin = 19, kEndRoom = 34;  // to the first balloon, to the f
 constexpr double kHalfGap = 16;                // between the cars
 constexpr double kCabDepth = 36, kEngineHalf = 18;
 constexpr double kHereRing = 4, kPointedRing = 3;
+constexpr double kBeside = 3.5;  // between the letters of a key and its ring
 
 struct Cars {
   double left, right, middle, y;
@@ -82,15 +84,21 @@ void paintUnit(Pen& pen, const QRectF& box, const PlanLook& look) {
 void paintBalloon(Pen& pen, const PlanPlace& place, double r) {
   const Tone line = place.here ? Tone::kHand : place.reachable ? Tone::kInk : Tone::kRule;
   const Tone word = place.here ? Tone::kPaper : place.reachable ? Tone::kInk : Tone::kInk2;
-  if (place.here) pen.circle(place.at, r + kHereRing, {kThin, Tone::kHand}, Tone::kPaper);
-  pen.circle(place.at, r, {place.here ? kNorm : kThin, line},
-             place.here ? Tone::kHand : Tone::kPaper);
+  // Round; longer where the key is two letters wide, so that its ring runs through neither.
+  const double half = std::max(r, textWidth(place.key, kText, place.here) / 2 + kBeside);
+  const auto ring = [&](double out) {
+    const QPointF corner(half + out, r + out);
+    return QRectF(place.at - corner, place.at + corner);
+  };
+  if (place.here) pen.rect(ring(kHereRing), {kThin, Tone::kHand}, Tone::kPaper, r + kHereRing);
+  pen.rect(ring(0), {place.here ? kNorm : kThin, line}, place.here ? Tone::kHand : Tone::kPaper, r);
   pen.text(place.at + QPointF(0, 0.365 * kText), place.key,
            {.anchor = Anchor::kMiddle,
             .bold = place.here,
             .tone = word,
             .on = place.here ? Tone::kHand : Tone::kPaper});
-  if (place.pointed) pen.circle(place.at, r + kPointedRing, {kFocus, Tone::kHand});
+  if (place.pointed)
+    pen.rect(ring(kPointedRing), {kFocus, Tone::kInfo}, Tone::kNone, r + kPointedRing);
 }
 
 }  // namespace

@@ -4,7 +4,8 @@
 namespace cabwright::hearing {
 
 namespace {
-constexpr double kStroke = 0.34, kFireBlow = 0.12;
+// The fire bell has to be heard over both engines at full power.
+constexpr double kStroke = 0.34, kFireBlow = 0.20;
 // Partials of a thin bowl over its lowest, rounded.
 constexpr double kSecond = 2.6, kThird = 4.9;
 }  // namespace

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <array>
 
+#include "cab/panels.h"
+
 namespace cabwright::mechanism {
 namespace {
 
@@ -33,10 +35,17 @@ MechanismView::MechanismView(cab::Seat& seat, const cab::SheetStyle& style, QWid
   connect(which_, &QComboBox::currentIndexChanged, this, &MechanismView::setLine);
   connect(slow_, &QSlider::valueChanged, this, &MechanismView::setSlownessStep);
   connect(&seat_, &cab::Seat::frameChanged, this, &MechanismView::follow);
+  dress();
   tick_ = seat_.run().tick();
   if (isOpen()) state_ = readMechanism(seat_.unit());
   which_->setEnabled(isOpen());
   slow_->setEnabled(isOpen());
+}
+
+void MechanismView::dress() {
+  dressed_ = style_.theme;
+  setStyleSheet(cab::panelStyle(style_.theme, std::max(14, fontInfo().pixelSize())) +
+                QStringLiteral("QSlider { background: transparent; }"));
 }
 
 void MechanismView::setLine(int line) {
@@ -74,6 +83,9 @@ void MechanismView::resizeEvent(QResizeEvent* event) {
 }
 
 void MechanismView::paintEvent(QPaintEvent* event) {
+  // A sheet of style set while painting would paint anew without end but for this.
+  if (dressed_ != style_.theme)
+    QMetaObject::invokeMethod(this, &MechanismView::dress, Qt::QueuedConnection);
   QPainter painter(this);
   painter.fillRect(event->rect(), drawing::colorOf(style_.theme, drawing::Tone::kPaper));
   drawing::Pen pen(painter, style_.theme);

@@ -34,6 +34,8 @@ class MechanismView : public QWidget {
   void resizeEvent(QResizeEvent* event) override;
 
  private:
+  /// The controls below the drawing in the colours of the sheet.
+  void dress();
   void follow();
   cab::Seat& seat_;
   const cab::SheetStyle& style_;
@@ -41,6 +43,7 @@ class MechanismView : public QWidget {
   MechanismTurn turn_;
   MechanismLook look_;
   std::int64_t tick_ = 0;
+  drawing::Theme dressed_ = drawing::Theme::kDay;
   QComboBox* which_;
   QSlider* slow_;
 };

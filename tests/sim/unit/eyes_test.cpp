@@ -271,6 +271,42 @@ bool readable(const Unit& unit, Signal s, Place place) {
   return std::find(p.signals.begin(), p.signals.end(), s) != p.signals.end();
 }
 
+TEST(Perception, SmokeAndFireAreSeenAlongTheirSideAndNowhereElse) {
+  const Unit unit = makeUnit(preparedStart());
+  const std::array along1{Place::kEngine1, Place::kSide1, Place::kTrailer1, Place::kLineside};
+  const std::array along2{Place::kEngine2, Place::kSide2, Place::kTrailer2};
+  for (const PlaceInfo& place : placeTable()) {
+    SCOPED_TRACE(place.name);
+    const bool one = std::ranges::find(along1, place.id) != along1.end();
+    const bool two = std::ranges::find(along2, place.id) != along2.end();
+    EXPECT_EQ(readable(unit, Signal::kEngine1Smoke, place.id), one);
+    EXPECT_EQ(readable(unit, Signal::kEngine1FireSeen, place.id), one);
+    EXPECT_EQ(readable(unit, Signal::kEngine2Smoke, place.id), two);
+    EXPECT_EQ(readable(unit, Signal::kEngine2FireSeen, place.id), two);
+  }
+  // What is felt of the firing stays at the engine.
+  EXPECT_TRUE(readable(unit, Signal::kEngine1Even, Place::kEngine1));
+  EXPECT_FALSE(readable(unit, Signal::kEngine1Even, Place::kSide1));
+}
+
+TEST(Perception, FireIsItsOwnLightAndSmokeIsNot) {
+  UnitStart s = preparedStart();
+  s.dark = true;
+  s.place = "side1";
+  Unit unit = makeUnit(s);
+  doIt(unit, "set lamp off");
+  unit.advance();
+  EXPECT_TRUE(readable(unit, Signal::kEngine1FireSeen, Place::kSide1));
+  EXPECT_FALSE(readable(unit, Signal::kEngine1Smoke, Place::kSide1));
+}
+
+TEST(Perception, ThatTheUnitMovesIsSeenOnItAndBesideIt) {
+  const Unit unit = makeUnit(preparedStart());
+  for (const PlaceInfo& place : placeTable())
+    EXPECT_EQ(readable(unit, Signal::kSeenMoving, place.id), place.id != Place::kBooking)
+        << place.name;
+}
+
 TEST(Light, AGaugeIsReadByDayByTheCabLightWithCurrentOrByTheHandLamp) {
   UnitStart s = preparedStart();
   EXPECT_TRUE(readable(makeUnit(s), Signal::kCab1Air, Place::kCab1));

@@ -309,6 +309,33 @@ TEST(SidePlateLive, BlocksFollowTheirSignal) {
   EXPECT_NE(on.plate->grab().toImage(), off.plate->grab().toImage());
 }
 
+// An open cock shows by its bar; that it drips or is cracked, to who has looked.
+TEST(SidePlateLive, TheDrainCockIsDrawnAsItIsFound) {
+  GroundBench open(Place::kSide1, {1280, 720}, {"set drain_main open"});
+  EXPECT_EQ(open.as<SidePlate>().drain(), DrainState::kOpen);
+  for (const auto& [words, state] :
+       {std::pair{"condition trailer1.drains dripping", DrainState::kDripping},
+        std::pair{"condition trailer1.drains cracked", DrainState::kCracked}}) {
+    SCOPED_TRACE(words);
+    GroundBench bench(Place::kTrailer1, {1280, 720}, {words});
+    EXPECT_EQ(bench.as<SidePlate>().drain(), DrainState::kShut);
+    const QImage before = bench.plate->grab().toImage();
+    bench.seat->look(unit::Item::kTrailer1Drains);
+    bench.pass(8);
+    EXPECT_EQ(bench.as<SidePlate>().drain(), state);
+    EXPECT_NE(before, bench.plate->grab().toImage());
+  }
+}
+
+TEST(SidePlateLive, FireIsSeenAlongItsSideAndNotFromTheOther) {
+  for (const auto& [place, seen] :
+       {std::pair{Place::kSide1, true}, std::pair{Place::kTrailer1, true},
+        std::pair{Place::kSide2, false}, std::pair{Place::kTrailer2, false}}) {
+    GroundBench bench(place, {1280, 720}, {"fault fire1.burns 1"});
+    EXPECT_EQ(bench.as<SidePlate>().look().fire, seen) << unit::placeInfo(place).name;
+  }
+}
+
 TEST(BetweenPlateLive, JumperAndPartedHoseAreSeen) {
   GroundBench bench(Place::kBetween, {1280, 720}, {"condition between.hoses parted"});
   EXPECT_TRUE(bench.as<BetweenPlate>().look().hose_parted);

@@ -24,6 +24,14 @@ unit::Verdict verdictOf(const std::string& words) {
   return unit::Verdict::kNone;
 }
 
+unit::DefectClass classOf(const std::string& words) {
+  const std::size_t space = words.find(' ');
+  const auto said = space == std::string::npos
+                        ? std::nullopt
+                        : unit::findDefectClass(std::string_view(words).substr(space + 1));
+  return said.value_or(unit::DefectClass::kNone);
+}
+
 }  // namespace
 
 QString Hand::wordsOf(const std::string& verb, unit::Object object) {
@@ -54,7 +62,7 @@ std::optional<std::string> Hand::perform(const unit::Action& a) {
   if (a.verb == "look") {
     done = look(*unit::findItem(a.object));
   } else if (a.verb == "judge") {
-    done = judge(*unit::findItem(a.object), verdictOf(a.argument));
+    done = judge(*unit::findItem(a.object), verdictOf(a.argument), classOf(a.argument));
   } else if (a.verb == "go") {
     done = walk(*unit::findPlace(a.object));
   } else if (a.verb == "say") {

@@ -25,7 +25,7 @@ class Hand {
  protected:
   [[nodiscard]] Desk& desk() const { return desk_; }
   virtual bool look(unit::Item item) = 0;
-  virtual bool judge(unit::Item item, unit::Verdict verdict) = 0;
+  virtual bool judge(unit::Item item, unit::Verdict verdict, unit::DefectClass rank) = 0;
   virtual bool walk(unit::Place place) = 0;
   virtual bool say(unit::Phrase phrase) = 0;
   virtual bool note(const std::string& what, const std::string& figure) = 0;

@@ -29,11 +29,15 @@ class Keys final : public Hand {
     return desk().seat().unit().world().trainee.looking == item;
   }
 
-  bool judge(unit::Item item, unit::Verdict verdict) override {
+  bool judge(unit::Item item, unit::Verdict verdict, unit::DefectClass rank) override {
     if (!desk().tabTo(partOf<cab::ItemPart>(unit::itemInfo(item).name))) return false;
     desk().key(verdict == unit::Verdict::kGood     ? Qt::Key_G
                : verdict == unit::Verdict::kDefect ? Qt::Key_D
                                                    : Qt::Key_U);
+    if (rank != unit::DefectClass::kNone) {
+      desk().settle();
+      desk().key(static_cast<Qt::Key>(unit::letterOf(rank).front()));
+    }
     return desk().seat().unit().world().item[unit::indexOf(item)].verdict == verdict;
   }
 

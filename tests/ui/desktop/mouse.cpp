@@ -20,14 +20,21 @@ class Mouse final : public Hand {
     return desk().click(partOf<cab::ItemPart>(unit::itemInfo(item).name));
   }
 
-  bool judge(unit::Item item, unit::Verdict verdict) override {
+  bool judge(unit::Item item, unit::Verdict verdict, unit::DefectClass rank) override {
     if (desk().seat().unit().world().trainee.looking != item) return false;
     const char* word = verdict == unit::Verdict::kGood     ? "Good"
                        : verdict == unit::Verdict::kDefect ? "Defect"
                                                            : "Not sure";
     for (auto* button : desk().view().findChildren<cab::WordButton*>())
-      if (button->accessibleName() == QLatin1String(word)) return desk().click(button);
+      if (button->accessibleName() == QLatin1String(word))
+        return desk().click(button) && sayClass(rank);
     return false;
+  }
+
+  bool sayClass(unit::DefectClass rank) {
+    if (rank == unit::DefectClass::kNone) return true;
+    desk().settle();
+    return desk().click(desk().find<cab::WordButton>("class." + std::string(unit::letterOf(rank))));
   }
 
   bool walk(unit::Place place) override {

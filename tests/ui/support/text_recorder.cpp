@@ -21,6 +21,7 @@ class RecordingEngine : public QPaintEngine {
   [[nodiscard]] Type type() const override { return User; }
   void updateState(const QPaintEngineState& state) override {
     if ((state.state() & DirtyTransform) != 0) transform_ = state.transform();
+    if ((state.state() & DirtyPen) != 0) color_ = state.pen().color();
   }
   void drawTextItem(const QPointF& at, const QTextItem& item) override {
     // As high as letters are, not as the line is.
@@ -28,8 +29,8 @@ class RecordingEngine : public QPaintEngine {
     const QRectF box(at.x(), at.y() - 0.74 * size, item.width(), 0.94 * size);
     const QRegion clip = systemClip();
     const QRectF all(QPointF(0, 0), QSizeF(recorder_->size()));
-    recorder_->keep(
-        {item.text(), transform_.mapRect(box), clip.isEmpty() ? all : QRectF(clip.boundingRect())});
+    recorder_->keep({item.text(), transform_.mapRect(box),
+                     clip.isEmpty() ? all : QRectF(clip.boundingRect()), color_});
   }
   void drawPixmap(const QRectF&, const QPixmap&, const QRectF&) override {}
   void drawImage(const QRectF&, const QImage&, const QRectF&, Qt::ImageConversionFlags) override {}
@@ -39,6 +40,7 @@ class RecordingEngine : public QPaintEngine {
  private:
   TextRecorder* recorder_;
   QTransform transform_;
+  QColor color_ = Qt::black;
 };
 
 std::string say(const char* what, const PaintedWords& w) {

@@ -2,6 +2,7 @@
 // A paint device that keeps the words that are painted on it, and where.
 #pragma once
 
+#include <QColor>
 #include <QPaintDevice>
 #include <QRectF>
 #include <QSize>
@@ -15,6 +16,7 @@ struct PaintedWords {
   QString text;
   QRectF box;      ///< pixels of the device
   QRectF visible;  ///< what the widget that painted them may paint on
+  QColor color = {};
 };
 
 class TextRecorder : public QPaintDevice {
