@@ -20,9 +20,11 @@
 #include "review/mark_many.h"
 #include "review/shelf.h"
 #include "scenario/script.h"
+#include "session/marking_witness.h"
 #include "session/recorder.h"
 #include "session/run.h"
 #include "session/session_writer.h"
+#include "session/situation.h"
 
 namespace {
 
