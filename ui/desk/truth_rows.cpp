@@ -184,22 +184,23 @@ void TruthRows::readGauge(const session::LiveRun& run, TruthRow& row, GaugeSays&
   says.broken = brokenText(condition);
   const double truth = std::clamp(row.value, info.lowest, info.highest);
   std::optional<Sound>& sound = sound_[unit::indexOf(says.instrument)];
-  double moved = 0;  // since the last look, if that was long ago: nobody knows which way it took
   if (!sound) {
     sound = Sound{};
     sound->state.needle = sound->state.shown = truth;
+  } else if (dt_s > kLongS) {
+    // Nobody knows which way the truth took meanwhile: a needle begins where it stands.
+    sound->state.needle = sound->state.shown = static_cast<double>(says.shown);
   } else if (dt_s > 0) {
-    if (dt_s > kLongS) moved = std::abs(row.value - sound->truth);
     const int steps = static_cast<int>(std::clamp(std::ceil(dt_s / kStepS), 1.0, 50.0));
     for (int k = 1; k <= steps; ++k)
       sound->state = unit::calcInstrument(
           info, sound->state, sound->truth + (row.value - sound->truth) * k / steps, dt_s / steps);
   }
   sound->truth = row.value;
-  const double accuracy = readingAccuracy(info.unit) + moved;
+  const double accuracy = readingAccuracy(info.unit);
   const double shown = static_cast<double>(says.shown);
-  const bool differs =
-      std::abs(shown - truth) > accuracy && std::abs(shown - sound->state.shown) > accuracy;
+  const bool strays = std::abs(shown - sound->state.shown) > accuracy;
+  const bool differs = std::abs(shown - truth) > accuracy && (strays || !says.broken.isEmpty());
   says.agreement = differs                 ? Agreement::kDiffers
                    : says.broken.isEmpty() ? Agreement::kAgrees
                                            : Agreement::kSuspect;
