@@ -168,10 +168,15 @@ QString signalText(Signal signal) {
   }
   QString words = QCoreApplication::translate("Signal", toQt(info.text).toUtf8().constData());
   if (words.endsWith(QLatin1String(kShare))) words.chop(std::string_view(kShare).size());
+  QString part = partOf(info.name);
+  const bool first = !part.isEmpty() && !words.contains(QLatin1Char(' ') + part.back());
+  // Which of the two comes first: the end of long words is cut off.
+  if (first) {
+    part[0] = part[0].toUpper();
+    return QCoreApplication::translate("Signal", "%1, %2").arg(part, words);
+  }
   if (!words.isEmpty()) words[0] = words[0].toUpper();
-  const QString part = partOf(info.name);
-  if (part.isEmpty() || words.contains(QLatin1Char(' ') + part.back())) return words;
-  return QCoreApplication::translate("Signal", "%1, %2").arg(words, part);
+  return words;
 }
 
 QString layerName(unit::Layer layer) {

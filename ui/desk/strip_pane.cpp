@@ -15,7 +15,7 @@
 namespace cabwright::desk {
 namespace {
 
-constexpr double kLeft = 190, kLeastLegend = 300, kMostLegend = 430, kTop = 6, kFoot = 76;
+constexpr double kLeft = 190, kLeastLegend = 300, kMostLegend = 540, kTop = 6, kFoot = 76;
 constexpr double kPlotGap = 12, kLead = 24, kLeastPlot = 46;
 constexpr int kMostFaultRows = 3;
 
@@ -174,7 +174,7 @@ void StripPane::arrange() {
   const double width = this->width() / look_.scale, height = this->height() / look_.scale;
   layout_ = {};
   layout_.left = kLeft;
-  const double legend = std::clamp(width * 0.3, kLeastLegend, kMostLegend);
+  const double legend = std::clamp(width * 0.34, kLeastLegend, kMostLegend);
   layout_.right = std::max(kLeft + 100, width - legend);
   layout_.lanes_top = laneY(0);
   layout_.actions_y = laneY(3);

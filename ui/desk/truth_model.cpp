@@ -131,10 +131,8 @@ void TruthModel::update(const session::LiveRun& run) {
       if (row >= 0) tellChanges(line, before[static_cast<std::size_t>(row)]);
     }
   }
-  if (differing == differing_ && suspect == suspect_) return;
   differing_ = differing;
   suspect_ = suspect;
-  Q_EMIT countsChanged();
 }
 
 // Cell by cell: of several at once a view may draw all of itself anew.

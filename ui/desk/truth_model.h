@@ -44,9 +44,6 @@ class TruthModel : public QAbstractTableModel {
   /// The first finding of all, to be said in one line; empty: none.
   [[nodiscard]] QString firstFinding() const;
 
- Q_SIGNALS:
-  void countsChanged();
-
  private:
   struct Written {  ///< as the rows were drawn
     std::array<QString, kColumns> words;

@@ -12,7 +12,6 @@ namespace cabwright::desk {
 
 using unit::Instrument;
 using unit::InstrumentCondition;
-using unit::InstrumentState;
 
 namespace {
 
@@ -60,6 +59,8 @@ int decimalsOf(const QString& unit, double value) {
   if (unit == QLatin1String("rpm") || std::abs(value) >= 1000) return 0;
   return unit == QLatin1String("m/s2") || unit == QLatin1String("kJ") ? 2 : 1;
 }
+
+constexpr double kStepS = 0.05, kLongS = 0.2;
 
 QString litText(double value) { return value > 0.5 ? Words::tr("lit") : Words::tr("dark"); }
 
@@ -181,17 +182,25 @@ void TruthRows::readGauge(const session::LiveRun& run, TruthRow& row, GaugeSays&
   const InstrumentCondition condition =
       run.unit().world().instrument[unit::indexOf(says.instrument)].condition;
   says.broken = brokenText(condition);
-  std::optional<InstrumentState>& sound = sound_[unit::indexOf(says.instrument)];
-  if (!sound) {
-    sound = InstrumentState{};
-    sound->needle = sound->shown = std::clamp(row.value, info.lowest, info.highest);
-  } else if (dt_s > 0) {
-    sound = unit::calcInstrument(info, *sound, row.value, dt_s);
-  }
-  const double accuracy = readingAccuracy(info.unit), shown = static_cast<double>(says.shown);
   const double truth = std::clamp(row.value, info.lowest, info.highest);
-  const bool differs =
-      std::abs(shown - truth) > accuracy && std::abs(shown - sound->shown) > accuracy;
+  std::optional<Sound>& sound = sound_[unit::indexOf(says.instrument)];
+  if (!sound) {
+    sound = Sound{};
+    sound->state.needle = sound->state.shown = truth;
+  } else if (dt_s > kLongS) {
+    // Nobody knows which way the truth took meanwhile: a needle begins where it stands.
+    sound->state.needle = sound->state.shown = static_cast<double>(says.shown);
+  } else if (dt_s > 0) {
+    const int steps = static_cast<int>(std::clamp(std::ceil(dt_s / kStepS), 1.0, 50.0));
+    for (int k = 1; k <= steps; ++k)
+      sound->state = unit::calcInstrument(
+          info, sound->state, sound->truth + (row.value - sound->truth) * k / steps, dt_s / steps);
+  }
+  sound->truth = row.value;
+  const double accuracy = readingAccuracy(info.unit);
+  const double shown = static_cast<double>(says.shown);
+  const bool strays = std::abs(shown - sound->state.shown) > accuracy;
+  const bool differs = std::abs(shown - truth) > accuracy && (strays || !says.broken.isEmpty());
   says.agreement = differs                 ? Agreement::kDiffers
                    : says.broken.isEmpty() ? Agreement::kAgrees
                                            : Agreement::kSuspect;

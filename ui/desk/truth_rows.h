@@ -80,7 +80,12 @@ class TruthRows {
  private:
   void readGauge(const session::LiveRun& run, TruthRow& row, GaugeSays& says, double dt_s);
   std::vector<TruthRow> rows_;
-  std::array<std::optional<unit::InstrumentState>, unit::kInstrumentCount> sound_;
+  /// What a sound one would show, and what was so when it was last worked out.
+  struct Sound {
+    unit::InstrumentState state;
+    double truth = 0;
+  };
+  std::array<std::optional<Sound>, unit::kInstrumentCount> sound_;
   std::int64_t tick_ = -1;
 };
 

@@ -135,10 +135,6 @@ TruthView::TruthView(Desk& desk, QWidget* parent)
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   makeBar();
   connect(search_, &QLineEdit::textChanged, model_, &TruthModel::setSearch);
-  connect(model_, &TruthModel::countsChanged, this, [this] {
-    setAccessibleDescription(summary());
-    update(0, px(kTop + kBar), width(), px(kField + 12));  // not the table below
-  });
   auto* find = new QShortcut(QKeySequence::Find, this);
   find->setContext(Qt::WidgetWithChildrenShortcut);
   connect(find, &QShortcut::activated, this, [this] {
@@ -200,6 +196,10 @@ void TruthView::showRun() {
     return;
   shown_tick_ = tick;
   model_->update(*run());
+  const QString words = summary();
+  if (words == accessibleDescription()) return;
+  setAccessibleDescription(words);
+  update(0, px(kTop + kBar), width(), px(kField + 12));  // not the table below
 }
 
 void TruthView::restyle() {

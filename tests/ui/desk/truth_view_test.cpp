@@ -133,25 +133,30 @@ TEST_F(TruthViewTest, AGaugeThatReadsWrongIsSeenAtOnce) {
 TEST_F(TruthViewTest, AStuckGaugeIsSuspectWhileItAgreesAndDiffersWhenTheTruthMovesOn) {
   sit("hill-start");
   pass(1);
-  doIt("instructor: condition cab1.train_pipe stuck");
+  doIt("instructor: condition cab2.train_pipe stuck");
   pass(0.5);
-  const int row = rowOf(Instrument::kCab1TrainPipe);
+  const int row = rowOf(Instrument::kCab2TrainPipe);
   EXPECT_EQ(model().rowAt(row)->agreement(), Agreement::kSuspect);
   EXPECT_EQ(model().suspect(), 1);
   tests::playScript(*seat_, "hill-start", "good", 100);
   pass(0.5);
   EXPECT_EQ(model().rowAt(row)->agreement(), Agreement::kDiffers)
-      << qPrintable(words(row, TruthModel::kTrue) + words(row, TruthModel::kCab1));
+      << qPrintable(words(row, TruthModel::kTrue) + words(row, TruthModel::kCab2));
   EXPECT_TRUE(words(row, TruthModel::kFinding).contains(QLatin1String("stuck")));
 }
 
 TEST_F(TruthViewTest, ABlownLampDiffersFromWhatItsCircuitFeeds) {
   sit("hill-start");
   pass(1);
-  const Instrument lit = Instrument::kCab1LampAir;
-  const int row = rowOf(lit);
+  const auto& table = unit::instrumentTable();
+  const auto lamp = std::ranges::find_if(table, [this](const unit::InstrumentInfo& info) {
+    return info.lamp && info.name.starts_with("cab1.") && seat_->frame()[info.signal] > 0.5F;
+  });
+  ASSERT_NE(lamp, table.end());
+  const int row = rowOf(lamp->id);
   ASSERT_EQ(words(row, TruthModel::kTrue), QLatin1String("lit"));
-  doIt("instructor: condition cab1.lamp_air blown");
+  EXPECT_EQ(model().rowAt(row)->agreement(), Agreement::kAgrees);
+  doIt("instructor: condition " + std::string(lamp->name) + " blown");
   pass(0.5);
   EXPECT_EQ(words(row, TruthModel::kTrue), QLatin1String("lit"));
   EXPECT_EQ(words(row, TruthModel::kCab1), QLatin1String("dark"));
