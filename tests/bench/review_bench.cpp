@@ -123,8 +123,8 @@ class Bench {
   fs::path makeLong() {
     const fs::path file = folder_ / "long.cabsession";
     session::Recorder recorder(file, header_);
-    std::int64_t number = 0;
-    for (std::int64_t from = 0; from < 720'000; from += last_ + 10)
+    std::int64_t number = 0, end = 0;
+    for (std::int64_t from = 0; from < 720'000; from += last_ + 10, end = from)
       for (session::RecordedEvent event : book_.events) {
         std::visit([&](auto& e) { e.tick += from; }, event);
         if (auto* action = std::get_if<session::TimedAction>(&event)) {
@@ -136,7 +136,7 @@ class Bench {
           recorder.seeHash(std::get<session::StateHash>(event));
         }
       }
-    recorder.close({720'000, "finished", true, "{}", {}});
+    recorder.close({end, "finished", true, "{}", {}});
     return file;
   }
 
