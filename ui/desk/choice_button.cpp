@@ -41,8 +41,10 @@ void ChoiceButton::paintEvent(QPaintEvent*) {
   drawing::Pen pen(painter, look_.theme);
   const double w = width() / look_.scale, h = height() / look_.scale;
   const bool strong = isChecked() && isEnabled();
-  const Tone fill = isDown() ? Tone::kHand : strong ? Tone::kInk : underMouse() ? Tone::kWash
-                                                                                 : Tone::kFace;
+  const Tone fill = isDown()       ? Tone::kHand
+                    : strong       ? Tone::kInk
+                    : underMouse() ? Tone::kWash
+                                   : Tone::kFace;
   const Tone word = isDown() || strong ? Tone::kPaper : isEnabled() ? Tone::kInk : Tone::kInk2;
   pen.rect({kRim, kRim, w - 2 * kRim, h - 2 * kRim},
            {drawing::kThin, isEnabled() ? Tone::kInk : Tone::kRule}, fill, 4);
@@ -74,9 +76,9 @@ double placeInRow(const std::vector<ChoiceButton*>& buttons, double left, double
                   double scale) {
   for (ChoiceButton* button : buttons) {
     const QSizeF size = button->sizeInSheet();
-    button->setGeometry(QRectF(left * scale, top * scale, size.width() * scale,
-                               size.height() * scale)
-                            .toAlignedRect());
+    button->setGeometry(
+        QRectF(left * scale, top * scale, size.width() * scale, size.height() * scale)
+            .toAlignedRect());
     left += size.width() + 2;
   }
   return left - 2;

@@ -7,8 +7,8 @@
 #include <QListView>
 #include <vector>
 
-#include "after/strip_model.h"
 #include "after/sheet_look.h"
+#include "after/strip_model.h"
 
 namespace cabwright::desk {
 
@@ -30,7 +30,7 @@ class SignalListModel : public QAbstractListModel {
 
   [[nodiscard]] unit::Signal signalAt(int row) const;
   [[nodiscard]] const after::Curve* findCurve(unit::Signal signal) const;
-  [[nodiscard]] QString wordsOf(unit::Signal signal) const;   ///< what it is
+  [[nodiscard]] QString wordsOf(unit::Signal signal) const;    ///< what it is
   [[nodiscard]] QString detailsOf(unit::Signal signal) const;  ///< layer, unit, name
 
  Q_SIGNALS:
@@ -41,7 +41,7 @@ class SignalListModel : public QAbstractListModel {
     QString words, details, key;  ///< key: all that is searched, small letters
   };
   void filter();
-  std::vector<Row> rows_;               ///< by number of the signal
+  std::vector<Row> rows_;  ///< by number of the signal
   std::vector<unit::Signal> visible_;
   std::vector<after::Curve> chosen_;
   QString search_;

@@ -49,8 +49,8 @@ void SignalTape::takeHistory(const session::SignalHistory& history, std::int64_t
                              std::int64_t before) {
   const std::vector<std::int64_t>& ticks = history.ticks();
   auto row = static_cast<std::size_t>(std::ranges::upper_bound(ticks, after) - ticks.begin());
-  const auto end = static_cast<std::size_t>(std::ranges::lower_bound(ticks, before) -
-                                            ticks.begin());
+  const auto end =
+      static_cast<std::size_t>(std::ranges::lower_bound(ticks, before) - ticks.begin());
   if (end > row + kMostSamples) row = end - kMostSamples;
   if (row >= end) return;
   std::vector<std::span<const float>> series(columns_.size());

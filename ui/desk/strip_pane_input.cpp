@@ -19,8 +19,7 @@ void StripPane::mouseMoveEvent(QMouseEvent* event) {
   const QPointF u = toSheet(event->position());
   if (drag_from_ && (dragged_ || std::abs(u.x() - drag_from_->x()) > kDragStarts)) {
     dragged_ = true;
-    const double per_u =
-        static_cast<double>(window_) / std::max(1.0, layout_.right - layout_.left);
+    const double per_u = static_cast<double>(window_) / std::max(1.0, layout_.right - layout_.left);
     shiftTo(drag_to_ + std::llround((drag_from_->x() - u.x()) * per_u));
   }
   if (u.x() < layout_.left || u.x() > layout_.right) {
