@@ -3,6 +3,33 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>Bell</name>
+    <message>
+        <source>stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>ready to start</source>
+        <translation>fahrbereit</translation>
+    </message>
+    <message>
+        <source>set back</source>
+        <translation>zurücksetzen</translation>
+    </message>
+    <message>
+        <source>slow down</source>
+        <translation>langsamer</translation>
+    </message>
+    <message>
+        <source>draw forward</source>
+        <translation>vorziehen</translation>
+    </message>
+    <message>
+        <source>speak to me</source>
+        <translation>sprechen Sie mit mir</translation>
+    </message>
+</context>
+<context>
     <name>Command</name>
     <message>
         <source>Key switch on or off</source>
@@ -195,6 +222,10 @@
     <message>
         <source>Walk to the booking-on point</source>
         <translation>Zur Meldestelle gehen</translation>
+    </message>
+    <message>
+        <source>Why it is dark, or does not move</source>
+        <translation>Warum es dunkel ist oder sich nicht bewegt</translation>
     </message>
 </context>
 <context>
@@ -821,6 +852,21 @@
     </message>
 </context>
 <context>
+    <name>DefectClass</name>
+    <message>
+        <source>critical</source>
+        <translation>kritisch</translation>
+    </message>
+    <message>
+        <source>serious</source>
+        <translation>ernst</translation>
+    </message>
+    <message>
+        <source>technical</source>
+        <translation>technisch</translation>
+    </message>
+</context>
+<context>
     <name>Evidence</name>
     <message>
         <source>psi</source>
@@ -897,6 +943,2293 @@
     <message>
         <source>dark</source>
         <translation>dunkel</translation>
+    </message>
+</context>
+<context>
+    <name>Fault</name>
+    <message>
+        <source>1/s</source>
+        <translation>1/s</translation>
+    </message>
+    <message>
+        <source>15 s and rest, three tries; start the other one first</source>
+        <translation>15 s und Pause, drei Versuche; den anderen zuerst anlassen</translation>
+    </message>
+    <message>
+        <source>21 takes twice as long, second release slow; no hum at that engine</source>
+        <translation>21 dauert doppelt so lange, zweites Lösen langsam; kein Summen an diesem Motor</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>N m</source>
+        <translation>N m</translation>
+    </message>
+    <message>
+        <source>V</source>
+        <translation>V</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>a bang under power, that tachometer runs up, air lamp goes dark</source>
+        <translation>ein Knall unter Kraft, dieser Drehzahlmesser läuft hoch, Luftlampe wird dunkel</translation>
+    </message>
+    <message>
+        <source>a brake hose is not on its dummy</source>
+        <translation>ein Bremsschlauch ist nicht auf seiner Blindkupplung</translation>
+    </message>
+    <message>
+        <source>a click at the button and nothing more, volts do not dip</source>
+        <translation>ein Klick am Knopf und sonst nichts, die Volt fallen nicht</translation>
+    </message>
+    <message>
+        <source>a fitter has his arms in the engine</source>
+        <translation>ein Schlosser hat die Arme im Motor</translation>
+    </message>
+    <message>
+        <source>a hose between the cars is chafed through</source>
+        <translation>ein Schlauch zwischen den Wagen ist durchgescheuert</translation>
+    </message>
+    <message>
+        <source>a hose between the cars parts</source>
+        <translation>ein Schlauch zwischen den Wagen geht auseinander</translation>
+    </message>
+    <message>
+        <source>a howl that goes on when the engine runs</source>
+        <translation>ein Heulen, das bei laufendem Motor weitergeht</translation>
+    </message>
+    <message>
+        <source>a minute</source>
+        <translation>in der Minute</translation>
+    </message>
+    <message>
+        <source>a passenger door is open</source>
+        <translation>eine Fahrgasttür ist offen</translation>
+    </message>
+    <message>
+        <source>a red flag hangs on the unit: people work on it</source>
+        <translation>eine rote Flagge hängt am Zug: Leute arbeiten an ihm</translation>
+    </message>
+    <message>
+        <source>a red flag hangs on this side: people work on it</source>
+        <translation>eine rote Flagge hängt auf dieser Seite: Leute arbeiten an ihm</translation>
+    </message>
+    <message>
+        <source>after each change of the throttle the note swings up and down for long</source>
+        <translation>nach jeder Änderung des Fahrschalters schwingt der Ton lange auf und ab</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>air builds at half its pace with both belts on</source>
+        <translation>Luft baut sich halb so schnell auf bei beiden Riemen</translation>
+    </message>
+    <message>
+        <source>air builds at half its pace; belt in the tray</source>
+        <translation>Luft baut sich halb so schnell auf; Riemen in der Wanne</translation>
+    </message>
+    <message>
+        <source>air builds slowly, squeal at that engine</source>
+        <translation>Luft baut sich langsam auf, Quietschen an diesem Motor</translation>
+    </message>
+    <message>
+        <source>air does not build or stops low, compressors never unload; hiss low down, side 1</source>
+        <translation>Luft baut sich nicht auf oder bleibt tief stehen, Kompressoren entlasten nie; Zischen unten, Seite 1</translation>
+    </message>
+    <message>
+        <source>air falls quickly with the engines stopped; hiss below side 2</source>
+        <translation>Luft fällt rasch bei stehenden Motoren; Zischen unter Seite 2</translation>
+    </message>
+    <message>
+        <source>air goes past 95 until the safety valve blows</source>
+        <translation>Luft geht über 95, bis das Sicherheitsventil bläst</translation>
+    </message>
+    <message>
+        <source>air is drawn into the fuel system</source>
+        <translation>das Kraftstoffsystem zieht Luft</translation>
+    </message>
+    <message>
+        <source>air is good, so it is mesh: other direction and back, or let the shaft turn; never power with the lamp dark</source>
+        <translation>Luft ist gut, also ist es der Eingriff: andere Richtung und zurück, oder die Welle drehen lassen; nie Kraft bei dunkler Lampe</translation>
+    </message>
+    <message>
+        <source>air lamp dark with the gauge good and both thumps heard</source>
+        <translation>Luftlampe dunkel bei guter Uhr und beiden gehörten Schlägen</translation>
+    </message>
+    <message>
+        <source>air lamp dark with the gauge good and both thumps heard, both cabs</source>
+        <translation>Luftlampe dunkel bei guter Uhr und beiden gehörten Schlägen, beide Führerstände</translation>
+    </message>
+    <message>
+        <source>air lamp lit with that drive out of mesh: no thump heard, no pull</source>
+        <translation>Luftlampe an bei diesem Antrieb außer Eingriff: kein Schlag gehört, kein Zug</translation>
+    </message>
+    <message>
+        <source>air lamp lit with the gauge below 70</source>
+        <translation>Luftlampe an bei Uhr unter 70</translation>
+    </message>
+    <message>
+        <source>air lamp&apos;s pressure switch</source>
+        <translation>Druckschalter der Luftlampe</translation>
+    </message>
+    <message>
+        <source>air low at the gauge, gears slow; hiss low down, side 2</source>
+        <translation>Luft niedrig an der Uhr, Gänge träge; Zischen unten, Seite 2</translation>
+    </message>
+    <message>
+        <source>air never reaches 95: stops and cycles so much lower</source>
+        <translation>Luft erreicht nie 95: bleibt stehen und spielt um so viel tiefer</translation>
+    </message>
+    <message>
+        <source>air stops short of 95 or falls standing; hiss below side 1</source>
+        <translation>Luft bleibt unter 95 stehen oder fällt im Stand; Zischen unter Seite 1</translation>
+    </message>
+    <message>
+        <source>all lamps of both desks dark together, also under the lamp test; bell silent</source>
+        <translation>alle Lampen beider Pulte zugleich dunkel, auch unter der Lampenprobe; Klingel still</translation>
+    </message>
+    <message>
+        <source>answers the throttle late, and stuck fast not at all: it stays at the speed it had</source>
+        <translation>folgt dem Fahrschalter spät, und ganz fest gar nicht: er bleibt bei seiner Drehzahl</translation>
+    </message>
+    <message>
+        <source>applied and lapped, the needle rises by itself: the brake creeps off</source>
+        <translation>angelegt und auf Abschluss steigt der Zeiger von selbst: die Bremse kriecht los</translation>
+    </message>
+    <message>
+        <source>applied brake goes off by itself on one wheelset, blocks come off early</source>
+        <translation>angelegte Bremse geht an einem Radsatz von selbst los, Klötze kommen früh ab</translation>
+    </message>
+    <message>
+        <source>arrives long after the other cab&apos;s, and after what is heard</source>
+        <translation>kommt lange nach dem des anderen Führerstands und nach dem, was zu hören ist</translation>
+    </message>
+    <message>
+        <source>ask why it was put in before it is taken out</source>
+        <translation>fragen, warum er hineinkam, bevor er herausgenommen wird</translation>
+    </message>
+    <message>
+        <source>ask why, then open it</source>
+        <translation>fragen, warum, dann öffnen</translation>
+    </message>
+    <message>
+        <source>ask why, then open it; try both directions</source>
+        <translation>fragen, warum, dann öffnen; beide Richtungen versuchen</translation>
+    </message>
+    <message>
+        <source>ask; the unit fails</source>
+        <translation>fragen; der Zug fährt nicht</translation>
+    </message>
+    <message>
+        <source>at rest whatever is so</source>
+        <translation>in Ruhe, was auch ist</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>Batterie</translation>
+    </message>
+    <message>
+        <source>battery box</source>
+        <translation>Batteriekasten</translation>
+    </message>
+    <message>
+        <source>battery switch open at once</source>
+        <translation>Batterieschalter sofort auf</translation>
+    </message>
+    <message>
+        <source>battery switch open; report</source>
+        <translation>Batterieschalter auf; melden</translation>
+    </message>
+    <message>
+        <source>bell test: heard here, not answered</source>
+        <translation>Klingelprobe: hier gehört, nicht beantwortet</translation>
+    </message>
+    <message>
+        <source>bell test: nothing heard here, the other side hears</source>
+        <translation>Klingelprobe: hier nichts zu hören, die andere Seite hört</translation>
+    </message>
+    <message>
+        <source>bell, red lamp, smoke at that side</source>
+        <translation>Glocke, rote Lampe, Rauch auf dieser Seite</translation>
+    </message>
+    <message>
+        <source>between the cars</source>
+        <translation>zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>blocks</source>
+        <translation>Klötze</translation>
+    </message>
+    <message>
+        <source>blocks and tyres</source>
+        <translation>Klötze und Reifen</translation>
+    </message>
+    <message>
+        <source>blocks are missing</source>
+        <translation>Klötze fehlen</translation>
+    </message>
+    <message>
+        <source>blocks glazed, oily or iced: little friction</source>
+        <translation>Klötze verglast, ölig oder vereist: wenig Reibung</translation>
+    </message>
+    <message>
+        <source>blocks looked at, each side; report</source>
+        <translation>Klötze ansehen, jede Seite; melden</translation>
+    </message>
+    <message>
+        <source>both engines without that gear from this cab; good from the other</source>
+        <translation>beide Motoren ohne diesen Gang von diesem Führerstand; vom anderen gut</translation>
+    </message>
+    <message>
+        <source>brake cylinder %1 and its rigging</source>
+        <translation>Bremszylinder %1 und sein Gestänge</translation>
+    </message>
+    <message>
+        <source>brake cylinder %1, ball valve</source>
+        <translation>Bremszylinder %1, Kugelventil</translation>
+    </message>
+    <message>
+        <source>brake cylinder %1, blocks</source>
+        <translation>Bremszylinder %1, Klötze</translation>
+    </message>
+    <message>
+        <source>brake cylinder %1, rolling bag</source>
+        <translation>Bremszylinder %1, Rollbalg</translation>
+    </message>
+    <message>
+        <source>brake early, reduce speed; if it stays, stop and report</source>
+        <translation>früh bremsen, langsamer fahren; bleibt es, halten und melden</translation>
+    </message>
+    <message>
+        <source>brake goes on well before 5 s when the hand is changed</source>
+        <translation>Bremse kommt deutlich vor 5 s, wenn die Hand gewechselt wird</translation>
+    </message>
+    <message>
+        <source>brake on sooner than 5 s; slow to reset</source>
+        <translation>Bremse früher als 5 s; setzt langsam zurück</translation>
+    </message>
+    <message>
+        <source>builds as usual at first, hardly at all above 80</source>
+        <translation>baut anfangs auf wie sonst, über 80 kaum noch</translation>
+    </message>
+    <message>
+        <source>by the local rule; report</source>
+        <translation>nach örtlicher Regel; melden</translation>
+    </message>
+    <message>
+        <source>cab</source>
+        <translation>Führerstand</translation>
+    </message>
+    <message>
+        <source>cab %1</source>
+        <translation>Führerstand %1</translation>
+    </message>
+    <message>
+        <source>cab %1, choke of the safety device</source>
+        <translation>Führerstand %1, Drossel des Totmanns</translation>
+    </message>
+    <message>
+        <source>cab %1, contact under the handle</source>
+        <translation>Führerstand %1, Kontakt unter dem Griff</translation>
+    </message>
+    <message>
+        <source>cab %1, driver&apos;s brake valve</source>
+        <translation>Führerstand %1, Führerbremsventil</translation>
+    </message>
+    <message>
+        <source>cab %1, feed valve</source>
+        <translation>Führerstand %1, Regelventil</translation>
+    </message>
+    <message>
+        <source>cab %1, gear selector</source>
+        <translation>Führerstand %1, Gangwähler</translation>
+    </message>
+    <message>
+        <source>cab %1, guard&apos;s valve</source>
+        <translation>Führerstand %1, Schaffnerventil</translation>
+    </message>
+    <message>
+        <source>cab %1, isolating cock of the safety device</source>
+        <translation>Führerstand %1, Absperrhahn des Totmanns</translation>
+    </message>
+    <message>
+        <source>cab %1, key switch</source>
+        <translation>Führerstand %1, Schlüsselschalter</translation>
+    </message>
+    <message>
+        <source>cab %1, reducing valve</source>
+        <translation>Führerstand %1, Druckminderer</translation>
+    </message>
+    <message>
+        <source>cab %1, reverser contacts</source>
+        <translation>Führerstand %1, Richtungskontakte</translation>
+    </message>
+    <message>
+        <source>cab %1, start button of engine %2</source>
+        <translation>Führerstand %1, Anlassknopf von Motor %2</translation>
+    </message>
+    <message>
+        <source>cab %1, valve of the safety device</source>
+        <translation>Führerstand %1, Ventil des Totmanns</translation>
+    </message>
+    <message>
+        <source>cab %1, valve under the handle</source>
+        <translation>Führerstand %1, Ventil unter dem Griff</translation>
+    </message>
+    <message>
+        <source>cab 2: lamps there, starts and gears dead; cab 1 works</source>
+        <translation>Führerstand 2: Lampen da, Anlassen und Gänge tot; Führerstand 1 geht</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation>Zellen</translation>
+    </message>
+    <message>
+        <source>cells are dead</source>
+        <translation>Zellen sind tot</translation>
+    </message>
+    <message>
+        <source>charge lamp lit above fast idle with that engine alone, though its belt is good</source>
+        <translation>Ladelampe an über schnellem Leerlauf mit diesem Motor allein, obwohl sein Riemen gut ist</translation>
+    </message>
+    <message>
+        <source>check valve between the reservoirs</source>
+        <translation>Rückschlagventil zwischen den Behältern</translation>
+    </message>
+    <message>
+        <source>clearance</source>
+        <translation>Spiel</translation>
+    </message>
+    <message>
+        <source>close it, read the volts</source>
+        <translation>schließen, die Volt ablesen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>coasting, that engine does not drop to tick-over; the train drags</source>
+        <translation>beim Rollen fällt dieser Motor nicht auf Leerlauf; der Zug wird gehalten</translation>
+    </message>
+    <message>
+        <source>compression is lost past rings and valves</source>
+        <translation>Kompression geht an Ringen und Ventilen verloren</translation>
+    </message>
+    <message>
+        <source>compressor of engine %1</source>
+        <translation>Kompressor von Motor %1</translation>
+    </message>
+    <message>
+        <source>control relay</source>
+        <translation>Steuerrelais</translation>
+    </message>
+    <message>
+        <source>control reservoir and pipes</source>
+        <translation>Steuerbehälter und Rohre</translation>
+    </message>
+    <message>
+        <source>control reservoir, drain cock, side %1</source>
+        <translation>Steuerbehälter, Ablasshahn, Seite %1</translation>
+    </message>
+    <message>
+        <source>coolant above 90 on a long pull, normal otherwise</source>
+        <translation>Kühlwasser über 90 bei langem Zug, sonst gewöhnlich</translation>
+    </message>
+    <message>
+        <source>coolant gauge</source>
+        <translation>Kühlwasseruhr</translation>
+    </message>
+    <message>
+        <source>coolant gauge climbs past 90 under load; stops itself at its limit</source>
+        <translation>die Kühlwasseruhr steigt unter Last über 90; stellt sich an seiner Grenze ab</translation>
+    </message>
+    <message>
+        <source>coolant is lost</source>
+        <translation>Kühlwasser geht verloren</translation>
+    </message>
+    <message>
+        <source>creeps in neutral; another gear fights it: the engine labours, heat</source>
+        <translation>kriecht im Leerlauf; ein anderer Gang kämpft dagegen: Motor quält sich, Hitze</translation>
+    </message>
+    <message>
+        <source>critical: report, the unit does not go</source>
+        <translation>kritisch: melden, der Zug fährt nicht</translation>
+    </message>
+    <message>
+        <source>cupboard</source>
+        <translation>Schaltschrank</translation>
+    </message>
+    <message>
+        <source>current leaks to the frame</source>
+        <translation>Strom fließt zum Rahmen ab</translation>
+    </message>
+    <message>
+        <source>dark also under the lamp test, other signs good</source>
+        <translation>dunkel auch unter der Lampenprobe, andere Zeichen gut</translation>
+    </message>
+    <message>
+        <source>dead button in this cab, good in the other and on the ground</source>
+        <translation>toter Knopf in diesem Führerstand, gut im anderen und am Boden</translation>
+    </message>
+    <message>
+        <source>desk alive, every start button dead</source>
+        <translation>Pult lebt, jeder Anlassknopf tot</translation>
+    </message>
+    <message>
+        <source>device test: lamp out, brake long after 5 s, or never</source>
+        <translation>Totmannprobe: Lampe aus, Bremse lange nach 5 s, oder nie</translation>
+    </message>
+    <message>
+        <source>device test: lamp out, no brake at all</source>
+        <translation>Totmannprobe: Lampe aus, gar keine Bremse</translation>
+    </message>
+    <message>
+        <source>dirt or frost chokes the pipe to the cylinder</source>
+        <translation>Schmutz oder Frost drosselt die Leitung zum Zylinder</translation>
+    </message>
+    <message>
+        <source>do not leave the unit on it; scotches, report</source>
+        <translation>den Zug nicht darauf verlassen; Hemmschuhe, melden</translation>
+    </message>
+    <message>
+        <source>do not move: two drives may stand against each other; fail the unit</source>
+        <translation>nicht fahren: zwei Antriebe können gegeneinander stehen; den Zug stilllegen</translation>
+    </message>
+    <message>
+        <source>do not move; fail this cab&apos;s valve</source>
+        <translation>nicht fahren; das Ventil dieses Führerstands ist zu verwerfen</translation>
+    </message>
+    <message>
+        <source>do not start; a lamp that goes out under way: stop that engine at once</source>
+        <translation>nicht anlassen; eine Lampe, die unterwegs ausgeht: diesen Motor sofort abstellen</translation>
+    </message>
+    <message>
+        <source>do not trust it: the test of the thing itself decides; report</source>
+        <translation>ihr nicht trauen: die Probe der Sache selbst entscheidet; melden</translation>
+    </message>
+    <message>
+        <source>does not rest on its zero; differs from the other cab&apos;s</source>
+        <translation>ruht nicht auf seiner Null; weicht von dem des anderen Führerstands ab</translation>
+    </message>
+    <message>
+        <source>does not stir when the thing must be changing, nor when tapped</source>
+        <translation>rührt sich nicht, wenn sich die Sache ändern muss, auch nicht beim Klopfen</translation>
+    </message>
+    <message>
+        <source>drive from the other end only with a rule for it; report</source>
+        <translation>vom anderen Ende nur fahren mit einer Regel dafür; melden</translation>
+    </message>
+    <message>
+        <source>empty bracket</source>
+        <translation>leere Halterung</translation>
+    </message>
+    <message>
+        <source>end %1</source>
+        <translation>Ende %1</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>engine %1</source>
+        <translation>Motor %1</translation>
+    </message>
+    <message>
+        <source>engine %1, air filter</source>
+        <translation>Motor %1, Luftfilter</translation>
+    </message>
+    <message>
+        <source>engine %1, combustion</source>
+        <translation>Motor %1, Verbrennung</translation>
+    </message>
+    <message>
+        <source>engine %1, cooling system</source>
+        <translation>Motor %1, Kühlung</translation>
+    </message>
+    <message>
+        <source>engine %1, cylinders</source>
+        <translation>Motor %1, Zylinder</translation>
+    </message>
+    <message>
+        <source>engine %1, fan belt</source>
+        <translation>Motor %1, Lüfterriemen</translation>
+    </message>
+    <message>
+        <source>engine %1, fire bottle</source>
+        <translation>Motor %1, Löschflasche</translation>
+    </message>
+    <message>
+        <source>engine %1, fuel bowl</source>
+        <translation>Motor %1, Kraftstoffglas</translation>
+    </message>
+    <message>
+        <source>engine %1, fuel cock</source>
+        <translation>Motor %1, Kraftstoffhahn</translation>
+    </message>
+    <message>
+        <source>engine %1, fuel lines</source>
+        <translation>Motor %1, Kraftstoffleitungen</translation>
+    </message>
+    <message>
+        <source>engine %1, fuel rack</source>
+        <translation>Motor %1, Regelstange</translation>
+    </message>
+    <message>
+        <source>engine %1, governor</source>
+        <translation>Motor %1, Regler</translation>
+    </message>
+    <message>
+        <source>engine %1, hand throttle</source>
+        <translation>Motor %1, Handgas</translation>
+    </message>
+    <message>
+        <source>engine %1, heat line</source>
+        <translation>Motor %1, Wärmeleitung</translation>
+    </message>
+    <message>
+        <source>engine %1, injectors</source>
+        <translation>Motor %1, Einspritzdüsen</translation>
+    </message>
+    <message>
+        <source>engine %1, isolating switch</source>
+        <translation>Motor %1, Trennschalter</translation>
+    </message>
+    <message>
+        <source>engine %1, oil pressure switch</source>
+        <translation>Motor %1, Öldruckschalter</translation>
+    </message>
+    <message>
+        <source>engine %1, protection</source>
+        <translation>Motor %1, Schutz</translation>
+    </message>
+    <message>
+        <source>engine %1, radiator</source>
+        <translation>Motor %1, Kühler</translation>
+    </message>
+    <message>
+        <source>engine %1, stop solenoid</source>
+        <translation>Motor %1, Stoppmagnet</translation>
+    </message>
+    <message>
+        <source>engine %1, sump</source>
+        <translation>Motor %1, Ölwanne</translation>
+    </message>
+    <message>
+        <source>engine %1, thermostat</source>
+        <translation>Motor %1, Thermostat</translation>
+    </message>
+    <message>
+        <source>engine lamp dark with the engine running and its oil gauge good</source>
+        <translation>Motorlampe dunkel bei laufendem Motor und guter Öluhr</translation>
+    </message>
+    <message>
+        <source>engine lamp lit with the oil gauge at nothing: it follows the speed alone</source>
+        <translation>Motorlampe an bei Öluhr auf null: sie folgt allein der Drehzahl</translation>
+    </message>
+    <message>
+        <source>engine oil is missing</source>
+        <translation>Motoröl fehlt</translation>
+    </message>
+    <message>
+        <source>engines can be stopped from the ground only; report</source>
+        <translation>Motoren nur vom Boden abzustellen; melden</translation>
+    </message>
+    <message>
+        <source>everything dark, no volts shown beyond it</source>
+        <translation>alles dunkel, dahinter keine Volt gezeigt</translation>
+    </message>
+    <message>
+        <source>exhauster of engine %1</source>
+        <translation>Luftsauger von Motor %1</translation>
+    </message>
+    <message>
+        <source>exhauster of engine %1, non-return valve</source>
+        <translation>Luftsauger von Motor %1, Rückschlagventil</translation>
+    </message>
+    <message>
+        <source>falls in lap, hiss in both cabs</source>
+        <translation>fällt auf Abschluss, Zischen in beiden Führerständen</translation>
+    </message>
+    <message>
+        <source>fan stands, coolant climbs under load</source>
+        <translation>Lüfter steht, Kühlwasser steigt unter Last</translation>
+    </message>
+    <message>
+        <source>final drive %1, air cock</source>
+        <translation>Achsgetriebe %1, Lufthahn</translation>
+    </message>
+    <message>
+        <source>final drive %1, direction valve</source>
+        <translation>Achsgetriebe %1, Richtungsventil</translation>
+    </message>
+    <message>
+        <source>final drive %1, dog sleeve</source>
+        <translation>Achsgetriebe %1, Klauenmuffe</translation>
+    </message>
+    <message>
+        <source>final drive %1, dogs</source>
+        <translation>Achsgetriebe %1, Klauen</translation>
+    </message>
+    <message>
+        <source>final drive %1, locking pin</source>
+        <translation>Achsgetriebe %1, Sperrbolzen</translation>
+    </message>
+    <message>
+        <source>final drive %1, mesh switch</source>
+        <translation>Achsgetriebe %1, Eingriffsschalter</translation>
+    </message>
+    <message>
+        <source>final drive %1, pipe to the shift cylinder</source>
+        <translation>Achsgetriebe %1, Leitung zum Schaltzylinder</translation>
+    </message>
+    <message>
+        <source>final drive %1, shift cylinder</source>
+        <translation>Achsgetriebe %1, Schaltzylinder</translation>
+    </message>
+    <message>
+        <source>find it by ear, isolate the drive if it empties the reservoir; report</source>
+        <translation>nach dem Gehör finden, den Antrieb abtrennen, wenn er den Behälter leert; melden</translation>
+    </message>
+    <message>
+        <source>find out who and why first: it may be a fitter&apos;s hand</source>
+        <translation>erst herausfinden, wer und warum: es kann die Hand eines Schlossers sein</translation>
+    </message>
+    <message>
+        <source>fire bell and lamp, nothing seen or smelled at the engine</source>
+        <translation>Brandglocke und Lampe, nichts zu sehen oder zu riechen am Motor</translation>
+    </message>
+    <message>
+        <source>fluid coupling %1</source>
+        <translation>Strömungskupplung %1</translation>
+    </message>
+    <message>
+        <source>freewheel %1</source>
+        <translation>Freilauf %1</translation>
+    </message>
+    <message>
+        <source>friction</source>
+        <translation>Reibung</translation>
+    </message>
+    <message>
+        <source>front and rear do not agree</source>
+        <translation>vorn und hinten stimmen nicht überein</translation>
+    </message>
+    <message>
+        <source>fuel gauge</source>
+        <translation>Kraftstoffuhr</translation>
+    </message>
+    <message>
+        <source>gauge and ears first; no power with the lamp dark: report</source>
+        <translation>erst Uhr und Ohren; keine Kraft bei dunkler Lampe: melden</translation>
+    </message>
+    <message>
+        <source>gauge both, walk and listen; no departure below 75</source>
+        <translation>beide Uhren, gehen und horchen; keine Abfahrt unter 75</translation>
+    </message>
+    <message>
+        <source>gauge climbs slowly though the compressors unload early</source>
+        <translation>die Uhr steigt langsam, obwohl die Kompressoren früh entlasten</translation>
+    </message>
+    <message>
+        <source>gauge first, then one gear or all; avoid that gear, report</source>
+        <translation>erst die Uhr, dann ein Gang oder alle; diesen Gang meiden, melden</translation>
+    </message>
+    <message>
+        <source>gauge first, then one gear or all; stay in third, report</source>
+        <translation>erst die Uhr, dann ein Gang oder alle; im dritten bleiben, melden</translation>
+    </message>
+    <message>
+        <source>gear</source>
+        <translation>Gang</translation>
+    </message>
+    <message>
+        <source>gearbox %1</source>
+        <translation>Getriebe %1</translation>
+    </message>
+    <message>
+        <source>gearbox %1, band of gear %2</source>
+        <translation>Getriebe %1, Band von Gang %2</translation>
+    </message>
+    <message>
+        <source>gearbox %1, clutch cylinder</source>
+        <translation>Getriebe %1, Kupplungszylinder</translation>
+    </message>
+    <message>
+        <source>gearbox %1, cylinder of gear %2</source>
+        <translation>Getriebe %1, Zylinder von Gang %2</translation>
+    </message>
+    <message>
+        <source>gearbox %1, direct clutch</source>
+        <translation>Getriebe %1, direkte Kupplung</translation>
+    </message>
+    <message>
+        <source>gearbox %1, drum of gear %2</source>
+        <translation>Getriebe %1, Trommel von Gang %2</translation>
+    </message>
+    <message>
+        <source>gearbox %1, pipe to the cylinder of gear %2</source>
+        <translation>Getriebe %1, Leitung zum Zylinder von Gang %2</translation>
+    </message>
+    <message>
+        <source>gearbox %1, valve of gear %2</source>
+        <translation>Getriebe %1, Ventil von Gang %2</translation>
+    </message>
+    <message>
+        <source>gearbox %1, valves of gears %2 and %3</source>
+        <translation>Getriebe %1, Ventile der Gänge %2 und %3</translation>
+    </message>
+    <message>
+        <source>generator of engine %1</source>
+        <translation>Lichtmaschine von Motor %1</translation>
+    </message>
+    <message>
+        <source>go on lightly if it runs evenly enough; report</source>
+        <translation>sachte weiter, wenn er gleichmäßig genug läuft; melden</translation>
+    </message>
+    <message>
+        <source>go on restricted only if the local rule allows; brake early, report</source>
+        <translation>beschränkt weiter nur, wenn die örtliche Regel es erlaubt; früh bremsen, melden</translation>
+    </message>
+    <message>
+        <source>go on with the other engine in that gear; report</source>
+        <translation>in diesem Gang mit dem anderen Motor weiter; melden</translation>
+    </message>
+    <message>
+        <source>go on with the other one if it keeps up; report</source>
+        <translation>mit dem anderen weiter, wenn er nachkommt; melden</translation>
+    </message>
+    <message>
+        <source>goes into forward with the reverser off; against reverse it stands still</source>
+        <translation>geht vorwärts hinein bei Richtungshebel aus; gegen rückwärts steht sie still</translation>
+    </message>
+    <message>
+        <source>goes into reverse with the reverser off; against forward it stands still</source>
+        <translation>geht rückwärts hinein bei Richtungshebel aus; gegen vorwärts steht sie still</translation>
+    </message>
+    <message>
+        <source>good volts at rest, dips deep at the button, slow grunt</source>
+        <translation>gute Volt in Ruhe, tiefer Einbruch am Knopf, langsames Ächzen</translation>
+    </message>
+    <message>
+        <source>green pool below; later hot, then the engine stops itself and will not start</source>
+        <translation>grüne Lache darunter; später heiß, dann stellt sich der Motor ab und läuft nicht mehr an</translation>
+    </message>
+    <message>
+        <source>ground start with the hand throttle, warmth; report</source>
+        <translation>vom Boden anlassen mit Handgas, Wärme; melden</translation>
+    </message>
+    <message>
+        <source>guard&apos;s valves of both cabs</source>
+        <translation>Schaffnerventile beider Führerstände</translation>
+    </message>
+    <message>
+        <source>guards gauge</source>
+        <translation>Schaffneruhr</translation>
+    </message>
+    <message>
+        <source>handbrake of car %1</source>
+        <translation>Handbremse von Wagen %1</translation>
+    </message>
+    <message>
+        <source>hard to start cold, little power; the filter is seen packed</source>
+        <translation>kalt schwer anzulassen, wenig Kraft; der Filter ist als dicht zu sehen</translation>
+    </message>
+    <message>
+        <source>hiss at the drive with a direction selected; air falls, slow into mesh</source>
+        <translation>Zischen am Antrieb bei eingelegter Richtung; Luft fällt, langsam in Eingriff</translation>
+    </message>
+    <message>
+        <source>home before a gear is selected</source>
+        <translation>zurück, bevor ein Gang gewählt wird</translation>
+    </message>
+    <message>
+        <source>horn valve</source>
+        <translation>Hornventil</translation>
+    </message>
+    <message>
+        <source>hoses between the cars</source>
+        <translation>Schläuche zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>idles too fast; seen at the engine</source>
+        <translation>läuft zu schnell leer; am Motor zu sehen</translation>
+    </message>
+    <message>
+        <source>in frost: that engine does not answer the notch, air good at the gauge</source>
+        <translation>bei Frost: dieser Motor folgt der Stufe nicht, Luft an der Uhr gut</translation>
+    </message>
+    <message>
+        <source>in frost: thump long after the reverser, or none; air good at the gauge</source>
+        <translation>bei Frost: Schlag lange nach dem Richtungshebel, oder keiner; Luft an der Uhr gut</translation>
+    </message>
+    <message>
+        <source>in lap the needle falls more than 3 inHg a minute; stalls below 21 when large; suck along side 1, a pipe chafed through</source>
+        <translation>auf Abschluss fällt der Zeiger mehr als 3 inHg in der Minute; hängt unter 21, wenn groß; Saugen an Seite 1, ein durchgescheuertes Rohr</translation>
+    </message>
+    <message>
+        <source>in lap the needle sinks: the brake creeps on</source>
+        <translation>auf Abschluss sinkt der Zeiger: die Bremse kriecht an</translation>
+    </message>
+    <message>
+        <source>in once; if it drops again leave it and report</source>
+        <translation>einmal ein; fällt er wieder, lassen und melden</translation>
+    </message>
+    <message>
+        <source>in once; not to leave without a tail lamp</source>
+        <translation>einmal ein; keine Abfahrt ohne Schlusslicht</translation>
+    </message>
+    <message>
+        <source>in rain: slow or not at all, by the local rule; report</source>
+        <translation>bei Regen: langsam oder gar nicht, nach örtlicher Regel; melden</translation>
+    </message>
+    <message>
+        <source>in that gear only the tachometer of that engine runs up, pull uneven; hot smell on its side</source>
+        <translation>nur in diesem Gang läuft der Drehzahlmesser dieses Motors hoch, Zug ungleich; Brandgeruch auf seiner Seite</translation>
+    </message>
+    <message>
+        <source>in that gear the air falls and the gear is slow to take hold</source>
+        <translation>in diesem Gang fällt die Luft, und der Gang fasst langsam</translation>
+    </message>
+    <message>
+        <source>in top only the tachometer runs up without speed</source>
+        <translation>nur im höchsten Gang läuft der Drehzahlmesser hoch ohne Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>in top the air falls and the gear is slow to take hold</source>
+        <translation>im höchsten Gang fällt die Luft, und der Gang fasst langsam</translation>
+    </message>
+    <message>
+        <source>inHg</source>
+        <translation>inHg</translation>
+    </message>
+    <message>
+        <source>injectors</source>
+        <translation>Düsen</translation>
+    </message>
+    <message>
+        <source>injectors do not work</source>
+        <translation>Einspritzdüsen arbeiten nicht</translation>
+    </message>
+    <message>
+        <source>isolate if it will not hold; report</source>
+        <translation>abtrennen, wenn es nicht hält; melden</translation>
+    </message>
+    <message>
+        <source>isolate that engine and its drive before working back</source>
+        <translation>diesen Motor und seinen Antrieb abtrennen, bevor zurückgefahren wird</translation>
+    </message>
+    <message>
+        <source>isolate that engine and its drive, go on restricted</source>
+        <translation>diesen Motor und seinen Antrieb abtrennen, beschränkt weiter</translation>
+    </message>
+    <message>
+        <source>isolate that engine and its drive, go on restricted or fail the unit</source>
+        <translation>diesen Motor und seinen Antrieb abtrennen, beschränkt weiter oder den Zug stilllegen</translation>
+    </message>
+    <message>
+        <source>isolate that engine, go on restricted</source>
+        <translation>diesen Motor abtrennen, beschränkt weiter</translation>
+    </message>
+    <message>
+        <source>it keeps the air down: report both</source>
+        <translation>es hält die Luft unten: beides melden</translation>
+    </message>
+    <message>
+        <source>its air valves are stuck open in a notch</source>
+        <translation>seine Luftventile hängen in einer Stufe offen</translation>
+    </message>
+    <message>
+        <source>its air valves do not open</source>
+        <translation>seine Luftventile öffnen nicht</translation>
+    </message>
+    <message>
+        <source>its non-return valve does not hold</source>
+        <translation>sein Rückschlagventil hält nicht</translation>
+    </message>
+    <message>
+        <source>its tell-tale is out, seen at the engine</source>
+        <translation>ihr Melder steht heraus, am Motor zu sehen</translation>
+    </message>
+    <message>
+        <source>keep it running; report</source>
+        <translation>ihn laufen lassen; melden</translation>
+    </message>
+    <message>
+        <source>key on, desk dark, saloon lights good</source>
+        <translation>Schlüssel an, Pult dunkel, Abteillicht gut</translation>
+    </message>
+    <message>
+        <source>key on, desk dark, volts good at the cupboard, breakers in</source>
+        <translation>Schlüssel an, Pult dunkel, Volt am Schaltschrank gut, Automaten ein</translation>
+    </message>
+    <message>
+        <source>key on, this desk dark; the other desk works</source>
+        <translation>Schlüssel an, dieses Pult dunkel; das andere geht</translation>
+    </message>
+    <message>
+        <source>lamp air</source>
+        <translation>Luftlampe</translation>
+    </message>
+    <message>
+        <source>lamp charge</source>
+        <translation>Ladelampe</translation>
+    </message>
+    <message>
+        <source>lamp device</source>
+        <translation>Totmannlampe</translation>
+    </message>
+    <message>
+        <source>lamp engine1</source>
+        <translation>Lampe Motor 1</translation>
+    </message>
+    <message>
+        <source>lamp engine2</source>
+        <translation>Lampe Motor 2</translation>
+    </message>
+    <message>
+        <source>lamp fire</source>
+        <translation>Brandlampe</translation>
+    </message>
+    <message>
+        <source>let go: lamp out, throttle dead, no brake</source>
+        <translation>loslassen: Lampe aus, Fahrschalter tot, keine Bremse</translation>
+    </message>
+    <message>
+        <source>let go: lamp stays lit, throttle stays in; brake comes after 5 s</source>
+        <translation>loslassen: Lampe bleibt an, Fahrschalter bleibt drin; Bremse kommt nach 5 s</translation>
+    </message>
+    <message>
+        <source>light throttle, idle at stops; isolate before it trips</source>
+        <translation>leichte Stufe, Leerlauf an Halten; abtrennen, bevor er auslöst</translation>
+    </message>
+    <message>
+        <source>light throttle, watch the gauge; isolate</source>
+        <translation>leichte Stufe, die Uhr beobachten; abtrennen</translation>
+    </message>
+    <message>
+        <source>light throttle; report</source>
+        <translation>leichte Stufe; melden</translation>
+    </message>
+    <message>
+        <source>lit when it has to be dark</source>
+        <translation>an, wenn sie dunkel sein muss</translation>
+    </message>
+    <message>
+        <source>long cranking, white smoke, catches unevenly, dies if let go early</source>
+        <translation>langes Drehen, weißer Rauch, kommt ungleich, stirbt bei frühem Loslassen</translation>
+    </message>
+    <message>
+        <source>longer pause in that gear; report</source>
+        <translation>längere Pause in diesem Gang; melden</translation>
+    </message>
+    <message>
+        <source>look before believing; no bypass: isolate, go on restricted</source>
+        <translation>nachsehen, bevor man glaubt; keine Überbrückung: abtrennen, beschränkt weiter</translation>
+    </message>
+    <message>
+        <source>look in both cabs before blaming a hose</source>
+        <translation>in beiden Führerständen nachsehen, bevor ein Schlauch beschuldigt wird</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>main reservoir and pipes</source>
+        <translation>Hauptbehälter und Rohre</translation>
+    </message>
+    <message>
+        <source>main reservoir, drain cock, side %1</source>
+        <translation>Hauptbehälter, Ablasshahn, Seite %1</translation>
+    </message>
+    <message>
+        <source>main reservoir, safety valve</source>
+        <translation>Hauptbehälter, Sicherheitsventil</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlen</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>mohm</source>
+        <translation>mOhm</translation>
+    </message>
+    <message>
+        <source>moisture has frozen in its pipe</source>
+        <translation>Feuchtigkeit ist in seiner Leitung gefroren</translation>
+    </message>
+    <message>
+        <source>moisture has frozen in the pipe</source>
+        <translation>Feuchtigkeit ist in der Leitung gefroren</translation>
+    </message>
+    <message>
+        <source>mph</source>
+        <translation>mph</translation>
+    </message>
+    <message>
+        <source>needle from 21 to 10-15 and will not come back; tell-tale on the car&apos;s end</source>
+        <translation>Zeiger von 21 auf 10-15 und kommt nicht zurück; Melder am Wagenende</translation>
+    </message>
+    <message>
+        <source>needle to nothing at once, brake full on</source>
+        <translation>Zeiger sofort auf null, Bremse voll an</translation>
+    </message>
+    <message>
+        <source>never 21 from this cab, 21 from the other</source>
+        <translation>nie 21 von diesem Führerstand, 21 vom anderen</translation>
+    </message>
+    <message>
+        <source>no canister</source>
+        <translation>keine Büchse</translation>
+    </message>
+    <message>
+        <source>no click from anywhere for that engine, the other one starts</source>
+        <translation>kein Klick von irgendwo für diesen Motor, der andere läuft an</translation>
+    </message>
+    <message>
+        <source>no departure from this cab; report</source>
+        <translation>keine Abfahrt von diesem Führerstand; melden</translation>
+    </message>
+    <message>
+        <source>no departure without a tail lamp</source>
+        <translation>keine Abfahrt ohne Schlusslicht</translation>
+    </message>
+    <message>
+        <source>no departure without a way to answer; report</source>
+        <translation>keine Abfahrt ohne einen Weg zu antworten; melden</translation>
+    </message>
+    <message>
+        <source>no departure without it; report</source>
+        <translation>keine Abfahrt ohne ihn; melden</translation>
+    </message>
+    <message>
+        <source>no departure without them</source>
+        <translation>keine Abfahrt ohne sie</translation>
+    </message>
+    <message>
+        <source>no departure; both needles, walk and listen</source>
+        <translation>keine Abfahrt; beide Zeiger, gehen und horchen</translation>
+    </message>
+    <message>
+        <source>no departure; repair or fail</source>
+        <translation>keine Abfahrt; instand setzen oder stilllegen</translation>
+    </message>
+    <message>
+        <source>no gear while coasting fast; isolate that engine at the next stop</source>
+        <translation>kein Gang beim schnellen Rollen; diesen Motor am nächsten Halt abtrennen</translation>
+    </message>
+    <message>
+        <source>no hiss and no thump on that side in forward; reverse works</source>
+        <translation>kein Zischen und kein Schlag auf dieser Seite vorwärts; rückwärts geht</translation>
+    </message>
+    <message>
+        <source>no hiss and no thump on that side in reverse; forward works</source>
+        <translation>kein Zischen und kein Schlag auf dieser Seite rückwärts; vorwärts geht</translation>
+    </message>
+    <message>
+        <source>no power with the lamp dark: isolate or fail, by the local rule</source>
+        <translation>keine Kraft bei dunkler Lampe: abtrennen oder stilllegen, nach örtlicher Regel</translation>
+    </message>
+    <message>
+        <source>no refill hot; isolate, pin the final drive, go on restricted</source>
+        <translation>heiß nicht nachfüllen; abtrennen, das Achsgetriebe sperren, beschränkt weiter</translation>
+    </message>
+    <message>
+        <source>no second gear against it; stop, isolate that engine</source>
+        <translation>kein zweiter Gang dagegen; halten, diesen Motor abtrennen</translation>
+    </message>
+    <message>
+        <source>no standing on it: scotches, report</source>
+        <translation>nicht darauf stehen lassen: Hemmschuhe, melden</translation>
+    </message>
+    <message>
+        <source>no start from anywhere, lamp dark; seen at the engine</source>
+        <translation>kein Anlassen von irgendwo, Lampe dunkel; am Motor zu sehen</translation>
+    </message>
+    <message>
+        <source>no start; ask</source>
+        <translation>nicht anlassen; fragen</translation>
+    </message>
+    <message>
+        <source>no take-up in that gear on one engine only, the others good</source>
+        <translation>kein Fassen in diesem Gang nur bei einem Motor, die anderen gut</translation>
+    </message>
+    <message>
+        <source>no thump either way, cab stops dead too; the other cab works</source>
+        <translation>kein Schlag in keiner Richtung, auch der Stoppknopf tot; der andere Führerstand geht</translation>
+    </message>
+    <message>
+        <source>no thump on that side, air lamp dark with the gauge good</source>
+        <translation>kein Schlag auf dieser Seite, Luftlampe dunkel bei guter Uhr</translation>
+    </message>
+    <message>
+        <source>no unit stands on vacuum: handbrake; report</source>
+        <translation>kein Zug steht auf Vakuum: Handbremse; melden</translation>
+    </message>
+    <message>
+        <source>no vacuum at all, loud suck at that end</source>
+        <translation>gar kein Vakuum, lautes Saugen an diesem Ende</translation>
+    </message>
+    <message>
+        <source>not to leave without a working fire bell, by the local rule; report</source>
+        <translation>keine Abfahrt ohne wirkende Brandglocke, nach örtlicher Regel; melden</translation>
+    </message>
+    <message>
+        <source>notch</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>nothing on the dipstick; oil pressure late or absent, lamp dark or flickering</source>
+        <translation>nichts am Messstab; Öldruck spät oder gar nicht, Lampe dunkel oder flackernd</translation>
+    </message>
+    <message>
+        <source>of cycles</source>
+        <translation>der Arbeitsspiele</translation>
+    </message>
+    <message>
+        <source>oil gauge</source>
+        <translation>Öluhr</translation>
+    </message>
+    <message>
+        <source>oil is missing in the fluid coupling</source>
+        <translation>in der Strömungskupplung fehlt Öl</translation>
+    </message>
+    <message>
+        <source>one start in it: choose the better engine, let it charge before the other</source>
+        <translation>ein Start ist darin: den besseren Motor wählen, ihn laden lassen vor dem anderen</translation>
+    </message>
+    <message>
+        <source>one tachometer runs up in every gear under power, note uneven</source>
+        <translation>ein Drehzahlmesser läuft unter Kraft in jedem Gang hoch, Ton ungleichmäßig</translation>
+    </message>
+    <message>
+        <source>one tone left: report; none: by the local rule</source>
+        <translation>ein Ton bleibt: melden; keiner: nach örtlicher Regel</translation>
+    </message>
+    <message>
+        <source>only seen together with a leaking main reservoir: control air falls with it</source>
+        <translation>nur zusammen mit undichtem Hauptbehälter zu sehen: die Steuerluft fällt mit</translation>
+    </message>
+    <message>
+        <source>other direction and back, ease the brake so that the wheels move a little; report</source>
+        <translation>andere Richtung und zurück, die Bremse nachlassen, dass sich die Räder ein wenig bewegen; melden</translation>
+    </message>
+    <message>
+        <source>other instruments and the other cab first; with the thing itself sound: report</source>
+        <translation>erst andere Anzeigen und der andere Führerstand; ist die Sache selbst heil: melden</translation>
+    </message>
+    <message>
+        <source>over 22 from this cab; after a change of ends 21 shown and the brake drags</source>
+        <translation>über 22 von diesem Führerstand; nach einem Wechsel 21 gezeigt und die Bremse schleift</translation>
+    </message>
+    <message>
+        <source>over 22 is a defect; overcharge: handbrakes, destroy, cords, raise, test</source>
+        <translation>über 22 ist ein Mangel; Überladung: Handbremsen, vernichten, Schnüre, anheben, proben</translation>
+    </message>
+    <message>
+        <source>over 3 inHg a minute no departure; the other cab&apos;s valve does not</source>
+        <translation>über 3 inHg in der Minute keine Abfahrt; das Ventil des anderen Führerstands tut es nicht</translation>
+    </message>
+    <message>
+        <source>passenger alarm</source>
+        <translation>Notbremse</translation>
+    </message>
+    <message>
+        <source>passenger doors, side %1</source>
+        <translation>Fahrgasttüren, Seite %1</translation>
+    </message>
+    <message>
+        <source>poor injection: fires late and unwillingly</source>
+        <translation>schlechte Einspritzung: zündet spät und unwillig</translation>
+    </message>
+    <message>
+        <source>press them home, test again; report</source>
+        <translation>fest zudrücken, noch einmal proben; melden</translation>
+    </message>
+    <message>
+        <source>psi</source>
+        <translation>psi</translation>
+    </message>
+    <message>
+        <source>pulls without a gear selected, fights every other gear; engine labours</source>
+        <translation>zieht ohne gewählten Gang, kämpft gegen jeden anderen; Motor quält sich</translation>
+    </message>
+    <message>
+        <source>read the volts before the first button; choose the engine</source>
+        <translation>die Volt vor dem ersten Knopf ablesen; den Motor wählen</translation>
+    </message>
+    <message>
+        <source>release needle low at idle, falls with engines stopped, releases slow; suck below car 2</source>
+        <translation>Lösezeiger im Leerlauf niedrig, fällt bei stehenden Motoren, löst langsam; Saugen unter Wagen 2</translation>
+    </message>
+    <message>
+        <source>release pipe</source>
+        <translation>Löseleitung</translation>
+    </message>
+    <message>
+        <source>release pipe and its reservoir, car %1</source>
+        <translation>Löseleitung und ihr Behälter, Wagen %1</translation>
+    </message>
+    <message>
+        <source>release pipe falls as soon as that engine stops</source>
+        <translation>die Löseleitung fällt, sobald dieser Motor steht</translation>
+    </message>
+    <message>
+        <source>release pipe low at idle, better with revs</source>
+        <translation>Löseleitung im Leerlauf niedrig, besser mit Drehzahl</translation>
+    </message>
+    <message>
+        <source>release pipe never above a low figure with that engine alone</source>
+        <translation>Löseleitung mit diesem Motor allein nie über einer niedrigen Zahl</translation>
+    </message>
+    <message>
+        <source>repeat once, time it, check cock and seal; the unit fails. Late is not works</source>
+        <translation>einmal wiederholen, Zeit nehmen, Hahn und Plombe ansehen; der Zug fährt nicht. Spät ist nicht in Ordnung</translation>
+    </message>
+    <message>
+        <source>report</source>
+        <translation>melden</translation>
+    </message>
+    <message>
+        <source>report before leaving</source>
+        <translation>vor der Abfahrt melden</translation>
+    </message>
+    <message>
+        <source>report; adjust before leaving</source>
+        <translation>melden; vor der Abfahrt nachstellen</translation>
+    </message>
+    <message>
+        <source>report; do not stop both engines</source>
+        <translation>melden; nicht beide Motoren abstellen</translation>
+    </message>
+    <message>
+        <source>report; isolate if the air does not hold</source>
+        <translation>melden; abtrennen, wenn die Luft nicht hält</translation>
+    </message>
+    <message>
+        <source>report; isolate that engine rather than run it dry</source>
+        <translation>melden; diesen Motor eher abtrennen, als es trocken laufen zu lassen</translation>
+    </message>
+    <message>
+        <source>report; light throttle</source>
+        <translation>melden; leichte Stufe</translation>
+    </message>
+    <message>
+        <source>report; no departure below 75</source>
+        <translation>melden; keine Abfahrt unter 75</translation>
+    </message>
+    <message>
+        <source>report; not to leave with fewer than the rule allows</source>
+        <translation>melden; keine Abfahrt mit weniger, als die Regel erlaubt</translation>
+    </message>
+    <message>
+        <source>report; outside supply</source>
+        <translation>melden; Fremdversorgung</translation>
+    </message>
+    <message>
+        <source>reseat if allowed, else drive from the other end only with a rule for it</source>
+        <translation>einstecken, wenn erlaubt, sonst vom anderen Ende nur fahren mit einer Regel dafür</translation>
+    </message>
+    <message>
+        <source>reverser over, no second thump, air lamp dark with the gauge good</source>
+        <translation>Richtungshebel um, kein zweiter dumpfer Schlag, Luftlampe dunkel bei guter Uhr</translation>
+    </message>
+    <message>
+        <source>reverser over, no thump at all on that side, air lamp stays dark</source>
+        <translation>Richtungshebel um, gar kein Schlag auf dieser Seite, Luftlampe bleibt dunkel</translation>
+    </message>
+    <message>
+        <source>rod far out when applied, bites late and weakly</source>
+        <translation>Stange beim Anlegen weit heraus, beißt spät und schwach</translation>
+    </message>
+    <message>
+        <source>rough, uneven note, less pull from that side</source>
+        <translation>rauer, ungleicher Ton, weniger Zug von dieser Seite</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>U/min</translation>
+    </message>
+    <message>
+        <source>rpm1</source>
+        <translation>Drehzahl 1</translation>
+    </message>
+    <message>
+        <source>rpm2</source>
+        <translation>Drehzahl 2</translation>
+    </message>
+    <message>
+        <source>running brake test: little bite for the inches</source>
+        <translation>Bremsprobe unterwegs: wenig Biss für die Zoll</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>seen along that side</source>
+        <translation>an dieser Seite entlang zu sehen</translation>
+    </message>
+    <message>
+        <source>seen at that end only</source>
+        <translation>nur an diesem Ende zu sehen</translation>
+    </message>
+    <message>
+        <source>seen at that side only</source>
+        <translation>nur auf dieser Seite zu sehen</translation>
+    </message>
+    <message>
+        <source>seen at the end</source>
+        <translation>am Ende zu sehen</translation>
+    </message>
+    <message>
+        <source>seen at the rear end: no red</source>
+        <translation>am hinteren Ende zu sehen: kein Rot</translation>
+    </message>
+    <message>
+        <source>seen from this side only</source>
+        <translation>nur von dieser Seite zu sehen</translation>
+    </message>
+    <message>
+        <source>seen on the ground; that engine runs up without pulling</source>
+        <translation>vom Boden zu sehen; dieser Motor läuft hoch, ohne zu ziehen</translation>
+    </message>
+    <message>
+        <source>seen on the walk; less brake</source>
+        <translation>beim Rundgang zu sehen; weniger Bremse</translation>
+    </message>
+    <message>
+        <source>seen only by looking closely; device test: lamp out, no brake</source>
+        <translation>nur bei genauem Hinsehen zu sehen; Totmannprobe: Lampe aus, keine Bremse</translation>
+    </message>
+    <message>
+        <source>seen when looked at</source>
+        <translation>beim Hinsehen zu sehen</translation>
+    </message>
+    <message>
+        <source>set it</source>
+        <translation>stellen</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>shut it, wait for the cut-out, test, book</source>
+        <translation>schließen, auf das Abschalten warten, erproben, eintragen</translation>
+    </message>
+    <message>
+        <source>shut it; nothing moves with a door open</source>
+        <translation>schließen; nichts fährt mit offener Tür</translation>
+    </message>
+    <message>
+        <source>shut off at once, isolate that engine and its drive; report</source>
+        <translation>sofort abschalten, diesen Motor und seinen Antrieb abtrennen; melden</translation>
+    </message>
+    <message>
+        <source>shut off, do not sit in a low gear uphill; isolate if it boils</source>
+        <translation>abschalten, nicht bergauf in einem niedrigen Gang verharren; abtrennen, wenn sie kocht</translation>
+    </message>
+    <message>
+        <source>shut off, stop, release, feel near the wheels; report the heat</source>
+        <translation>abschalten, halten, lösen, in der Nähe der Räder fühlen; die Hitze melden</translation>
+    </message>
+    <message>
+        <source>shut off; light throttle in that gear to the next stop only, isolate</source>
+        <translation>abschalten; in diesem Gang nur eine leichte Stufe bis zum nächsten Halt, abtrennen</translation>
+    </message>
+    <message>
+        <source>shut off; light throttle to the next stop, isolate that engine</source>
+        <translation>abschalten; leichte Stufe bis zum nächsten Halt, diesen Motor abtrennen</translation>
+    </message>
+    <message>
+        <source>side %1 of car %2</source>
+        <translation>Seite %1 von Wagen %2</translation>
+    </message>
+    <message>
+        <source>silent under the fire test, lamp lit</source>
+        <translation>still unter der Brandprobe, Lampe an</translation>
+    </message>
+    <message>
+        <source>silent when tried</source>
+        <translation>still beim Versuch</translation>
+    </message>
+    <message>
+        <source>skip that gear if the load allows; report</source>
+        <translation>diesen Gang auslassen, wenn die Last es erlaubt; melden</translation>
+    </message>
+    <message>
+        <source>slow away, no coasting, blocks seen on at one wheelset with 21 shown</source>
+        <translation>zähe Anfahrt, kein Rollen, Klötze an einem Radsatz an bei gezeigten 21</translation>
+    </message>
+    <message>
+        <source>slow away, no coasting, smoke at that car; the gauge says released</source>
+        <translation>zähe Anfahrt, kein Rollen, Rauch an diesem Wagen; die Uhr sagt gelöst</translation>
+    </message>
+    <message>
+        <source>slow cranking with good volts; hot starter</source>
+        <translation>langsames Drehen bei guten Volt; heißer Anlasser</translation>
+    </message>
+    <message>
+        <source>something was left on</source>
+        <translation>etwas blieb an</translation>
+    </message>
+    <message>
+        <source>spare loads off, do not stop both engines, tell the signaller, exchange early</source>
+        <translation>entbehrliche Verbraucher aus, nicht beide Motoren abstellen, Fahrdienstleiter verständigen, früh tauschen</translation>
+    </message>
+    <message>
+        <source>spare loads off; report</source>
+        <translation>entbehrliche Verbraucher aus; melden</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>standing applied, that cylinder&apos;s blocks are off after minutes; suck at it</source>
+        <translation>im Stand angelegt sind die Klötze dieses Zylinders nach Minuten los; Saugen an ihm</translation>
+    </message>
+    <message>
+        <source>stands tooth on tooth though the engine idles; the shaft does not turn</source>
+        <translation>steht Zahn auf Zahn, obwohl der Motor leerläuft; die Welle dreht nicht</translation>
+    </message>
+    <message>
+        <source>start from elsewhere; report</source>
+        <translation>von anderswo anlassen; melden</translation>
+    </message>
+    <message>
+        <source>start relay of engine %1</source>
+        <translation>Anlassrelais von Motor %1</translation>
+    </message>
+    <message>
+        <source>start the other one first; report</source>
+        <translation>den anderen zuerst anlassen; melden</translation>
+    </message>
+    <message>
+        <source>start the other one, go on restricted or fail; report</source>
+        <translation>den anderen anlassen, beschränkt weiter oder stilllegen; melden</translation>
+    </message>
+    <message>
+        <source>start the other one; isolate, report</source>
+        <translation>den anderen anlassen; abtrennen, melden</translation>
+    </message>
+    <message>
+        <source>starter of engine %1</source>
+        <translation>Anlasser von Motor %1</translation>
+    </message>
+    <message>
+        <source>stay stopped, secure, look between</source>
+        <translation>stehen bleiben, sichern, dazwischen nachsehen</translation>
+    </message>
+    <message>
+        <source>still stop and look; then report</source>
+        <translation>trotzdem halten und nachsehen; dann melden</translation>
+    </message>
+    <message>
+        <source>still when switched on</source>
+        <translation>steht, wenn er eingeschaltet wird</translation>
+    </message>
+    <message>
+        <source>stop at a fit place, guard deals with it, reset from outside, test, report</source>
+        <translation>an geeigneter Stelle halten, Schaffner kümmert sich, von außen zurückstellen, proben, melden</translation>
+    </message>
+    <message>
+        <source>stop it from cab or ground, fuel cock if need be; isolate</source>
+        <translation>von Führerstand oder Boden abstellen, nötigenfalls mit dem Kraftstoffhahn; abtrennen</translation>
+    </message>
+    <message>
+        <source>stop it from the cab at once, brake; isolate</source>
+        <translation>sofort vom Führerstand abstellen, bremsen; abtrennen</translation>
+    </message>
+    <message>
+        <source>stop it on the ground; report before it is needed in a fire</source>
+        <translation>am Boden abstellen; melden, bevor es bei einem Feuer gebraucht wird</translation>
+    </message>
+    <message>
+        <source>stop it, isolate; report</source>
+        <translation>abstellen, abtrennen; melden</translation>
+    </message>
+    <message>
+        <source>stop that engine if it does not hold; report</source>
+        <translation>diesen Motor abstellen, wenn es nicht hält; melden</translation>
+    </message>
+    <message>
+        <source>stop that engine; do not start it again</source>
+        <translation>diesen Motor abstellen; nicht wieder anlassen</translation>
+    </message>
+    <message>
+        <source>stop, look and feel near the wheels; do not drag a locked wheel</source>
+        <translation>halten, nachsehen und in der Nähe der Räder fühlen; kein blockiertes Rad schleifen</translation>
+    </message>
+    <message>
+        <source>stop, shut off, isolate that engine and its drive</source>
+        <translation>halten, abschalten, diesen Motor und seinen Antrieb abtrennen</translation>
+    </message>
+    <message>
+        <source>stop, stop that engine from the cab, fuel cock, bottle, people away, protection</source>
+        <translation>halten, diesen Motor vom Führerstand abstellen, Kraftstoffhahn, Flasche, Leute weg, Sicherung</translation>
+    </message>
+    <message>
+        <source>tachometer and oil gauge first: with pressure there it is the switch; report</source>
+        <translation>erst Drehzahlmesser und Öluhr: mit Druck dort ist es der Schalter; melden</translation>
+    </message>
+    <message>
+        <source>test the device, report</source>
+        <translation>den Totmann erproben, melden</translation>
+    </message>
+    <message>
+        <source>that engine does not come back to idle with the throttle shut</source>
+        <translation>dieser Motor kommt bei geschlossenem Fahrschalter nicht auf Leerlauf zurück</translation>
+    </message>
+    <message>
+        <source>that engine lags behind the notch, hiss at it while the throttle is open</source>
+        <translation>dieser Motor bleibt hinter der Stufe zurück, Zischen bei ihm bei offenem Fahrschalter</translation>
+    </message>
+    <message>
+        <source>that engine runs faster for the same pull; hot smell, brown varnish</source>
+        <translation>dieser Motor läuft schneller für denselben Zug; Brandgeruch, brauner Lack</translation>
+    </message>
+    <message>
+        <source>that engine stays at idle in every notch; cab start turns without smoke</source>
+        <translation>dieser Motor bleibt in jeder Stufe im Leerlauf; Anlassen vom Führerstand dreht ohne Rauch</translation>
+    </message>
+    <message>
+        <source>that gear takes hold late with air good at the gauge</source>
+        <translation>dieser Gang fasst spät bei guter Luft an der Uhr</translation>
+    </message>
+    <message>
+        <source>the air cock was left shut</source>
+        <translation>der Lufthahn blieb zu</translation>
+    </message>
+    <message>
+        <source>the air filter is blocked</source>
+        <translation>der Luftfilter ist verstopft</translation>
+    </message>
+    <message>
+        <source>the bag is torn, air draws into the chamber</source>
+        <translation>der Balg ist gerissen, Luft zieht in die Kammer</translation>
+    </message>
+    <message>
+        <source>the ball valve passes</source>
+        <translation>das Kugelventil lässt durch</translation>
+    </message>
+    <message>
+        <source>the band&apos;s cylinder leaks</source>
+        <translation>der Zylinder des Bandes ist undicht</translation>
+    </message>
+    <message>
+        <source>the band&apos;s lining is worn</source>
+        <translation>der Belag des Bandes ist verschlissen</translation>
+    </message>
+    <message>
+        <source>the battery is worn out</source>
+        <translation>die Batterie ist verbraucht</translation>
+    </message>
+    <message>
+        <source>the battery switch was left open</source>
+        <translation>der Batterieschalter blieb offen</translation>
+    </message>
+    <message>
+        <source>the bell button of this cab is dead</source>
+        <translation>der Klingelknopf dieses Führerstands ist tot</translation>
+    </message>
+    <message>
+        <source>the bell in this cab does not sound</source>
+        <translation>die Klingel in diesem Führerstand klingt nicht</translation>
+    </message>
+    <message>
+        <source>the blocks are worn out: long travel</source>
+        <translation>die Klötze sind abgenutzt: langer Weg</translation>
+    </message>
+    <message>
+        <source>the box is locked against itself: no movement, the engine is held down</source>
+        <translation>das Getriebe ist in sich verriegelt: keine Bewegung, der Motor wird gedrückt</translation>
+    </message>
+    <message>
+        <source>the bracket is empty</source>
+        <translation>die Halterung ist leer</translation>
+    </message>
+    <message>
+        <source>the brake sticks on (frozen blocks, stiff rigging)</source>
+        <translation>die Bremse bleibt an (angefrorene Klötze, steifes Gestänge)</translation>
+    </message>
+    <message>
+        <source>the breaker of indication lamps and bell is out</source>
+        <translation>der Automat der Meldelampen und der Klingel ist aus</translation>
+    </message>
+    <message>
+        <source>the breaker of lights, displays and wipers is out</source>
+        <translation>der Automat für Lichter, Zielanzeigen und Wischer ist aus</translation>
+    </message>
+    <message>
+        <source>the cab&apos;s stop button does nothing: the engine runs on, lamp lit</source>
+        <translation>der Stoppknopf des Führerstands tut nichts: der Motor läuft weiter, Lampe an</translation>
+    </message>
+    <message>
+        <source>the check valve does not hold</source>
+        <translation>das Rückschlagventil hält nicht</translation>
+    </message>
+    <message>
+        <source>the check valve hardly opens</source>
+        <translation>das Rückschlagventil öffnet kaum</translation>
+    </message>
+    <message>
+        <source>the choke is partly blocked</source>
+        <translation>die Drossel ist teilweise verstopft</translation>
+    </message>
+    <message>
+        <source>the choke is too wide</source>
+        <translation>die Drossel ist zu weit</translation>
+    </message>
+    <message>
+        <source>the clutch cylinder leaks</source>
+        <translation>der Kupplungszylinder ist undicht</translation>
+    </message>
+    <message>
+        <source>the compressor is worn</source>
+        <translation>der Kompressor ist verschlissen</translation>
+    </message>
+    <message>
+        <source>the compressor&apos;s belt is gone</source>
+        <translation>der Riemen des Kompressors ist weg</translation>
+    </message>
+    <message>
+        <source>the compressor&apos;s belt slips</source>
+        <translation>der Riemen des Kompressors rutscht</translation>
+    </message>
+    <message>
+        <source>the compressors unload too early</source>
+        <translation>die Kompressoren entlasten zu früh</translation>
+    </message>
+    <message>
+        <source>the contact under the handle stays made</source>
+        <translation>der Kontakt unter dem Griff bleibt geschlossen</translation>
+    </message>
+    <message>
+        <source>the control breaker is out</source>
+        <translation>der Automat der Steuerung ist aus</translation>
+    </message>
+    <message>
+        <source>the control jumper is half out of its socket</source>
+        <translation>das Steuerkabel ist halb aus der Dose</translation>
+    </message>
+    <message>
+        <source>the control relay does not pull</source>
+        <translation>das Steuerrelais zieht nicht an</translation>
+    </message>
+    <message>
+        <source>the control reservoir or its pipes leak</source>
+        <translation>der Steuerbehälter oder seine Rohre sind undicht</translation>
+    </message>
+    <message>
+        <source>the detonators are missing</source>
+        <translation>die Knallkapseln fehlen</translation>
+    </message>
+    <message>
+        <source>the device&apos;s valve does not open</source>
+        <translation>das Ventil des Totmanns öffnet nicht</translation>
+    </message>
+    <message>
+        <source>the display shows another working</source>
+        <translation>die Zielanzeige zeigt eine andere Leistung</translation>
+    </message>
+    <message>
+        <source>the dog sleeve sticks where it is</source>
+        <translation>die Klauenmuffe klemmt, wo sie ist</translation>
+    </message>
+    <message>
+        <source>the dog teeth do not face gaps</source>
+        <translation>die Klauenzähne stehen nicht vor Lücken</translation>
+    </message>
+    <message>
+        <source>the dogs are worn and jump out under load</source>
+        <translation>die Klauen sind verschlissen und springen unter Last heraus</translation>
+    </message>
+    <message>
+        <source>the drain cock of the control reservoir is open</source>
+        <translation>der Ablasshahn des Steuerbehälters ist offen</translation>
+    </message>
+    <message>
+        <source>the drain cock of the main reservoir is open</source>
+        <translation>der Ablasshahn des Hauptbehälters ist offen</translation>
+    </message>
+    <message>
+        <source>the drum is seized to the case</source>
+        <translation>die Trommel ist am Gehäuse festgefressen</translation>
+    </message>
+    <message>
+        <source>the engine is on fire</source>
+        <translation>der Motor brennt</translation>
+    </message>
+    <message>
+        <source>the engine stops, lamp dark; water and temperature are good</source>
+        <translation>der Motor bleibt stehen, Lampe dunkel; Wasser und Temperatur sind gut</translation>
+    </message>
+    <message>
+        <source>the exhauster is worn</source>
+        <translation>der Luftsauger ist verschlissen</translation>
+    </message>
+    <message>
+        <source>the exhauster&apos;s belt is gone</source>
+        <translation>der Riemen des Luftsaugers ist weg</translation>
+    </message>
+    <message>
+        <source>the exhauster&apos;s belt slips</source>
+        <translation>der Riemen des Luftsaugers rutscht</translation>
+    </message>
+    <message>
+        <source>the fan&apos;s belt is gone</source>
+        <translation>der Riemen des Lüfters ist weg</translation>
+    </message>
+    <message>
+        <source>the feed valve is set high</source>
+        <translation>das Regelventil steht zu hoch</translation>
+    </message>
+    <message>
+        <source>the feed valve is set low</source>
+        <translation>das Regelventil steht zu niedrig</translation>
+    </message>
+    <message>
+        <source>the fire bell of this cab is dead</source>
+        <translation>die Brandglocke dieses Führerstands ist tot</translation>
+    </message>
+    <message>
+        <source>the fire bottle is empty</source>
+        <translation>die Löschflasche ist leer</translation>
+    </message>
+    <message>
+        <source>the fire extinguisher is missing</source>
+        <translation>der Feuerlöscher fehlt</translation>
+    </message>
+    <message>
+        <source>the fire test is silent in both cabs; a fire at that engine would not ring</source>
+        <translation>die Brandprobe ist in beiden Führerständen still; ein Feuer an diesem Motor würde nicht läuten</translation>
+    </message>
+    <message>
+        <source>the freewheel is seized</source>
+        <translation>der Freilauf ist festgefressen</translation>
+    </message>
+    <message>
+        <source>the freewheel slips under load</source>
+        <translation>der Freilauf rutscht unter Last</translation>
+    </message>
+    <message>
+        <source>the fuel cock was left shut</source>
+        <translation>der Kraftstoffhahn blieb zu</translation>
+    </message>
+    <message>
+        <source>the fuel rack sticks</source>
+        <translation>die Regelstange klemmt</translation>
+    </message>
+    <message>
+        <source>the gauge at the engine decides: no pressure within ten seconds, stop it; report</source>
+        <translation>die Uhr am Motor entscheidet: kein Druck binnen zehn Sekunden, abstellen; melden</translation>
+    </message>
+    <message>
+        <source>the gauge decides; report</source>
+        <translation>die Uhr entscheidet; melden</translation>
+    </message>
+    <message>
+        <source>the gauge drops several psi at each call</source>
+        <translation>die Uhr fällt bei jedem Ruf um mehrere psi</translation>
+    </message>
+    <message>
+        <source>the gear&apos;s valve is stuck open</source>
+        <translation>das Ventil des Ganges hängt offen</translation>
+    </message>
+    <message>
+        <source>the gear&apos;s valve is stuck shut</source>
+        <translation>das Ventil des Ganges hängt zu</translation>
+    </message>
+    <message>
+        <source>the gearbox is low on oil</source>
+        <translation>im Getriebe ist zu wenig Öl</translation>
+    </message>
+    <message>
+        <source>the generator does not charge</source>
+        <translation>die Lichtmaschine lädt nicht</translation>
+    </message>
+    <message>
+        <source>the generator gives less than it should</source>
+        <translation>die Lichtmaschine gibt weniger, als sie soll</translation>
+    </message>
+    <message>
+        <source>the governor over-reacts</source>
+        <translation>der Regler überregelt</translation>
+    </message>
+    <message>
+        <source>the guard&apos;s valve was not shut right</source>
+        <translation>das Schaffnerventil wurde nicht richtig geschlossen</translation>
+    </message>
+    <message>
+        <source>the guard&apos;s valves pass when shut</source>
+        <translation>die Schaffnerventile lassen geschlossen durch</translation>
+    </message>
+    <message>
+        <source>the hand throttle was left out</source>
+        <translation>das Handgas blieb herausgezogen</translation>
+    </message>
+    <message>
+        <source>the handbrake is on</source>
+        <translation>die Handbremse ist an</translation>
+    </message>
+    <message>
+        <source>the heat line is broken</source>
+        <translation>die Wärmeleitung ist unterbrochen</translation>
+    </message>
+    <message>
+        <source>the heat line warns without a fire</source>
+        <translation>die Wärmeleitung warnt ohne Feuer</translation>
+    </message>
+    <message>
+        <source>the horn takes far more air than it should</source>
+        <translation>das Horn nimmt viel mehr Luft, als es soll</translation>
+    </message>
+    <message>
+        <source>the isolating cock is shut, its seal cut and laid back to look whole</source>
+        <translation>der Absperrhahn ist zu, seine Plombe zerschnitten und so hingelegt, dass sie heil aussieht</translation>
+    </message>
+    <message>
+        <source>the isolating switch was left at off</source>
+        <translation>der Trennschalter blieb auf Aus</translation>
+    </message>
+    <message>
+        <source>the key switch makes no contact</source>
+        <translation>der Schlüsselschalter macht keinen Kontakt</translation>
+    </message>
+    <message>
+        <source>the lamp is blown</source>
+        <translation>die Lampe ist durchgebrannt</translation>
+    </message>
+    <message>
+        <source>the lamp is lit whatever is so</source>
+        <translation>die Lampe ist an, was auch ist</translation>
+    </message>
+    <message>
+        <source>the lamp lies: listen for both thumps; report</source>
+        <translation>die Lampe lügt: auf beide Schläge hören; melden</translation>
+    </message>
+    <message>
+        <source>the linkage is slack</source>
+        <translation>das Gestänge ist schlaff</translation>
+    </message>
+    <message>
+        <source>the locking pin was left in the sleeve</source>
+        <translation>der Sperrbolzen blieb in der Muffe</translation>
+    </message>
+    <message>
+        <source>the main reservoir or its pipes leak</source>
+        <translation>der Hauptbehälter oder seine Rohre sind undicht</translation>
+    </message>
+    <message>
+        <source>the mesh switch is stuck made</source>
+        <translation>der Eingriffsschalter hängt geschlossen</translation>
+    </message>
+    <message>
+        <source>the mesh switch is stuck open</source>
+        <translation>der Eingriffsschalter hängt offen</translation>
+    </message>
+    <message>
+        <source>the needle follows slowly</source>
+        <translation>der Zeiger folgt langsam</translation>
+    </message>
+    <message>
+        <source>the needle is off by the same amount everywhere</source>
+        <translation>der Zeiger ist überall um gleich viel verstellt</translation>
+    </message>
+    <message>
+        <source>the needle stays at its rest</source>
+        <translation>der Zeiger bleibt in seiner Ruhelage</translation>
+    </message>
+    <message>
+        <source>the needle sticks where it is</source>
+        <translation>der Zeiger klemmt, wo er ist</translation>
+    </message>
+    <message>
+        <source>the oil pressure switch does not make</source>
+        <translation>der Öldruckschalter schließt nicht</translation>
+    </message>
+    <message>
+        <source>the oil pressure switch is stuck made</source>
+        <translation>der Öldruckschalter hängt geschlossen</translation>
+    </message>
+    <message>
+        <source>the other cab&apos;s gauge decides; report</source>
+        <translation>die Uhr des anderen Führerstands entscheidet; melden</translation>
+    </message>
+    <message>
+        <source>the passenger alarm has been pulled</source>
+        <translation>die Notbremse wurde gezogen</translation>
+    </message>
+    <message>
+        <source>the pawl does not hold</source>
+        <translation>die Sperrklinke hält nicht</translation>
+    </message>
+    <message>
+        <source>the pinion does not leave the ring</source>
+        <translation>das Ritzel verlässt den Kranz nicht</translation>
+    </message>
+    <message>
+        <source>the plates of the direct clutch are worn</source>
+        <translation>die Lamellen der direkten Kupplung sind verschlissen</translation>
+    </message>
+    <message>
+        <source>the pressure switch of the air lamp does not make</source>
+        <translation>der Druckschalter der Luftlampe schließt nicht</translation>
+    </message>
+    <message>
+        <source>the pressure switch of the air lamp is stuck made</source>
+        <translation>der Druckschalter der Luftlampe hängt geschlossen</translation>
+    </message>
+    <message>
+        <source>the protection trips without a cause</source>
+        <translation>der Schutz löst ohne Ursache aus</translation>
+    </message>
+    <message>
+        <source>the radiator is blocked with leaves</source>
+        <translation>der Kühler ist mit Laub verstopft</translation>
+    </message>
+    <message>
+        <source>the red lamps are dead</source>
+        <translation>die roten Lampen sind tot</translation>
+    </message>
+    <message>
+        <source>the reducing valve gives too little</source>
+        <translation>der Druckminderer gibt zu wenig</translation>
+    </message>
+    <message>
+        <source>the release pipe leaks</source>
+        <translation>die Löseleitung ist undicht</translation>
+    </message>
+    <message>
+        <source>the resistance</source>
+        <translation>des Widerstands</translation>
+    </message>
+    <message>
+        <source>the reverser makes no contact</source>
+        <translation>der Richtungshebel macht keinen Kontakt</translation>
+    </message>
+    <message>
+        <source>the safety valve lifts too early</source>
+        <translation>das Sicherheitsventil hebt zu früh ab</translation>
+    </message>
+    <message>
+        <source>the seal of the safety device&apos;s cock is gone, the cock is open</source>
+        <translation>die Plombe am Totmannhahn ist weg, der Hahn ist offen</translation>
+    </message>
+    <message>
+        <source>the selector makes no contact in one gear (5: in all)</source>
+        <translation>der Wähler macht in einem Gang keinen Kontakt (5: in allen)</translation>
+    </message>
+    <message>
+        <source>the shift cylinder leaks</source>
+        <translation>der Schaltzylinder ist undicht</translation>
+    </message>
+    <message>
+        <source>the start breaker is out</source>
+        <translation>der Automat fürs Anlassen ist aus</translation>
+    </message>
+    <message>
+        <source>the start button makes no contact</source>
+        <translation>der Anlassknopf macht keinen Kontakt</translation>
+    </message>
+    <message>
+        <source>the start relay does not pull</source>
+        <translation>das Anlassrelais zieht nicht an</translation>
+    </message>
+    <message>
+        <source>the start relay is welded</source>
+        <translation>das Anlassrelais ist verschweißt</translation>
+    </message>
+    <message>
+        <source>the starter does not turn</source>
+        <translation>der Anlasser dreht nicht</translation>
+    </message>
+    <message>
+        <source>the starter gives little torque</source>
+        <translation>der Anlasser gibt wenig Drehmoment</translation>
+    </message>
+    <message>
+        <source>the starter stays in with the button let go; volts stay down</source>
+        <translation>der Anlasser bleibt bei losgelassenem Knopf drin; die Volt bleiben unten</translation>
+    </message>
+    <message>
+        <source>the stop code must arrive: no departure</source>
+        <translation>das Haltzeichen muss ankommen: keine Abfahrt</translation>
+    </message>
+    <message>
+        <source>the stop solenoid does not pull</source>
+        <translation>der Stoppmagnet zieht nicht an</translation>
+    </message>
+    <message>
+        <source>the tail lamp is missing</source>
+        <translation>das Schlusslicht fehlt</translation>
+    </message>
+    <message>
+        <source>the terminals are corroded</source>
+        <translation>die Klemmen sind zerfressen</translation>
+    </message>
+    <message>
+        <source>the thermostat does not open</source>
+        <translation>der Thermostat öffnet nicht</translation>
+    </message>
+    <message>
+        <source>the throttle motor leaks</source>
+        <translation>der Stellmotor ist undicht</translation>
+    </message>
+    <message>
+        <source>the tooth faces are burred and grip each other</source>
+        <translation>die Zahnflächen haben Grat und halten einander fest</translation>
+    </message>
+    <message>
+        <source>the train pipe leaks</source>
+        <translation>die Zugleitung ist undicht</translation>
+    </message>
+    <message>
+        <source>the unit fails; never the cock to get away</source>
+        <translation>der Zug fährt nicht; nie der Hahn, um wegzukommen</translation>
+    </message>
+    <message>
+        <source>the unit fails; report</source>
+        <translation>der Zug fährt nicht; melden</translation>
+    </message>
+    <message>
+        <source>the unloader does not load</source>
+        <translation>der Entlaster belastet nicht</translation>
+    </message>
+    <message>
+        <source>the unloader does not unload</source>
+        <translation>der Entlaster entlastet nicht</translation>
+    </message>
+    <message>
+        <source>the valve passes from the release pipe in lap</source>
+        <translation>das Ventil lässt auf Abschluss aus der Löseleitung durch</translation>
+    </message>
+    <message>
+        <source>the valve passes to atmosphere in lap</source>
+        <translation>das Ventil lässt auf Abschluss ins Freie durch</translation>
+    </message>
+    <message>
+        <source>the valve towards forward is stuck open</source>
+        <translation>das Ventil für vorwärts hängt offen</translation>
+    </message>
+    <message>
+        <source>the valve towards forward is stuck shut</source>
+        <translation>das Ventil für vorwärts hängt zu</translation>
+    </message>
+    <message>
+        <source>the valve towards reverse is stuck open</source>
+        <translation>das Ventil für rückwärts hängt offen</translation>
+    </message>
+    <message>
+        <source>the valve towards reverse is stuck shut</source>
+        <translation>das Ventil für rückwärts hängt zu</translation>
+    </message>
+    <message>
+        <source>the valve under the handle stays held</source>
+        <translation>das Ventil unter dem Griff bleibt gehalten</translation>
+    </message>
+    <message>
+        <source>the valves of first and second gear are both open</source>
+        <translation>die Ventile des ersten und zweiten Ganges sind beide offen</translation>
+    </message>
+    <message>
+        <source>the white lamps are dead</source>
+        <translation>die weißen Lampen sind tot</translation>
+    </message>
+    <message>
+        <source>the wiper does not move</source>
+        <translation>der Wischer bewegt sich nicht</translation>
+    </message>
+    <message>
+        <source>third gear, light throttle; report</source>
+        <translation>dritter Gang, leichte Stufe; melden</translation>
+    </message>
+    <message>
+        <source>three tries at most; start the other one, go on restricted or fail</source>
+        <translation>höchstens drei Versuche; den anderen anlassen, beschränkt weiter oder stilllegen</translation>
+    </message>
+    <message>
+        <source>throttle motor of engine %1</source>
+        <translation>Stellmotor von Motor %1</translation>
+    </message>
+    <message>
+        <source>throttle shut at once; isolate that engine and its drive</source>
+        <translation>Fahrschalter sofort zu; diesen Motor und seinen Antrieb abtrennen</translation>
+    </message>
+    <message>
+        <source>time, warmth, drains blown; do not force</source>
+        <translation>Zeit, Wärme, Hähne ausblasen; nicht zwingen</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>mal</translation>
+    </message>
+    <message>
+        <source>tones</source>
+        <translation>Töne</translation>
+    </message>
+    <message>
+        <source>tones of the horn are dead (1 low, 2 high, 3 both)</source>
+        <translation>Töne des Horns sind tot (1 tief, 2 hoch, 3 beide)</translation>
+    </message>
+    <message>
+        <source>touch nothing, ask</source>
+        <translation>nichts berühren, fragen</translation>
+    </message>
+    <message>
+        <source>train pipe</source>
+        <translation>Zugleitung</translation>
+    </message>
+    <message>
+        <source>train pipe under car %1, side %2</source>
+        <translation>Zugleitung unter Wagen %1, Seite %2</translation>
+    </message>
+    <message>
+        <source>travel</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>turns easily, will not fire cold, little power</source>
+        <translation>dreht leicht, zündet kalt nicht, wenig Kraft</translation>
+    </message>
+    <message>
+        <source>turns without smoke or starts and dies; the cock is seen shut</source>
+        <translation>dreht ohne Rauch, oder läuft an und stirbt; der Hahn ist als zu zu sehen</translation>
+    </message>
+    <message>
+        <source>two volts missing for each, relays chatter while cranking</source>
+        <translation>zwei Volt fehlen für jede, Relais rattern beim Drehen</translation>
+    </message>
+    <message>
+        <source>under 22 do not start away; report</source>
+        <translation>unter 22 nicht anfahren; melden</translation>
+    </message>
+    <message>
+        <source>under 22 do not start away; walk and listen</source>
+        <translation>unter 22 nicht anfahren; gehen und horchen</translation>
+    </message>
+    <message>
+        <source>under 4 s report</source>
+        <translation>unter 4 s melden</translation>
+    </message>
+    <message>
+        <source>under 80 no departure; report</source>
+        <translation>unter 80 keine Abfahrt; melden</translation>
+    </message>
+    <message>
+        <source>uneven firing, smoke, dies under load; water in the bowl</source>
+        <translation>ungleiches Zünden, Rauch, stirbt unter Last; Wasser im Glas</translation>
+    </message>
+    <message>
+        <source>unloader governor</source>
+        <translation>Druckregler der Entlaster</translation>
+    </message>
+    <message>
+        <source>unloader of compressor %1</source>
+        <translation>Entlaster von Kompressor %1</translation>
+    </message>
+    <message>
+        <source>use it as needed; report</source>
+        <translation>nach Bedarf benutzen; melden</translation>
+    </message>
+    <message>
+        <source>vacuum stalls near 20, lap falls fast, rear gauge lower; suck between the cars</source>
+        <translation>Vakuum hängt nahe 20, fällt auf Abschluss rasch, hintere Uhr niedriger; Saugen zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>vacuum stalls or never comes, hiss in that cab</source>
+        <translation>Vakuum hängt oder kommt nie, Zischen in diesem Führerstand</translation>
+    </message>
+    <message>
+        <source>volts</source>
+        <translation>Volt</translation>
+    </message>
+    <message>
+        <source>volts low in the morning, breaker warm</source>
+        <translation>Volt am Morgen niedrig, Automat warm</translation>
+    </message>
+    <message>
+        <source>volts sink standing with all switched off</source>
+        <translation>die Volt sinken im Stand, obwohl alles aus ist</translation>
+    </message>
+    <message>
+        <source>wait for it; report</source>
+        <translation>darauf warten; melden</translation>
+    </message>
+    <message>
+        <source>walk and listen; no departure below 75</source>
+        <translation>gehen und horchen; keine Abfahrt unter 75</translation>
+    </message>
+    <message>
+        <source>walk to the ends, put it on, test again</source>
+        <translation>zu den Enden gehen, aufstecken, noch einmal proben</translation>
+    </message>
+    <message>
+        <source>watch the tachometer; report, isolate if it runs away</source>
+        <translation>den Drehzahlmesser beobachten; melden, abtrennen, wenn er durchgeht</translation>
+    </message>
+    <message>
+        <source>water in the fuel</source>
+        <translation>Wasser im Kraftstoff</translation>
+    </message>
+    <message>
+        <source>wet bell and drips on the ground; that side pulls a little less</source>
+        <translation>nasse Glocke und Tropfen am Boden; diese Seite zieht etwas weniger</translation>
+    </message>
+    <message>
+        <source>wheel hard, chain slack: does not hold on a grade</source>
+        <translation>Rad fest, Kette schlaff: hält nicht auf einer Neigung</translation>
+    </message>
+    <message>
+        <source>wheel unwinds when let go</source>
+        <translation>das Rad läuft beim Loslassen zurück</translation>
+    </message>
+    <message>
+        <source>white and red lamps, displays and wipers dark together</source>
+        <translation>weiße und rote Lampen, Zielanzeigen und Wischer zugleich tot</translation>
+    </message>
+    <message>
+        <source>white crust; volts collapse at the button and come back at once</source>
+        <translation>weiße Kruste; die Volt brechen am Knopf zusammen und kommen sofort wieder</translation>
+    </message>
+    <message>
+        <source>will not start cold however long it is turned, weak at low speed; a wet union</source>
+        <translation>läuft kalt nicht an, so lange er auch gedreht wird, schwach bei wenig Drehzahl; eine nasse Verschraubung</translation>
+    </message>
+    <message>
+        <source>wiring</source>
+        <translation>Verdrahtung</translation>
+    </message>
+    <message>
+        <source>with a compressor that does not unload it roars just above 95, side 1</source>
+        <translation>mit einem Kompressor, der nicht entlastet, braust es knapp über 95, Seite 1</translation>
+    </message>
+    <message>
+        <source>with that engine alone the charge lamp stays lit, lamps yellowing after an hour</source>
+        <translation>mit diesem Motor allein bleibt die Ladelampe an, Lampen werden nach einer Stunde gelb</translation>
     </message>
 </context>
 <context>
@@ -1901,6 +4234,21 @@
     </message>
 </context>
 <context>
+    <name>Layer</name>
+    <message>
+        <source>shown</source>
+        <translation>gezeigt</translation>
+    </message>
+    <message>
+        <source>true</source>
+        <translation>wahr</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>getan</translation>
+    </message>
+</context>
+<context>
     <name>Lineside</name>
     <message>
         <source>motor car</source>
@@ -2387,6 +4735,65 @@
     <message>
         <source>board %1 mph in %2</source>
         <translation>Tafel %1 mph in %2</translation>
+    </message>
+</context>
+<context>
+    <name>PersonView</name>
+    <message>
+        <source>critical</source>
+        <translation>kritisch</translation>
+    </message>
+    <message>
+        <source>serious</source>
+        <translation>ernst</translation>
+    </message>
+    <message>
+        <source>technical</source>
+        <translation>technisch</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>looked too short</source>
+        <translation>zu kurz hingesehen</translation>
+    </message>
+    <message>
+        <source>right: found</source>
+        <translation>richtig: gefunden</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation>übersehen</translation>
+    </message>
+    <message>
+        <source>false alarm</source>
+        <translation>Fehlalarm</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>richtig</translation>
+    </message>
+    <message>
+        <source>not sure</source>
+        <translation>nicht sicher</translation>
+    </message>
+    <message>
+        <source>not found yet</source>
+        <translation>noch nicht gefunden</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>defect</source>
+        <translation>Mangel</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -3180,6 +5587,182 @@
     <message>
         <source>may restricted</source>
         <translation>beschränkt erlaubt</translation>
+    </message>
+</context>
+<context>
+    <name>Preset</name>
+    <message>
+        <source>The run</source>
+        <translation>Die Fahrt</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Vacuum</source>
+        <translation>Vakuum</translation>
+    </message>
+    <message>
+        <source>Engines</source>
+        <translation>Motoren</translation>
+    </message>
+    <message>
+        <source>Gearbox</source>
+        <translation>Getriebe</translation>
+    </message>
+    <message>
+        <source>Brake</source>
+        <translation>Bremse</translation>
+    </message>
+    <message>
+        <source>Electrics</source>
+        <translation>Elektrik</translation>
+    </message>
+</context>
+<context>
+    <name>Quantity</name>
+    <message>
+        <source>Pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>Vacuum</source>
+        <translation>Vakuum</translation>
+    </message>
+    <message>
+        <source>Turning</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Voltage</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>Force</source>
+        <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>Acceleration</source>
+        <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Turns</source>
+        <translation>Umdrehungen</translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>Heat over time</source>
+        <translation>Wärme über Zeit</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Levers</source>
+        <translation>Hebel</translation>
+    </message>
+</context>
+<context>
+    <name>Rail</name>
+    <message>
+        <source>dry</source>
+        <translation>trocken</translation>
+    </message>
+    <message>
+        <source>damp</source>
+        <translation>feucht</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>nass</translation>
+    </message>
+    <message>
+        <source>frosty</source>
+        <translation>bereift</translation>
+    </message>
+    <message>
+        <source>greasy</source>
+        <translation>schmierig</translation>
+    </message>
+    <message>
+        <source>leaves</source>
+        <translation>Laub</translation>
+    </message>
+</context>
+<context>
+    <name>Ready</name>
+    <message>
+        <source>When an engine turns</source>
+        <translation>Wenn sich ein Motor dreht</translation>
+    </message>
+    <message>
+        <source>When both engines run</source>
+        <translation>Wenn beide Motoren laufen</translation>
+    </message>
+    <message>
+        <source>When control air passes 75 psi</source>
+        <translation>Wenn die Steuerluft 75 psi überschreitet</translation>
+    </message>
+    <message>
+        <source>When the train pipe passes 20 inHg</source>
+        <translation>Wenn die Zugleitung 20 inHg überschreitet</translation>
+    </message>
+    <message>
+        <source>When both handbrakes are off</source>
+        <translation>Wenn beide Handbremsen los sind</translation>
+    </message>
+    <message>
+        <source>When the unit moves</source>
+        <translation>Wenn sich der Zug bewegt</translation>
+    </message>
+    <message>
+        <source>When it runs at 15 mph</source>
+        <translation>Wenn er 15 mph läuft</translation>
+    </message>
+    <message>
+        <source>When third gear is selected</source>
+        <translation>Wenn der dritte Gang gewählt ist</translation>
     </message>
 </context>
 <context>
@@ -5321,14 +7904,6 @@
         <translation>Zug 3 steht in Wexholt, bereit und von der Bremse gehalten, Handbremsen los. Sie sind in Führerstand 1: halten Sie in Osmundley Strand, Osmundley Quay und Marrowick, dicht hintereinander in einem Gefälle von 1 zu 100. Fahren Sie mit wenig Kraft an, dann lassen Sie rollen; die Motoren laufen leer.</translation>
     </message>
     <message>
-        <source>Unit 3 stands at Yethrick Halt with both engines running, held by the brake, in cab 1. Take it on to Drummelow Road when signal and guard allow, and bring the passengers there. What happens on the way is yours to judge.</source>
-        <translation>Zug 3 steht in Yethrick Halt mit beiden Motoren laufend, von der Bremse gehalten, in Führerstand 1. Bringen Sie ihn nach Drummelow Road, wenn Signal und Schaffner es erlauben, und die Fahrgäste dorthin. Was unterwegs geschieht, haben Sie zu beurteilen.</translation>
-    </message>
-    <message>
-        <source>Unit 3 stands at Yethrick Halt with both engines running, held by the brake, in cab 1. Take it up the bank of 1 in 80 to Drummelow Road when signal and guard allow. What happens on the way is yours to judge; behind the bank stands a steeper one of 1 in 50.</source>
-        <translation>Zug 3 steht in Yethrick Halt mit beiden Motoren laufend, von der Bremse gehalten, in Führerstand 1. Bringen Sie ihn die Rampe von 1 zu 80 hinauf nach Drummelow Road, wenn Signal und Schaffner es erlauben. Was unterwegs geschieht, haben Sie zu beurteilen; hinter der Rampe kommt eine steilere von 1 zu 50.</translation>
-    </message>
-    <message>
         <source>Unit 3 stands in siding 1 and is down for you. Go to it, walk round it, and get it ready if it may be touched.</source>
         <translation>Zug 3 steht in Abstellgleis 1 und ist für Sie bestimmt. Gehen Sie hin, gehen Sie herum, und machen Sie ihn bereit, wenn er berührt werden darf.</translation>
     </message>
@@ -6939,6 +9514,214 @@
     <message>
         <source>what comes first</source>
         <translation>was zuerst kommt</translation>
+    </message>
+    <message>
+        <source>21 again; then down, and look at them once more</source>
+        <translation>Wieder 21; dann hinunter, und sie noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>A belt in the tray is seen with the engine running.</source>
+        <translation>Einen Riemen in der Wanne sieht man bei laufendem Motor.</translation>
+    </message>
+    <message>
+        <source>A dark lamp and a note that stays: the tachometer first, then the gauge at the engine.</source>
+        <translation>Eine dunkle Lampe und ein Ton, der bleibt: erst der Drehzahlmesser, dann die Uhr am Motor.</translation>
+    </message>
+    <message>
+        <source>A morning at six below</source>
+        <translation>Ein Morgen bei sechs unter null</translation>
+    </message>
+    <message>
+        <source>Air good at the gauge and none where it is used; and power is no way to free a wheel.</source>
+        <translation>Luft gut an der Uhr und keine, wo sie gebraucht wird; und Kraft macht kein Rad frei.</translation>
+    </message>
+    <message>
+        <source>An engine lamp goes out</source>
+        <translation>Eine Motorlampe geht aus</translation>
+    </message>
+    <message>
+        <source>At 8 to 10 shut off, and 6 inches of brake: felt? Then release</source>
+        <translation>Bei 8 bis 10 abschalten, und 6 Zoll Bremse: gefühlt? Dann lösen</translation>
+    </message>
+    <message>
+        <source>At tick-over it is lit on any unit: only fast idle tells.</source>
+        <translation>Im Leerlauf leuchtet sie bei jedem Zug: nur der schnelle Leerlauf sagt etwas.</translation>
+    </message>
+    <message>
+        <source>Cab 1: 21, 15, lap; the handbrake off</source>
+        <translation>Führerstand 1: 21, 15, Abschluss; die Handbremse los</translation>
+    </message>
+    <message>
+        <source>Cab 1: tell signaller and shed: nothing charges, engines stay running, exchange as early as can be</source>
+        <translation>Führerstand 1: Fahrdienstleiter und Werkstatt sagen: nichts lädt, Motoren laufen weiter, so früh wie möglich tauschen</translation>
+    </message>
+    <message>
+        <source>Cab 1: the bulb into the book, and your decision</source>
+        <translation>Führerstand 1: die Birne ins Buch, und Ihre Entscheidung</translation>
+    </message>
+    <message>
+        <source>Dark under the test as well is a bulb; a note at tick-over is an engine that runs. Neither says that it has oil.</source>
+        <translation>Auch unter der Probe dunkel ist eine Birne; ein Ton im Leerlauf ist ein Motor, der läuft. Keines sagt, dass er Öl hat.</translation>
+    </message>
+    <message>
+        <source>Device, reverser forward, lamp; 21, 15, lap; the handbrake off</source>
+        <translation>Totmann, Richtung vorwärts, Lampe; 21, 15, Abschluss; die Handbremse los</translation>
+    </message>
+    <message>
+        <source>Device, reverser forward: a thump, and a dark lamp. Air 95: wait for the other drive</source>
+        <translation>Totmann, Richtung vorwärts: ein dumpfer Schlag und eine dunkle Lampe. Luft 95: auf das andere Achsgetriebe warten</translation>
+    </message>
+    <message>
+        <source>Down to engine 1: belts, without a hand in them</source>
+        <translation>Hinunter zu Motor 1: Riemen, ohne eine Hand hinein</translation>
+    </message>
+    <message>
+        <source>Enter it in the book</source>
+        <translation>Ins Buch eintragen</translation>
+    </message>
+    <message>
+        <source>Hold the lamp test and look at the lamps; read tachometer 2</source>
+        <translation>Die Lampenprobe halten und auf die Lampen sehen; Drehzahlmesser 2 ablesen</translation>
+    </message>
+    <message>
+        <source>Into the book, and the decision: restricted, engines not to be stopped; or the unit is exchanged here</source>
+        <translation>Ins Buch, und die Entscheidung: beschränkt, Motoren nicht abstellen; oder der Zug wird hier getauscht</translation>
+    </message>
+    <message>
+        <source>It stays lit. Throttle shut; saloon lights off, cab light off; at the cupboard heater off, breakers and volts read</source>
+        <translation>Sie bleibt an. Fahrschalter zu; Abteillicht aus, Führerstandslicht aus; am Schaltschrank Heizung aus, Automaten und Volt abgelesen</translation>
+    </message>
+    <message>
+        <source>Lap, device up, reverser off; round the unit: do the blocks hang free, at all four places? Judge each</source>
+        <translation>Abschluss, Totmann hoch, Richtungshebel aus; um den Zug: hängen die Klötze frei, an allen vier Stellen? Jede beurteilen</translation>
+    </message>
+    <message>
+        <source>Look both ways, and the belts of engine 2</source>
+        <translation>Nach beiden Seiten sehen, und die Riemen von Motor 2</translation>
+    </message>
+    <message>
+        <source>Look both ways, and to engine 2: the oil gauge there, and the tray</source>
+        <translation>Nach beiden Seiten sehen, und zu Motor 2: die Öluhr dort, und die Wanne</translation>
+    </message>
+    <message>
+        <source>Nothing on the gauge: stop that engine at once.</source>
+        <translation>Nichts an der Uhr: diesen Motor sofort abstellen.</translation>
+    </message>
+    <message>
+        <source>One generator would be enough: look whether it is.</source>
+        <translation>Eine Lichtmaschine wäre genug: sehen, ob sie es ist.</translation>
+    </message>
+    <message>
+        <source>One notch in neutral: does the charge lamp go out above 600?</source>
+        <translation>Eine Stufe im Leerlauf: geht die Ladelampe über 600 aus?</translation>
+    </message>
+    <message>
+        <source>Only seen free is free.</source>
+        <translation>Nur frei gesehen ist frei.</translation>
+    </message>
+    <message>
+        <source>Release in full</source>
+        <translation>Ganz lösen</translation>
+    </message>
+    <message>
+        <source>Released on the needle is not released at the wheel, in frost.</source>
+        <translation>Am Zeiger gelöst ist bei Frost nicht am Rad gelöst.</translation>
+    </message>
+    <message>
+        <source>The charge lamp stays lit</source>
+        <translation>Die Ladelampe bleibt an</translation>
+    </message>
+    <message>
+        <source>The gauge at the engine has no wire to the lamp: what it shows decides.</source>
+        <translation>Die Uhr am Motor hat keinen Draht zur Lampe: was sie zeigt, entscheidet.</translation>
+    </message>
+    <message>
+        <source>The lamp behind you and the relays live on this battery: for an hour, not for a day.</source>
+        <translation>Die Lampe hinter Ihnen und die Relais leben von dieser Batterie: eine Stunde, keinen Tag.</translation>
+    </message>
+    <message>
+        <source>Those of car 2 on side 1 are frozen on: in cab 1 a full application, hard, and release again</source>
+        <translation>Die von Wagen 2 auf Seite 1 sind angefroren: in Führerstand 1 eine Vollbremsung, kräftig, und wieder lösen</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Yethrick Halt with both engines running, both handbrakes on, in cab 1; you are ready to leave, and the lamp of engine 2 is dark. It was lit when you came in. Find out, say whether you go on and how, and take the unit on towards Drummelow Road if it goes.</source>
+        <translation>Zug 3 steht in Yethrick Halt mit beiden Motoren laufend, beide Handbremsen fest, in Führerstand 1; Sie sind abfahrbereit, und die Lampe von Motor 2 ist dunkel. Sie leuchtete, als Sie hereinkamen. Finden Sie heraus, warum, sagen Sie, ob und wie Sie weiterfahren, und fahren Sie in Richtung Drummelow Road, wenn der Zug fährt.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Yethrick Halt with both engines running, held by the brake, in cab 1. Take it on to Drummelow Road when signal and guard allow, and from there towards Tolvenby as far as the unit can go in safety: no other one can come. What happens on the way is yours to judge.</source>
+        <translation>Zug 3 steht in Yethrick Halt mit beiden Motoren laufend, von der Bremse gehalten, in Führerstand 1. Fahren Sie nach Drummelow Road, wenn Signal und Schaffner es erlauben, und von dort in Richtung Tolvenby, so weit der Zug sicher fahren kann: ein anderer kann nicht kommen. Was unterwegs geschieht, haben Sie zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands at Yethrick Halt with both engines running, held by the brake, in cab 1. Take it up the bank of 1 in 80 to Drummelow Road when signal and guard allow. What happens on the way is yours to judge; behind the bank stands a steeper one of 1 in 50, and no other unit can come to fetch you.</source>
+        <translation>Zug 3 steht in Yethrick Halt mit beiden Motoren laufend, von der Bremse gehalten, in Führerstand 1. Fahren Sie ihn die Rampe von 1 zu 80 hinauf nach Drummelow Road, wenn Signal und Schaffner es erlauben. Was unterwegs geschieht, haben Sie zu beurteilen; hinter der Rampe kommt eine steilere von 1 zu 50, und kein anderer Zug kann Sie holen kommen.</translation>
+    </message>
+    <message>
+        <source>Volts with revs, belts, breakers; and the habit of stopping both engines that must not be followed.</source>
+        <translation>Volt mit Drehzahl, Riemen, Automaten; und die Gewohnheit, beide Motoren abzustellen, der man nicht folgen darf.</translation>
+    </message>
+    <message>
+        <source>What burns now burns the next start.</source>
+        <translation>Was jetzt brennt, verbrennt den nächsten Start.</translation>
+    </message>
+    <message>
+        <source>What presses breaks the ice; what pulls drags the wheel flat.</source>
+        <translation>Was drückt, bricht das Eis; was zieht, schleift das Rad flach.</translation>
+    </message>
+    <message>
+        <source>Whoever follows the habit and stops both stays here.</source>
+        <translation>Wer der Gewohnheit folgt und beide abstellt, bleibt hier.</translation>
+    </message>
+    <message>
+        <source>Whoever stables her tonight should know.</source>
+        <translation>Wer ihn heute Abend abstellt, soll es wissen.</translation>
+    </message>
+    <message>
+        <source>With oil on the gauge it goes on; who drives it next has to know that this lamp says nothing.</source>
+        <translation>Mit Öl an der Uhr fährt er weiter; wer als Nächster fährt, muss wissen, dass diese Lampe nichts sagt.</translation>
+    </message>
+    <message>
+        <source>You have brought unit 3 into Tolvenby Junction and stand at the mark, both handbrakes on, both engines ticking over; saloon lights and heater have been on all the way. You leave again in half an hour; by habit both engines are stopped here for so long. The charge lamp has been lit for a while. Find out, and say how you go on.</source>
+        <translation>Sie haben Zug 3 nach Tolvenby Junction gebracht und stehen an der Tafel, beide Handbremsen fest, beide Motoren im Leerlauf; Abteillicht und Heizung waren den ganzen Weg an. In einer halben Stunde fahren Sie wieder; gewöhnlich werden hier für so lange beide Motoren abgestellt. Die Ladelampe leuchtet seit einer Weile. Finden Sie heraus, warum, und sagen Sie, wie Sie weiterfahren.</translation>
+    </message>
+    <message>
+        <source>Your colleague has prepared unit 3 in the siding at 6 degrees below and proved device and bell; both engines run, cab 1&apos;s handbrake is on, cab 2&apos;s off, the brake is released. Take the unit out when signal and guard allow: see that everything that has to move does, and try the brake early.</source>
+        <translation>Ihr Kollege hat Zug 3 im Abstellgleis bei 6 Grad unter null vorbereitet und Totmann und Klingel erprobt; beide Motoren laufen, die Handbremse von Führerstand 1 ist fest, die von Führerstand 2 los, die Bremse gelöst. Fahren Sie den Zug aus, wenn Signal und Schaffner es erlauben: sehen Sie, dass sich alles bewegt, was sich bewegen muss, und versuchen Sie die Bremse früh.</translation>
+    </message>
+    <message>
+        <source>bulb, switch or oil</source>
+        <translation>Birne, Schalter oder Öl</translation>
+    </message>
+    <message>
+        <source>early brake test</source>
+        <translation>frühe Bremsprobe</translation>
+    </message>
+    <message>
+        <source>frozen blocks</source>
+        <translation>angefrorene Klötze</translation>
+    </message>
+    <message>
+        <source>frozen shift air</source>
+        <translation>eingefrorene Schaltluft</translation>
+    </message>
+    <message>
+        <source>lamp test</source>
+        <translation>Lampenprobe</translation>
+    </message>
+    <message>
+        <source>not stopping the last engine</source>
+        <translation>den letzten Motor nicht abstellen</translation>
+    </message>
+    <message>
+        <source>reading the charge lamp</source>
+        <translation>die Ladelampe lesen</translation>
+    </message>
+    <message>
+        <source>sparing the battery</source>
+        <translation>die Batterie schonen</translation>
+    </message>
+    <message>
+        <source>tachometer and oil gauge</source>
+        <translation>Drehzahlmesser und Öluhr</translation>
     </message>
 </context>
 <context>
@@ -11769,10 +14552,6 @@
         <translation>Motor 2 nicht mehr als einmal wieder versucht</translation>
     </message>
     <message>
-        <source>Engine 2 switched off and its final drive pinned before going on restricted</source>
-        <translation>Motor 2 abgeschaltet und sein Achsgetriebe gesperrt, bevor beschränkt weitergefahren wird</translation>
-    </message>
-    <message>
         <source>Engine stopped, switch off, shift air shut, sleeve to the middle, pin in.</source>
         <translation>Motor aus, Schalter aus, Schaltluft zu, Muffe in die Mitte, Bolzen ein.</translation>
     </message>
@@ -12993,10 +15772,6 @@
         <translation>drei Meter sind das Zehnfache dessen, was schon als ernst gilt</translation>
     </message>
     <message>
-        <source>three psi under the cut-out are enough</source>
-        <translation>drei psi unter dem Abschaltdruck genügen</translation>
-    </message>
-    <message>
         <source>told that nobody works on it</source>
         <translation>gesagt, dass niemand an ihm arbeitet</translation>
     </message>
@@ -13167,10 +15942,6 @@
     <message>
         <source>Beyond it there is no place to stop; and a band that slips today is gone tomorrow.</source>
         <translation>Dahinter gibt es keine Stelle zum Halten; und ein Band, das heute rutscht, ist morgen weg.</translation>
-    </message>
-    <message>
-        <source>Blocks seen or told on, with 19 inHg or more in the pipe, before a cord is pulled</source>
-        <translation>Klötze anliegend gesehen oder gemeldet, bei 19 inHg oder mehr in der Leitung, bevor eine Schnur gezogen wird</translation>
     </message>
     <message>
         <source>Blocks told off, by the second person, with the needle at 21, before the last handbrake comes off</source>
@@ -13461,14 +16232,6 @@
         <translation>Nicht mit anliegenden Klötzen gefahren</translation>
     </message>
     <message>
-        <source>Not let go as if nothing were the matter</source>
-        <translation>Nicht freigegeben, als wäre nichts</translation>
-    </message>
-    <message>
-        <source>Not let go, restricted or not</source>
-        <translation>Nicht freigegeben, auch nicht beschränkt</translation>
-    </message>
-    <message>
         <source>Not moved against an overcharged brake</source>
         <translation>Nicht gegen eine überladene Bremse gefahren</translation>
     </message>
@@ -13619,10 +16382,6 @@
     <message>
         <source>The belts of engine 1 looked at and judged a defect, before the decision</source>
         <translation>Die Riemen von Motor 1 angesehen und als Mangel beurteilt, bevor entschieden wird</translation>
-    </message>
-    <message>
-        <source>The blocks are off at 21, the valve of the other cab is in the book, and the decision is told.</source>
-        <translation>Die Klötze sind bei 21 los, das Ventil des anderen Führerstands steht im Buch, und die Entscheidung ist gesagt.</translation>
     </message>
     <message>
         <source>The cock is shut and in the book, the air is at its cut-out, and the unit goes.</source>
@@ -13885,10 +16644,6 @@
         <translation>Welcher es ist, wissen Sie noch nicht: beide ab, vom Pult, solange die Richtung liegt.</translation>
     </message>
     <message>
-        <source>Who pulls cords on a feeling pulls them once too often.</source>
-        <translation>Wer Schnüre nach Gefühl zieht, zieht sie einmal zu oft.</translation>
-    </message>
-    <message>
         <source>Who tries until it comes out right has tested nothing but his patience.</source>
         <translation>Wer probt, bis es richtig herauskommt, hat nichts geprobt als seine Geduld.</translation>
     </message>
@@ -14031,10 +16786,6 @@
     <message>
         <source>cord 4</source>
         <translation>Schnur 4</translation>
-    </message>
-    <message>
-        <source>drawing up inside the platform is within it: the stop is made once</source>
-        <translation>Vorziehen am Bahnsteig gehört dazu: der Halt wird einmal gemacht</translation>
     </message>
     <message>
         <source>driving under power</source>
@@ -14277,10 +17028,6 @@
         <translation>die eingetragene Zahl</translation>
     </message>
     <message>
-        <source>the first cord</source>
-        <translation>die erste Schnur</translation>
-    </message>
-    <message>
         <source>the first trial</source>
         <translation>die erste Probe</translation>
     </message>
@@ -14375,6 +17122,274 @@
     <message>
         <source>wheels and blocks of car 2 judged</source>
         <translation>Räder und Klötze von Wagen 2 beurteilt</translation>
+    </message>
+    <message>
+        <source>10 psi of oil, seen at the running engine</source>
+        <translation>10 psi Öl, am laufenden Motor gesehen</translation>
+    </message>
+    <message>
+        <source>A breaker that is out would be the simplest, a belt in the tray the next.</source>
+        <translation>Ein ausgelöster Automat wäre das Einfachste, ein Riemen in der Wanne das Nächste.</translation>
+    </message>
+    <message>
+        <source>A full application and a release break the ice; look again.</source>
+        <translation>Eine Vollbremsung und ein Lösen brechen das Eis; noch einmal hinsehen.</translation>
+    </message>
+    <message>
+        <source>A lamp that is dark may be a bulb; it may also be the oil, and a minute dry ruins it.</source>
+        <translation>Eine dunkle Lampe kann eine Birne sein; sie kann auch das Öl sein, und eine Minute trocken zerstört ihn.</translation>
+    </message>
+    <message>
+        <source>A unit whose brake pipe leaks is not let go, not even restricted</source>
+        <translation>Ein Zug, dessen Bremsleitung undicht ist, wird nicht freigegeben, auch nicht beschränkt</translation>
+    </message>
+    <message>
+        <source>A unit whose device comes late is not let go, not even restricted</source>
+        <translation>Ein Zug, dessen Totmann spät kommt, wird nicht freigegeben, auch nicht beschränkt</translation>
+    </message>
+    <message>
+        <source>A unit with one engine isolated is not let go as if nothing were the matter</source>
+        <translation>Ein Zug mit einem abgetrennten Motor wird nicht freigegeben, als wäre nichts</translation>
+    </message>
+    <message>
+        <source>A unit with one exhauster is not let go as if nothing were the matter</source>
+        <translation>Ein Zug mit einem Luftsauger wird nicht freigegeben, als wäre nichts</translation>
+    </message>
+    <message>
+        <source>A wheel that slides has a flat after a few lengths; it hammers for ever after.</source>
+        <translation>Ein Rad, das rutscht, hat nach ein paar Längen eine Flachstelle; es hämmert für immer.</translation>
+    </message>
+    <message>
+        <source>An engine with oil on its gauge not stopped</source>
+        <translation>Ein Motor mit Öl an der Uhr nicht abgestellt</translation>
+    </message>
+    <message>
+        <source>At tick-over it is lit on any unit.</source>
+        <translation>Im Leerlauf leuchtet sie bei jedem Zug.</translation>
+    </message>
+    <message>
+        <source>Blocks seen or told on, with 19 inHg or more in the pipe, before a cord is pulled and before the decision</source>
+        <translation>Klötze anliegend gesehen oder gemeldet, bei 19 inHg oder mehr in der Leitung, bevor eine Schnur gezogen und bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>Brake tried within the first 300 metres, and released again</source>
+        <translation>Bremse auf den ersten 300 Metern versucht und wieder gelöst</translation>
+    </message>
+    <message>
+        <source>Breakers, volts, and the belts of both engines judged before the decision</source>
+        <translation>Automaten, Volt und die Riemen beider Motoren beurteilt, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>Charge lamp read above fast idle before the decision</source>
+        <translation>Ladelampe über schnellem Leerlauf abgelesen, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>Dark under the test too: the bulb. Lit under the test: the oil, or its switch.</source>
+        <translation>Auch unter der Probe dunkel: die Birne. Unter der Probe hell: das Öl, oder sein Schalter.</translation>
+    </message>
+    <message>
+        <source>Down to engine 2: 10 psi and more on its gauge, then it is the lamp.</source>
+        <translation>Zu Motor 2 hinunter: 10 psi und mehr an seiner Uhr, dann ist es die Lampe.</translation>
+    </message>
+    <message>
+        <source>Engine 2 switched off and its final drive pinned before moving off without it</source>
+        <translation>Motor 2 abgeschaltet und sein Achsgetriebe gesperrt, bevor ohne ihn weitergefahren wird</translation>
+    </message>
+    <message>
+        <source>Habit says stop them: this time they stay on, one at least.</source>
+        <translation>Die Gewohnheit sagt abstellen: diesmal bleiben sie an, wenigstens einer.</translation>
+    </message>
+    <message>
+        <source>Half the unit for a bulb.</source>
+        <translation>Der halbe Zug für eine Birne.</translation>
+    </message>
+    <message>
+        <source>Iced blocks bite late: know it before you need it.</source>
+        <translation>Vereiste Klötze beißen spät: wissen Sie es, bevor Sie sie brauchen.</translation>
+    </message>
+    <message>
+        <source>If it does not go with two notches, it is held; and what holds it is not the throttle&apos;s business.</source>
+        <translation>Geht es mit zwei Stufen nicht, wird er gehalten; und was ihn hält, geht den Fahrschalter nichts an.</translation>
+    </message>
+    <message>
+        <source>If it is the oil switch that says nothing, the starter is let in, and its pinion meets a turning ring.</source>
+        <translation>Ist es der Ölschalter, der nichts sagt, kommt der Anlasser hinein, und sein Ritzel trifft einen drehenden Kranz.</translation>
+    </message>
+    <message>
+        <source>In frost five seconds and more between gear and throttle.</source>
+        <translation>Bei Frost fünf Sekunden und mehr zwischen Gang und Fahrschalter.</translation>
+    </message>
+    <message>
+        <source>It is found, told, in the book, and decided.</source>
+        <translation>Es ist gefunden, gemeldet, im Buch und entschieden.</translation>
+    </message>
+    <message>
+        <source>It is in the book, and the decision is told: the blocks are off at 21, or the unit is failed and stands on its handbrake.</source>
+        <translation>Es steht im Buch, und die Entscheidung ist gesagt: die Klötze sind bei 21 los, oder der Zug ist stillgelegt und steht auf seiner Handbremse.</translation>
+    </message>
+    <message>
+        <source>It is the bulb, it is in the book, and the unit goes on.</source>
+        <translation>Es ist die Birne, es steht im Buch, und der Zug fährt weiter.</translation>
+    </message>
+    <message>
+        <source>Lamps judged under the lamp test before the decision</source>
+        <translation>Lampen unter der Lampenprobe beurteilt, bevor entschieden wird</translation>
+    </message>
+    <message>
+        <source>Never both engines stopped</source>
+        <translation>Nie beide Motoren abgestellt</translation>
+    </message>
+    <message>
+        <source>No power held against a unit that does not move</source>
+        <translation>Keine Kraft gegen einen Zug gehalten, der sich nicht bewegt</translation>
+    </message>
+    <message>
+        <source>No start button pressed on the running engine</source>
+        <translation>Kein Anlassknopf am laufenden Motor gedrückt</translation>
+    </message>
+    <message>
+        <source>No wheel dragged with its blocks frozen on</source>
+        <translation>Kein Rad mit angefrorenen Klötzen geschleift</translation>
+    </message>
+    <message>
+        <source>Nothing moves in five seconds: shut off, look at handbrakes, gauges, blocks.</source>
+        <translation>Nichts bewegt sich in fünf Sekunden: abschalten, nach Handbremsen, Uhren, Klötzen sehen.</translation>
+    </message>
+    <message>
+        <source>Oil gauge of engine 2 read at the engine, with the engine running, before power is put on</source>
+        <translation>Öluhr von Motor 2 am Motor abgelesen, bei laufendem Motor, bevor Kraft gegeben wird</translation>
+    </message>
+    <message>
+        <source>Power shut off within eight seconds of one engine running away in first, each time</source>
+        <translation>Kraft abgeschaltet binnen acht Sekunden, nachdem ein Motor im ersten davonläuft, jedes Mal</translation>
+    </message>
+    <message>
+        <source>Released on the needle is not released at the wheel, in frost.</source>
+        <translation>Am Zeiger gelöst ist bei Frost nicht am Rad gelöst.</translation>
+    </message>
+    <message>
+        <source>Saloon lights, heater, cab light. Not the red lamps.</source>
+        <translation>Abteillicht, Heizung, Führerstandslicht. Nicht die roten Lampen.</translation>
+    </message>
+    <message>
+        <source>Spare loads off within five minutes of the lamp being read above fast idle</source>
+        <translation>Entbehrliche Verbraucher aus binnen fünf Minuten, nachdem die Lampe über schnellem Leerlauf abgelesen ist</translation>
+    </message>
+    <message>
+        <source>The blocks looked at and judged at all four places before moving</source>
+        <translation>Die Klötze an allen vier Stellen angesehen und beurteilt, bevor gefahren wird</translation>
+    </message>
+    <message>
+        <source>The red lamps at the rear left on</source>
+        <translation>Die roten Lampen am Zugende an gelassen</translation>
+    </message>
+    <message>
+        <source>The tachometer, the ear; not the button.</source>
+        <translation>Der Drehzahlmesser, das Ohr; nicht der Knopf.</translation>
+    </message>
+    <message>
+        <source>The unit is on its way on free wheels, and it is in the book.</source>
+        <translation>Der Zug ist auf freien Rädern unterwegs, und es steht im Buch.</translation>
+    </message>
+    <message>
+        <source>They are what the one behind sees.</source>
+        <translation>Sie sind, was der Nachfolgende sieht.</translation>
+    </message>
+    <message>
+        <source>What burns now burns the next start; the tail lamp is no spare load.</source>
+        <translation>Was jetzt brennt, verbrennt den nächsten Start; das Schlusslicht ist kein entbehrlicher Verbraucher.</translation>
+    </message>
+    <message>
+        <source>Who pulls cords on a feeling pulls them once too often; who lets go on a needle has not looked.</source>
+        <translation>Wer Schnüre nach Gefühl zieht, zieht sie einmal zu oft; wer nach dem Zeiger losfährt, hat nicht hingesehen.</translation>
+    </message>
+    <message>
+        <source>With nothing that charges, the next start may be the one the battery has not.</source>
+        <translation>Wenn nichts lädt, ist der nächste Start vielleicht der, den die Batterie nicht hat.</translation>
+    </message>
+    <message>
+        <source>an application on the way</source>
+        <translation>ein Anlegen unterwegs</translation>
+    </message>
+    <message>
+        <source>both engines standing</source>
+        <translation>beide Motoren stehen</translation>
+    </message>
+    <message>
+        <source>drawing up to the mark, inside the platform, still belongs to the stop</source>
+        <translation>Vorziehen bis zur Tafel, am Bahnsteig, gehört noch zum Halt</translation>
+    </message>
+    <message>
+        <source>five seconds, for an engine that is caught again</source>
+        <translation>fünf Sekunden, für einen Motor, der wieder gefangen wird</translation>
+    </message>
+    <message>
+        <source>loads are shed</source>
+        <translation>Verbraucher sind abgeschaltet</translation>
+    </message>
+    <message>
+        <source>moving off with engine 2 standing</source>
+        <translation>die Weiterfahrt mit stehendem Motor 2</translation>
+    </message>
+    <message>
+        <source>none: the gauge was read or it was not</source>
+        <translation>keine: die Uhr wurde abgelesen oder nicht</translation>
+    </message>
+    <message>
+        <source>released, and not moving</source>
+        <translation>gelöst, und ohne Bewegung</translation>
+    </message>
+    <message>
+        <source>saloon lights and heater off</source>
+        <translation>Abteillicht und Heizung aus</translation>
+    </message>
+    <message>
+        <source>stopping engine 2</source>
+        <translation>das Abstellen von Motor 2</translation>
+    </message>
+    <message>
+        <source>the battery is not full</source>
+        <translation>die Batterie ist nicht voll</translation>
+    </message>
+    <message>
+        <source>the blocks judged at all four places</source>
+        <translation>die Klötze an allen vier Stellen beurteilt</translation>
+    </message>
+    <message>
+        <source>the blocks of car 2 frozen on</source>
+        <translation>die Klötze von Wagen 2 angefroren</translation>
+    </message>
+    <message>
+        <source>the end of the siding</source>
+        <translation>das Ende des Abstellgleises</translation>
+    </message>
+    <message>
+        <source>the first cord, or the decision</source>
+        <translation>die erste Schnur, oder die Entscheidung</translation>
+    </message>
+    <message>
+        <source>the lamp lit above 650 rpm, seen from the cab</source>
+        <translation>die Lampe an über 650 Umdrehungen, vom Führerstand gesehen</translation>
+    </message>
+    <message>
+        <source>the lamp still lit above fast idle</source>
+        <translation>die Lampe über schnellem Leerlauf noch an</translation>
+    </message>
+    <message>
+        <source>the red lamps on</source>
+        <translation>die roten Lampen an</translation>
+    </message>
+    <message>
+        <source>three psi under the cut-out are enough; with the drain shut and 80 psi on the gauge it counts as serious</source>
+        <translation>drei psi unter dem Abschaltdruck genügen; ist der Hahn zu und stehen 80 psi an der Uhr, gilt es als ernst</translation>
+    </message>
+    <message>
+        <source>three seconds, for who feels it at once</source>
+        <translation>drei Sekunden, für wen es sofort fühlt</translation>
+    </message>
+    <message>
+        <source>two notches and more</source>
+        <translation>zwei Stufen und mehr</translation>
     </message>
 </context>
 <context>
@@ -15651,6 +18666,713 @@
         <source>how often the trainee asks the signaller whether the unit may go on restricted</source>
         <translation>wie oft der Lernende den Fahrdienstleiter fragt, ob der Zug beschränkt weiterfahren darf</translation>
     </message>
+    <message>
+        <source>%1: what it shows</source>
+        <translation>%1: was es zeigt</translation>
+    </message>
+    <message>
+        <source>%1: defect</source>
+        <translation>%1: Mangel</translation>
+    </message>
+    <message>
+        <source>a board, flag or lamp hangs on the unit</source>
+        <translation>eine Tafel, Flagge oder Lampe hängt am Zug</translation>
+    </message>
+    <message>
+        <source>battery current, positive: discharging</source>
+        <translation>Batteriestrom, positiv: Entladung</translation>
+    </message>
+    <message>
+        <source>battery, share of full</source>
+        <translation>Batterie, Anteil von voll</translation>
+    </message>
+    <message>
+        <source>blocks as last told: 1 on, 0 off, 0.5 not the same, -1 never</source>
+        <translation>Klötze wie zuletzt gemeldet: 1 an, 0 los, 0,5 verschieden, -1 nie</translation>
+    </message>
+    <message>
+        <source>blocks of car 1 seen on the wheels, share, side 1</source>
+        <translation>Klötze von Wagen 1 an den Rädern gesehen, Anteil, Seite 1</translation>
+    </message>
+    <message>
+        <source>blocks of car 1 seen on the wheels, share, side 2</source>
+        <translation>Klötze von Wagen 1 an den Rädern gesehen, Anteil, Seite 2</translation>
+    </message>
+    <message>
+        <source>blocks of car 2 seen on the wheels, share, side 1</source>
+        <translation>Klötze von Wagen 2 an den Rädern gesehen, Anteil, Seite 1</translation>
+    </message>
+    <message>
+        <source>blocks of car 2 seen on the wheels, share, side 2</source>
+        <translation>Klötze von Wagen 2 an den Rädern gesehen, Anteil, Seite 2</translation>
+    </message>
+    <message>
+        <source>cab whose desk is alive: 1, 2, or 0</source>
+        <translation>Führerstand, dessen Pult lebt: 1, 2 oder 0</translation>
+    </message>
+    <message>
+        <source>carried: another control key, which should not be on the unit</source>
+        <translation>dabei: ein anderer Steuerschlüssel, der nicht auf den Zug gehört</translation>
+    </message>
+    <message>
+        <source>carried: hand lamp</source>
+        <translation>dabei: Handlampe</translation>
+    </message>
+    <message>
+        <source>carried: handle of the driver&apos;s brake valve, one to a unit</source>
+        <translation>dabei: Griff des Führerbremsventils, einer je Zug</translation>
+    </message>
+    <message>
+        <source>carried: high-visibility vest</source>
+        <translation>dabei: Warnweste</translation>
+    </message>
+    <message>
+        <source>carried: key of the cab doors</source>
+        <translation>dabei: Schlüssel der Führerstandstüren</translation>
+    </message>
+    <message>
+        <source>carried: key of the control switch</source>
+        <translation>dabei: Schlüssel des Steuerschalters</translation>
+    </message>
+    <message>
+        <source>carried: notebook and pencil</source>
+        <translation>dabei: Merkheft und Stift</translation>
+    </message>
+    <message>
+        <source>carried: padlock for an isolating switch</source>
+        <translation>dabei: Vorhängeschloss für einen Trennschalter</translation>
+    </message>
+    <message>
+        <source>carried: reversing lever</source>
+        <translation>dabei: Richtungshebel</translation>
+    </message>
+    <message>
+        <source>carried: rule book and traction manual</source>
+        <translation>dabei: Regelbuch und Bedienungsbuch</translation>
+    </message>
+    <message>
+        <source>code of the guard&apos;s that still stands and that the driver has repeated: groups as digits; 0 none. A code the driver gave first, as in a bell test, is not one</source>
+        <translation>Zeichen des Schaffners, das noch gilt und das der Führer wiederholt hat: Gruppen als Ziffern; 0 keines. Ein Zeichen, das der Führer zuerst gab, wie bei einer Klingelprobe, ist keines</translation>
+    </message>
+    <message>
+        <source>control air gauge, cab 1</source>
+        <translation>Uhr der Steuerluft, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>control air gauge, cab 2</source>
+        <translation>Uhr der Steuerluft, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>control under the left hand (control table, from 1); 0 free</source>
+        <translation>Hebel unter der linken Hand (Tabelle, ab 1); 0 frei</translation>
+    </message>
+    <message>
+        <source>control under the right hand; 0 free</source>
+        <translation>Hebel unter der rechten Hand; 0 frei</translation>
+    </message>
+    <message>
+        <source>coolant, share of full</source>
+        <translation>Kühlwasser, Anteil von voll</translation>
+    </message>
+    <message>
+        <source>decision told: 0 none, 1 go on, 2 go on restricted, 3 fail the unit</source>
+        <translation>gesagte Entscheidung: 0 keine, 1 weiter, 2 beschränkt weiter, 3 stilllegen</translation>
+    </message>
+    <message>
+        <source>distance covered since the start, either way</source>
+        <translation>seit Beginn zurückgelegter Weg, in beiden Richtungen</translation>
+    </message>
+    <message>
+        <source>distance to the next stopping mark; 9999: none</source>
+        <translation>Abstand zur nächsten Haltetafel; 9999: keine</translation>
+    </message>
+    <message>
+        <source>dog sleeve: 0 middle, 1 moving, 2 on tooth, 3 entering, 4 meshed, 5 rattling, 6 pinned</source>
+        <translation>Klauenmuffe: 0 Mitte, 1 in Bewegung, 2 auf Zahn, 3 eintretend, 4 im Eingriff, 5 ratternd, 6 gesperrt</translation>
+    </message>
+    <message>
+        <source>dogs in mesh: 1 forward, -1 reverse, 0 not</source>
+        <translation>Klauen im Eingriff: 1 vorwärts, -1 rückwärts, 0 nicht</translation>
+    </message>
+    <message>
+        <source>exhauster 1 heard here, 0..1</source>
+        <translation>Luftsauger 1 hier zu hören, 0..1</translation>
+    </message>
+    <message>
+        <source>exhauster 2 heard here, 0..1</source>
+        <translation>Luftsauger 2 hier zu hören, 0..1</translation>
+    </message>
+    <message>
+        <source>front of the unit to the next stopping mark, negative: past it; 9999 none</source>
+        <translation>Zugspitze bis zur nächsten Haltetafel, negativ: darüber hinaus; 9999 keine</translation>
+    </message>
+    <message>
+        <source>fuel rack, 0..1</source>
+        <translation>Regelstange, 0..1</translation>
+    </message>
+    <message>
+        <source>gear whose drum stands or clutch holds, 0 none</source>
+        <translation>Gang, dessen Trommel steht oder dessen Kupplung hält, 0 keiner</translation>
+    </message>
+    <message>
+        <source>gradient, positive: rises towards growing position</source>
+        <translation>Neigung, positiv: steigt mit wachsendem Ort</translation>
+    </message>
+    <message>
+        <source>guard&apos;s vacuum gauge, train pipe, cab 1</source>
+        <translation>Vakuumuhr des Schaffners, Zugleitung, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>guard&apos;s vacuum gauge, train pipe, cab 2</source>
+        <translation>Vakuumuhr des Schaffners, Zugleitung, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>hiss of air heard here, 0..1</source>
+        <translation>Zischen von Luft, hier zu hören, 0..1</translation>
+    </message>
+    <message>
+        <source>hiss of air in cab 1, 0..1</source>
+        <translation>Zischen von Luft in Führerstand 1, 0..1</translation>
+    </message>
+    <message>
+        <source>hiss of air in cab 2, 0..1</source>
+        <translation>Zischen von Luft in Führerstand 2, 0..1</translation>
+    </message>
+    <message>
+        <source>horn sounds: 1 low, 2 high</source>
+        <translation>Horn tönt: 1 tief, 2 hoch</translation>
+    </message>
+    <message>
+        <source>how evenly engine 1 fires, 0..1</source>
+        <translation>wie gleichmäßig Motor 1 zündet, 0..1</translation>
+    </message>
+    <message>
+        <source>how evenly engine 2 fires, 0..1</source>
+        <translation>wie gleichmäßig Motor 2 zündet, 0..1</translation>
+    </message>
+    <message>
+        <source>how long that item has to be looked at for the look to count; 0 none</source>
+        <translation>wie lange dieses Ding angesehen werden muss, damit es zählt; 0 keines</translation>
+    </message>
+    <message>
+        <source>how long, without a break</source>
+        <translation>wie lange, ohne Unterbrechung</translation>
+    </message>
+    <message>
+        <source>how loud it sounds, 0..1</source>
+        <translation>wie laut es klingt, 0..1</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks the second person whether the blocks are on, each side</source>
+        <translation>wie oft der Lernende die zweite Person fragt, ob die Klötze anliegen, auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>how often the trainee asks who is working on the unit, and whether it may be touched</source>
+        <translation>wie oft der Lernende fragt, wer am Zug arbeitet und ob er berührt werden darf</translation>
+    </message>
+    <message>
+        <source>how often the trainee calls fire, people away, help</source>
+        <translation>wie oft der Lernende Feuer, alle weg, Hilfe ruft</translation>
+    </message>
+    <message>
+        <source>how often the trainee calls out that an engine will start: stand clear</source>
+        <translation>wie oft der Lernende ruft, dass ein Motor anläuft: zurücktreten</translation>
+    </message>
+    <message>
+        <source>how often the trainee hands handles, keys and the unit over by name</source>
+        <translation>wie oft der Lernende Griffe, Schlüssel und Zug mit Namen übergibt</translation>
+    </message>
+    <message>
+        <source>hum of exhauster 1, 0..1</source>
+        <translation>Summen von Luftsauger 1, 0..1</translation>
+    </message>
+    <message>
+        <source>hum of exhauster 2, 0..1</source>
+        <translation>Summen von Luftsauger 2, 0..1</translation>
+    </message>
+    <message>
+        <source>item being looked at (item table, from 1); 0 none</source>
+        <translation>gerade angesehenes Ding (Tabelle, ab 1); 0 keines</translation>
+    </message>
+    <message>
+        <source>items judged not sure, neither judged anew nor entered in the book</source>
+        <translation>nicht sicher beurteilte Dinge, weder neu beurteilt noch eingetragen</translation>
+    </message>
+    <message>
+        <source>judgements of things not looked at, or not for long enough</source>
+        <translation>Urteile über Dinge, die nicht oder nicht lange genug angesehen wurden</translation>
+    </message>
+    <message>
+        <source>last code the guard gave back to the driver: orders nothing</source>
+        <translation>letztes Zeichen, das der Schaffner dem Führer zurückgab: befiehlt nichts</translation>
+    </message>
+    <message>
+        <source>last complete bell code heard here: strokes, groups as digits (3-3 is 33)</source>
+        <translation>letztes vollständiges Klingelzeichen, hier gehört: Schläge, Gruppen als Ziffern (3-3 ist 33)</translation>
+    </message>
+    <message>
+        <source>last complete code the guard gave: strokes, groups as digits</source>
+        <translation>letztes vollständiges Zeichen des Schaffners: Schläge, Gruppen als Ziffern</translation>
+    </message>
+    <message>
+        <source>least chamber vacuum less train pipe: what brakes</source>
+        <translation>kleinstes Kammervakuum weniger Zugleitung: was bremst</translation>
+    </message>
+    <message>
+        <source>longest look at the item judged last, at that moment; 0: not looked at</source>
+        <translation>längster Blick auf das zuletzt beurteilte Ding, in diesem Augenblick; 0: nicht angesehen</translation>
+    </message>
+    <message>
+        <source>note of engine 1 as far as it is heard here, 0: not</source>
+        <translation>Ton von Motor 1, soweit er hier zu hören ist, 0: nicht</translation>
+    </message>
+    <message>
+        <source>note of engine 2 as far as it is heard here, 0: not</source>
+        <translation>Ton von Motor 2, soweit er hier zu hören ist, 0: nicht</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: agrees a bell test with the guard</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: vereinbart mit dem Schaffner eine Klingelprobe</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: asks for a second person at the rear</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: bittet um eine zweite Person am hinteren Ende</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: asks the second person for the reading in the rear cab</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: fragt die zweite Person nach der Ablesung im hinteren Führerstand</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: asks the second person to open the guard&apos;s valve</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: bittet die zweite Person, das Schaffnerventil zu öffnen</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: asks the second person to shut the guard&apos;s valve</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: bittet die zweite Person, das Schaffnerventil zu schließen</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: asks the second person whether the blocks are on, each side</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: fragt die zweite Person, ob die Klötze anliegen, auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: asks the shed whether a jumper may be put home</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: fragt die Werkstatt, ob ein Steuerkabel wieder eingesteckt werden darf</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: asks the signaller whether the unit may go on restricted</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: fragt den Fahrdienstleiter, ob der Zug beschränkt weiterfahren darf</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: asks whether the line may be walked and the unit approached</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: fragt, ob das Gleis betreten und der Zug aufgesucht werden darf</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: asks who is working on the unit, and whether it may be touched</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: fragt, wer am Zug arbeitet und ob er berührt werden darf</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: asks why an isolating switch stands at off</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: fragt, warum ein Trennschalter auf Aus steht</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: calls fire, people away, help</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: ruft Feuer, alle weg, Hilfe</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: calls out that an engine will start: stand clear</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: ruft, dass ein Motor anläuft: zurücktreten</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: counts the scotches</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: zählt die Hemmschuhe</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: hands handles, keys and the unit over by name</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: übergibt Griffe, Schlüssel und Zug mit Namen</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: lets the second person go</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: entlässt die zweite Person</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: looks along both sides of the unit</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: sieht an beiden Seiten des Zuges entlang</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: looks at the signal and the road ahead</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: sieht nach Signal und Fahrweg</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: looks back along the train</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: sieht am Zug zurück</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: looks both ways before stepping on the line</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: sieht nach beiden Seiten, bevor das Gleis betreten wird</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: says that the unit does not go</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: sagt, dass der Zug nicht fährt</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: stands clear of the moving parts</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: tritt von den bewegten Teilen zurück</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: tells the guard what is the matter</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: sagt dem Schaffner, was los ist</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: tells the shed of a defect by word</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: sagt der Werkstatt einen Mangel mündlich</translation>
+    </message>
+    <message>
+        <source>number of the answer got (reply table), 0 none since last said: tells the signaller what is the matter</source>
+        <translation>Nummer der erhaltenen Antwort (Tabelle), 0 keine, seit zuletzt: sagt dem Fahrdienstleiter, was los ist</translation>
+    </message>
+    <message>
+        <source>number of the place (place table, from 1); 0 on the way</source>
+        <translation>Nummer des Platzes (Tabelle, ab 1); 0 unterwegs</translation>
+    </message>
+    <message>
+        <source>number readable on the display at end 1, 0 none</source>
+        <translation>an der Zielanzeige von Ende 1 lesbare Nummer, 0 keine</translation>
+    </message>
+    <message>
+        <source>number readable on the display at end 2, 0 none</source>
+        <translation>an der Zielanzeige von Ende 2 lesbare Nummer, 0 keine</translation>
+    </message>
+    <message>
+        <source>opening of a tripped safety device, 0..1</source>
+        <translation>Öffnung eines ausgelösten Totmanns, 0..1</translation>
+    </message>
+    <message>
+        <source>pinion of the starter of engine 1 heard in the ring: it turns the engine, or howls with it</source>
+        <translation>Ritzel des Anlassers von Motor 1 im Kranz zu hören: es dreht den Motor oder heult mit ihm</translation>
+    </message>
+    <message>
+        <source>pinion of the starter of engine 2 heard in the ring: it turns the engine, or howls with it</source>
+        <translation>Ritzel des Anlassers von Motor 2 im Kranz zu hören: es dreht den Motor oder heult mit ihm</translation>
+    </message>
+    <message>
+        <source>rattle of dog teeth passing each other, drive 1</source>
+        <translation>Rattern aneinander vorbeilaufender Klauenzähne, Antrieb 1</translation>
+    </message>
+    <message>
+        <source>rattle of dog teeth passing each other, drive 2</source>
+        <translation>Rattern aneinander vorbeilaufender Klauenzähne, Antrieb 2</translation>
+    </message>
+    <message>
+        <source>relays click, heard here</source>
+        <translation>Relais klicken, hier zu hören</translation>
+    </message>
+    <message>
+        <source>rest before the last attempt; 9999 before the first</source>
+        <translation>Pause vor dem letzten Versuch; 9999 vor dem ersten</translation>
+    </message>
+    <message>
+        <source>signal ahead of cab 1: 1 clear, 0 danger, -1 none in sight</source>
+        <translation>Signal vor Führerstand 1: 1 frei, 0 Halt, -1 keines in Sicht</translation>
+    </message>
+    <message>
+        <source>signal ahead of cab 2: 1 clear, 0 danger, -1 none in sight</source>
+        <translation>Signal vor Führerstand 2: 1 frei, 0 Halt, -1 keines in Sicht</translation>
+    </message>
+    <message>
+        <source>signals passed at danger by the end that leads; a signal goes back to danger behind it</source>
+        <translation>vom führenden Ende überfahrene Haltsignale; ein Signal fällt dahinter auf Halt</translation>
+    </message>
+    <message>
+        <source>smell of hot lining at side 1, 0..1</source>
+        <translation>Geruch heißen Belags auf Seite 1, 0..1</translation>
+    </message>
+    <message>
+        <source>smell of hot lining at side 2, 0..1</source>
+        <translation>Geruch heißen Belags auf Seite 2, 0..1</translation>
+    </message>
+    <message>
+        <source>smell of hot lining here, 0..1</source>
+        <translation>Geruch heißen Belags hier, 0..1</translation>
+    </message>
+    <message>
+        <source>smell of unburnt fuel here, 0..1</source>
+        <translation>Geruch unverbrannten Kraftstoffs hier, 0..1</translation>
+    </message>
+    <message>
+        <source>speed of the unit, positive: car 1 leads</source>
+        <translation>Geschwindigkeit des Zuges, positiv: Wagen 1 voran</translation>
+    </message>
+    <message>
+        <source>speedometer, cab 1</source>
+        <translation>Geschwindigkeitsmesser, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>speedometer, cab 2</source>
+        <translation>Geschwindigkeitsmesser, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>tachometer of engine 1, cab 1</source>
+        <translation>Drehzahlmesser von Motor 1, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>tachometer of engine 1, cab 2</source>
+        <translation>Drehzahlmesser von Motor 1, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>tachometer of engine 2, cab 1</source>
+        <translation>Drehzahlmesser von Motor 2, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>tachometer of engine 2, cab 2</source>
+        <translation>Drehzahlmesser von Motor 2, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>the trainee is at engine 1, from side 1</source>
+        <translation>der Lernende ist an Motor 1, von Seite 1</translation>
+    </message>
+    <message>
+        <source>the trainee is at engine 2, from side 2</source>
+        <translation>der Lernende ist an Motor 2, von Seite 2</translation>
+    </message>
+    <message>
+        <source>the trainee is on the ground along car 1, on side 1 (the cess)</source>
+        <translation>der Lernende ist am Boden neben Wagen 1, auf Seite 1 (Randweg)</translation>
+    </message>
+    <message>
+        <source>the trainee is on the ground along car 1, on side 2 (towards the other line)</source>
+        <translation>der Lernende ist am Boden neben Wagen 1, auf Seite 2 (zum Nachbargleis)</translation>
+    </message>
+    <message>
+        <source>the trainee is on the ground along car 2, on side 1</source>
+        <translation>der Lernende ist am Boden neben Wagen 2, auf Seite 1</translation>
+    </message>
+    <message>
+        <source>the trainee is on the ground along car 2, on side 2</source>
+        <translation>der Lernende ist am Boden neben Wagen 2, auf Seite 2</translation>
+    </message>
+    <message>
+        <source>the trainee is on the ground before end 1, the end of cab 1</source>
+        <translation>der Lernende ist am Boden vor Ende 1, dem Ende von Führerstand 1</translation>
+    </message>
+    <message>
+        <source>the trainee is on the ground before end 2, the end of cab 2</source>
+        <translation>der Lernende ist am Boden vor Ende 2, dem Ende von Führerstand 2</translation>
+    </message>
+    <message>
+        <source>the trainee is the walkway&apos;s end by the line, before the unit is reached</source>
+        <translation>der Lernende ist am Ende des Randwegs am Gleis, bevor der Zug erreicht ist</translation>
+    </message>
+    <message>
+        <source>the unit is seen to move against the ground: from 0.5 mph</source>
+        <translation>der Zug bewegt sich sichtbar gegen den Boden: ab 0,5 mph</translation>
+    </message>
+    <message>
+        <source>throttle opening at the engine, 0..1</source>
+        <translation>Öffnung des Fahrschalters am Motor, 0..1</translation>
+    </message>
+    <message>
+        <source>time since it was complete; 9999: never</source>
+        <translation>Zeit, seit es vollständig war; 9999: nie</translation>
+    </message>
+    <message>
+        <source>time since that was told; 9999: never</source>
+        <translation>Zeit, seit das gesagt wurde; 9999: nie</translation>
+    </message>
+    <message>
+        <source>time since the last warning by horn or call; 9999: never</source>
+        <translation>Zeit seit der letzten Warnung mit Horn oder Ruf; 9999: nie</translation>
+    </message>
+    <message>
+        <source>times a board, flag or lamp hung on the unit while it moved</source>
+        <translation>wie oft eine Tafel, Flagge oder Lampe am Zug hing, während er fuhr</translation>
+    </message>
+    <message>
+        <source>times the trainee was between or under with no handbrake on, an engine turning or the unit moving</source>
+        <translation>wie oft der Lernende dazwischen oder darunter war ohne angezogene Handbremse, bei drehendem Motor oder fahrendem Zug</translation>
+    </message>
+    <message>
+        <source>timing volume of the safety device, cab 1</source>
+        <translation>Zeitvolumen des Totmanns, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>timing volume of the safety device, cab 2</source>
+        <translation>Zeitvolumen des Totmanns, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>vacuum gauge, release pipe needle, cab 1</source>
+        <translation>Vakuumuhr, Zeiger der Löseleitung, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>vacuum gauge, release pipe needle, cab 2</source>
+        <translation>Vakuumuhr, Zeiger der Löseleitung, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>vacuum gauge, train pipe needle, cab 1</source>
+        <translation>Vakuumuhr, Zeiger der Zugleitung, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>vacuum gauge, train pipe needle, cab 2</source>
+        <translation>Vakuumuhr, Zeiger der Zugleitung, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>what it shows: 0 good, n the nth condition of its list, -1 nothing to be made out</source>
+        <translation>was es zeigt: 0 gut, n der n-te Zustand seiner Liste, -1 nichts zu erkennen</translation>
+    </message>
+    <message>
+        <source>white smoke of engine 1, 0..1</source>
+        <translation>weißer Rauch von Motor 1, 0..1</translation>
+    </message>
+    <message>
+        <source>white smoke of engine 2, 0..1</source>
+        <translation>weißer Rauch von Motor 2, 0..1</translation>
+    </message>
+</context>
+<context>
+    <name>Spot</name>
+    <message>
+        <source>Coupling and freewheel %1</source>
+        <translation>Kupplung und Freilauf %1</translation>
+    </message>
+    <message>
+        <source>Gearbox %1</source>
+        <translation>Getriebe %1</translation>
+    </message>
+    <message>
+        <source>Engine %1</source>
+        <translation>Motor %1</translation>
+    </message>
+    <message>
+        <source>Compressor %1</source>
+        <translation>Kompressor %1</translation>
+    </message>
+    <message>
+        <source>Exhauster %1</source>
+        <translation>Luftsauger %1</translation>
+    </message>
+    <message>
+        <source>Generator %1</source>
+        <translation>Lichtmaschine %1</translation>
+    </message>
+    <message>
+        <source>Fuel of engine %1</source>
+        <translation>Kraftstoff von Motor %1</translation>
+    </message>
+    <message>
+        <source>Throttle motor %1</source>
+        <translation>Stellmotor %1</translation>
+    </message>
+    <message>
+        <source>Starter %1</source>
+        <translation>Anlasser %1</translation>
+    </message>
+    <message>
+        <source>Panel of engine %1</source>
+        <translation>Tafel von Motor %1</translation>
+    </message>
+    <message>
+        <source>Cooling of engine %1</source>
+        <translation>Kühlung von Motor %1</translation>
+    </message>
+    <message>
+        <source>Brake cylinder %1</source>
+        <translation>Bremszylinder %1</translation>
+    </message>
+    <message>
+        <source>Doors, side %1</source>
+        <translation>Türen, Seite %1</translation>
+    </message>
+    <message>
+        <source>Beside car 1, side %1</source>
+        <translation>Neben Wagen 1, Seite %1</translation>
+    </message>
+    <message>
+        <source>Gauges of cab %1</source>
+        <translation>Uhren von Führerstand %1</translation>
+    </message>
+    <message>
+        <source>Lamps of cab %1</source>
+        <translation>Lampen von Führerstand %1</translation>
+    </message>
+    <message>
+        <source>Controls of cab %1</source>
+        <translation>Hebel von Führerstand %1</translation>
+    </message>
+    <message>
+        <source>Brake valves of cab %1</source>
+        <translation>Bremsventile von Führerstand %1</translation>
+    </message>
+    <message>
+        <source>Safety device of cab %1</source>
+        <translation>Totmann von Führerstand %1</translation>
+    </message>
+    <message>
+        <source>Equipment of cab %1</source>
+        <translation>Ausrüstung von Führerstand %1</translation>
+    </message>
+    <message>
+        <source>Handbrake of car %1</source>
+        <translation>Handbremse von Wagen %1</translation>
+    </message>
+    <message>
+        <source>End %1</source>
+        <translation>Ende %1</translation>
+    </message>
+    <message>
+        <source>Final drive %1</source>
+        <translation>Achsgetriebe %1</translation>
+    </message>
+    <message>
+        <source>Main reservoir</source>
+        <translation>Hauptbehälter</translation>
+    </message>
+    <message>
+        <source>Control reservoir</source>
+        <translation>Steuerbehälter</translation>
+    </message>
+    <message>
+        <source>Train pipe</source>
+        <translation>Zugleitung</translation>
+    </message>
+    <message>
+        <source>Electric cupboard</source>
+        <translation>Schaltschrank</translation>
+    </message>
+    <message>
+        <source>Horn valve</source>
+        <translation>Hornventil</translation>
+    </message>
+    <message>
+        <source>Hoses between the cars</source>
+        <translation>Schläuche zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>Jumper between the cars</source>
+        <translation>Steuerkabel zwischen den Wagen</translation>
+    </message>
+    <message>
+        <source>Battery</source>
+        <translation>Batterie</translation>
+    </message>
+    <message>
+        <source>Release reservoir</source>
+        <translation>Lösebehälter</translation>
+    </message>
+    <message>
+        <source>Passenger alarm</source>
+        <translation>Notbremse</translation>
+    </message>
+    <message>
+        <source>Blocks and tyres</source>
+        <translation>Klötze und Reifen</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <translation>%1 %2, %3</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>StripChart</name>
@@ -15875,6 +19597,165 @@
     </message>
 </context>
 <context>
+    <name>TruthView</name>
+    <message>
+        <source>stuck</source>
+        <translation>steht fest</translation>
+    </message>
+    <message>
+        <source>offset</source>
+        <translation>verstellt</translation>
+    </message>
+    <message>
+        <source>slow</source>
+        <translation>träge</translation>
+    </message>
+    <message>
+        <source>dead</source>
+        <translation>tot</translation>
+    </message>
+    <message>
+        <source>blown</source>
+        <translation>durchgebrannt</translation>
+    </message>
+    <message>
+        <source>always lit</source>
+        <translation>immer an</translation>
+    </message>
+    <message>
+        <source>cab 1</source>
+        <translation>Führerstand 1</translation>
+    </message>
+    <message>
+        <source>cab 2</source>
+        <translation>Führerstand 2</translation>
+    </message>
+    <message>
+        <source>on the spot</source>
+        <translation>am Ort</translation>
+    </message>
+    <message>
+        <source>lit</source>
+        <translation>an</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Vacuum</source>
+        <translation>Vakuum</translation>
+    </message>
+    <message>
+        <source>Engines</source>
+        <translation>Motoren</translation>
+    </message>
+    <message>
+        <source>Gearbox and drive</source>
+        <translation>Getriebe und Antrieb</translation>
+    </message>
+    <message>
+        <source>Brake</source>
+        <translation>Bremse</translation>
+    </message>
+    <message>
+        <source>Electrics</source>
+        <translation>Elektrik</translation>
+    </message>
+    <message>
+        <source>Cab</source>
+        <translation>Führerstand</translation>
+    </message>
+    <message>
+        <source>Train</source>
+        <translation>Zug</translation>
+    </message>
+    <message>
+        <source>%1 agrees now, but is %2</source>
+        <translation>%1 stimmt jetzt, ist aber %2</translation>
+    </message>
+    <message>
+        <source>%1 is %2</source>
+        <translation>%1 ist %2</translation>
+    </message>
+    <message>
+        <source>%1 reads %2 high</source>
+        <translation>%1 zeigt %2 zu viel</translation>
+    </message>
+    <message>
+        <source>%1 reads %2 low</source>
+        <translation>%1 zeigt %2 zu wenig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Vacuum in the train pipe, guard&apos;s gauges</source>
+        <translation>Vakuum in der Zugleitung, Schaffneruhren</translation>
+    </message>
+    <message>
+        <source>Fuel in the tank, engine 1</source>
+        <translation>Kraftstoff im Tank, Motor 1</translation>
+    </message>
+    <message>
+        <source>Fuel in the tank, engine 2</source>
+        <translation>Kraftstoff im Tank, Motor 2</translation>
+    </message>
+    <message>
+        <source>Lamp of engine 1, cab 1</source>
+        <translation>Lampe von Motor 1, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>Lamp of engine 1, cab 2</source>
+        <translation>Lampe von Motor 1, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>Lamp of engine 2, cab 1</source>
+        <translation>Lampe von Motor 2, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>Lamp of engine 2, cab 2</source>
+        <translation>Lampe von Motor 2, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>Air lamp, cab 1</source>
+        <translation>Luftlampe, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>Air lamp, cab 2</source>
+        <translation>Luftlampe, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>Lamp of the safety device, cab 1</source>
+        <translation>Lampe des Totmanns, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>Lamp of the safety device, cab 2</source>
+        <translation>Lampe des Totmanns, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>Charge lamp, cab 1</source>
+        <translation>Ladelampe, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>Charge lamp, cab 2</source>
+        <translation>Ladelampe, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>Fire lamp, cab 1</source>
+        <translation>Brandlampe, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>Fire lamp, cab 2</source>
+        <translation>Brandlampe, Führerstand 2</translation>
+    </message>
+</context>
+<context>
     <name>Verb</name>
     <message>
         <source>%1: %2</source>
@@ -15943,6 +19824,403 @@
     <message>
         <source>take</source>
         <translation>nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>VerdictView</name>
+    <message>
+        <source>margin %1</source>
+        <translation>Spielraum %1</translation>
+    </message>
+    <message>
+        <source>missed by %1</source>
+        <translation>verfehlt um %1</translation>
+    </message>
+    <message>
+        <source>broken, inside the tolerance</source>
+        <translation>gebrochen, innerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>kept, inside the tolerance</source>
+        <translation>eingehalten, innerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <translation>gebrochen</translation>
+    </message>
+    <message>
+        <source>kept, %1 times</source>
+        <translation>eingehalten, %1-mal</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>eingehalten</translation>
+    </message>
+    <message>
+        <source>Critical: each fails the run</source>
+        <translation>Kritisch: jede lässt die Fahrt durchfallen</translation>
+    </message>
+    <message>
+        <source>As they fell, the latest first</source>
+        <translation>Wie sie fielen, die letzte zuerst</translation>
+    </message>
+    <message>
+        <source>Has to end: %1</source>
+        <translation>Muss enden: %1</translation>
+    </message>
+    <message>
+        <source>Has to come: %1</source>
+        <translation>Muss kommen: %1</translation>
+    </message>
+    <message>
+        <source>Has to be kept: %1</source>
+        <translation>Muss bleiben: %1</translation>
+    </message>
+    <message>
+        <source>Has to be kept until %1: %2</source>
+        <translation>Muss bleiben bis %1: %2</translation>
+    </message>
+    <message>
+        <source>Missing before %1: %2</source>
+        <translation>Fehlt vor %1: %2</translation>
+    </message>
+    <message>
+        <source>Must not come: %1</source>
+        <translation>Darf nicht kommen: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is missing for %1</source>
+        <translation>Nichts fehlt für %1</translation>
+    </message>
+    <message>
+        <source>Nothing is asked until %1</source>
+        <translation>Nichts verlangt bis %1</translation>
+    </message>
+    <message>
+        <source>breached now</source>
+        <translation>jetzt verletzt</translation>
+    </message>
+    <message>
+        <source>waits</source>
+        <translation>wartet</translation>
+    </message>
+    <message>
+        <source>to be kept</source>
+        <translation>einzuhalten</translation>
+    </message>
+    <message>
+        <source>would break</source>
+        <translation>würde brechen</translation>
+    </message>
+    <message>
+        <source>to be avoided</source>
+        <translation>zu vermeiden</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>bereit</translation>
+    </message>
+    <message>
+        <source>rests</source>
+        <translation>ruht</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>überfällig</translation>
+    </message>
+    <message>
+        <source>in %1 s</source>
+        <translation>in %1 s</translation>
+    </message>
+    <message>
+        <source>in %1 min</source>
+        <translation>in %1 min</translation>
+    </message>
+</context>
+<context>
+    <name>Weather</name>
+    <message>
+        <source>clear</source>
+        <translation>klar</translation>
+    </message>
+    <message>
+        <source>overcast</source>
+        <translation>bedeckt</translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation>Regen</translation>
+    </message>
+    <message>
+        <source>snow</source>
+        <translation>Schnee</translation>
+    </message>
+    <message>
+        <source>frost</source>
+        <translation>Frost</translation>
+    </message>
+    <message>
+        <source>fog</source>
+        <translation>Nebel</translation>
+    </message>
+    <message>
+        <source>wind</source>
+        <translation>Wind</translation>
+    </message>
+    <message>
+        <source>hot</source>
+        <translation>heiß</translation>
+    </message>
+</context>
+<context>
+    <name>WritingPages</name>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>Vehicle</source>
+        <translation>Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Route</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <source>How it is taken</source>
+        <translation>Wie sie gefahren wird</translation>
+    </message>
+    <message>
+        <source>Time allowed</source>
+        <translation>Erlaubte Zeit</translation>
+    </message>
+    <message>
+        <source>as 20 min; none if left empty</source>
+        <translation>etwa 20 min; leer: keine</translation>
+    </message>
+    <message>
+        <source>Seed of what is drawn</source>
+        <translation>Startzahl der Auslosung</translation>
+    </message>
+    <message>
+        <source>The trainee stands</source>
+        <translation>Der Lernende steht</translation>
+    </message>
+    <message>
+        <source>The unit stands at</source>
+        <translation>Der Zug steht in</translation>
+    </message>
+    <message>
+        <source>or at metre</source>
+        <translation>oder bei Meter</translation>
+    </message>
+    <message>
+        <source>It moves with</source>
+        <translation>Er fährt mit</translation>
+    </message>
+    <message>
+        <source>Teeth of the dogs</source>
+        <translation>Zähne der Klauen</translation>
+    </message>
+    <message>
+        <source>as said by angle</source>
+        <translation>wie der Winkel sagt</translation>
+    </message>
+    <message>
+        <source>drawn by the seed</source>
+        <translation>ausgelost</translation>
+    </message>
+    <message>
+        <source>There is a guard</source>
+        <translation>Es gibt einen Schaffner</translation>
+    </message>
+    <message>
+        <source>Somebody comes when asked</source>
+        <translation>Jemand kommt, wenn er gerufen wird</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Wetter</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Rail</source>
+        <translation>Schiene</translation>
+    </message>
+    <message>
+        <source>It is dark</source>
+        <translation>Es ist dunkel</translation>
+    </message>
+    <message>
+        <source>It has stood</source>
+        <translation>Er hat gestanden</translation>
+    </message>
+    <message>
+        <source>Air, vacuum, heat and battery are what so many hours have left, unless the start says otherwise.</source>
+        <translation>Luft, Vakuum, Wärme und Batterie sind, was so viele Stunden übrig lassen, wenn der Start nichts anderes sagt.</translation>
+    </message>
+    <message>
+        <source>Controls out of their usual place</source>
+        <translation>Hebel, die anders stehen als sonst</translation>
+    </message>
+    <message>
+        <source>Loose things</source>
+        <translation>Lose Dinge</translation>
+    </message>
+    <message>
+        <source>Numbers of the machine at the start</source>
+        <translation>Zahlen der Maschine beim Start</translation>
+    </message>
+    <message>
+        <source>Numbers of the vehicle, for this scenario only</source>
+        <translation>Zahlen des Fahrzeugs, nur für diese Übung</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>What it is for</source>
+        <translation>Wozu sie dient</translation>
+    </message>
+    <message>
+        <source>for instructor and sheet</source>
+        <translation>für Ausbilder und Bogen</translation>
+    </message>
+    <message>
+        <source>What the trainee is told</source>
+        <translation>Was dem Lernenden gesagt wird</translation>
+    </message>
+    <message>
+        <source>What it teaches, a line each</source>
+        <translation>Was sie lehrt, je eine Zeile</translation>
+    </message>
+    <message>
+        <source>How hard, 1 to 5</source>
+        <translation>Wie schwer, 1 bis 5</translation>
+    </message>
+    <message>
+        <source>when %1</source>
+        <translation>wenn %1</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>bei %1</translation>
+    </message>
+    <message>
+        <source>from the start</source>
+        <translation>von Anfang an</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>Bei</translation>
+    </message>
+    <message>
+        <source>as 3 min; from the start if nothing is said</source>
+        <translation>etwa 3 min; von Anfang an, wenn nichts gesagt ist</translation>
+    </message>
+    <message>
+        <source>or when</source>
+        <translation>oder wenn</translation>
+    </message>
+    <message>
+        <source>a condition, as cab1.air &gt;= 75 psi</source>
+        <translation>eine Bedingung, etwa cab1.air &gt;= 75 psi</translation>
+    </message>
+    <message>
+        <source>and so long after</source>
+        <translation>und so lange danach</translation>
+    </message>
+    <message>
+        <source>as 5 s</source>
+        <translation>etwa 5 s</translation>
+    </message>
+    <message>
+        <source>What the trainee has to find</source>
+        <translation>Was der Lernende finden muss</translation>
+    </message>
+    <message>
+        <source>Hide a gauge&apos;s fault</source>
+        <translation>Den Fehler einer Uhr verstecken</translation>
+    </message>
+    <message>
+        <source>Hide a defect</source>
+        <translation>Einen Mangel verstecken</translation>
+    </message>
+    <message>
+        <source>Thing</source>
+        <translation>Ding</translation>
+    </message>
+    <message>
+        <source>or gauge or lamp</source>
+        <translation>oder Uhr oder Lampe</translation>
+    </message>
+    <message>
+        <source>What is wrong with it</source>
+        <translation>Was damit nicht stimmt</translation>
+    </message>
+    <message>
+        <source>What guard, signaller and the world do</source>
+        <translation>Was Schaffner, Fahrdienstleiter und die Welt tun</translation>
+    </message>
+    <message>
+        <source>Let something happen</source>
+        <translation>Etwas geschehen lassen</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>the guard</source>
+        <translation>der Schaffner</translation>
+    </message>
+    <message>
+        <source>the signaller</source>
+        <translation>der Fahrdienstleiter</translation>
+    </message>
+    <message>
+        <source>the instructor</source>
+        <translation>der Ausbilder</translation>
+    </message>
+    <message>
+        <source>it happens by itself</source>
+        <translation>es geschieht von selbst</translation>
+    </message>
+    <message>
+        <source>Does, a line each</source>
+        <translation>Tut, je eine Zeile</translation>
+    </message>
+    <message>
+        <source>Pass mark</source>
+        <translation>Zum Bestehen nötig</translation>
+    </message>
+    <message>
+        <source>It is done when</source>
+        <translation>Geschafft ist sie, wenn</translation>
+    </message>
+    <message>
+        <source>a condition over what is shown and done</source>
+        <translation>eine Bedingung über Gezeigtes und Getanes</translation>
+    </message>
+    <message>
+        <source>in plain words</source>
+        <translation>in einfachen Worten</translation>
+    </message>
+    <message>
+        <source>Headings of the sheet, a line each</source>
+        <translation>Überschriften des Bogens, je eine Zeile</translation>
+    </message>
+    <message>
+        <source>Guides, a line each</source>
+        <translation>Anleitungen, je eine Zeile</translation>
+    </message>
+    <message>
+        <source>without these steps</source>
+        <translation>ohne diese Schritte</translation>
     </message>
 </context>
 <context>
@@ -16311,6 +20589,22 @@
         <source>Turn round</source>
         <translation>Umdrehen</translation>
     </message>
+    <message>
+        <source>low</source>
+        <translation>tief</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source>bell</source>
+        <translation>Klingel</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Probe</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::cab::CabRoundPlate</name>
@@ -16367,6 +20661,10 @@
     <message>
         <source>. Right click: a hand stays on it</source>
         <translation>. Rechtsklick: eine Hand bleibt daran</translation>
+    </message>
+    <message>
+        <source>%1. Right button: a hand stays on it</source>
+        <translation>%1. Rechte Taste: eine Hand bleibt darauf</translation>
     </message>
 </context>
 <context>
@@ -16650,8 +20948,31 @@
         <translation>, wird angesehen</translation>
     </message>
     <message>
-        <source>Enter looks at it; then G good, D defect, U not sure</source>
-        <translation>Enter sieht es an; dann G gut, D Mangel, U unsicher</translation>
+        <source>Enter looks at it; then G good, D defect, U not sure; after D the class: C critical, S serious, T technical</source>
+        <translation>Enter sieht hin; dann G gut, D Mangel, U nicht sicher; nach D die Klasse: C kritisch, S ernst, T technisch</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::cab::JudgeRow</name>
+    <message>
+        <source>Good</source>
+        <translation>Gut</translation>
+    </message>
+    <message>
+        <source>Defect</source>
+        <translation>Mangel</translation>
+    </message>
+    <message>
+        <source>Not sure</source>
+        <translation>Nicht sicher</translation>
+    </message>
+    <message>
+        <source>Judges what is being looked at</source>
+        <translation>Beurteilt, was gerade angesehen wird</translation>
+    </message>
+    <message>
+        <source>How grave the defect is. Key: %1</source>
+        <translation>Wie schwer der Mangel wiegt. Taste: %1</translation>
     </message>
 </context>
 <context>
@@ -16756,6 +21077,14 @@
     <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>How grave?</source>
+        <translation>Wie schwer?</translation>
     </message>
 </context>
 <context>
@@ -16965,22 +21294,6 @@
         <translation>%1: „%2“</translation>
     </message>
     <message>
-        <source>Good</source>
-        <translation>Gut</translation>
-    </message>
-    <message>
-        <source>Defect</source>
-        <translation>Mangel</translation>
-    </message>
-    <message>
-        <source>Not sure</source>
-        <translation>Unsicher</translation>
-    </message>
-    <message>
-        <source>Judges what is being looked at</source>
-        <translation>Beurteilt, was angesehen wird</translation>
-    </message>
-    <message>
         <source>Book</source>
         <translation>Buch</translation>
     </message>
@@ -17027,6 +21340,10 @@
     <message>
         <source>Pass time</source>
         <translation>Abwarten</translation>
+    </message>
+    <message>
+        <source>Held while you press; the right button leaves a hand on it</source>
+        <translation>Gehalten, solange Sie drücken; mit der rechten Taste bleibt eine Hand darauf</translation>
     </message>
 </context>
 <context>
@@ -17132,6 +21449,10 @@
         <source>Run</source>
         <translation>Fahrt</translation>
     </message>
+    <message>
+        <source>time runs %1 times</source>
+        <translation>die Zeit läuft %1-fach</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::cab::TurnPart</name>
@@ -17150,6 +21471,14 @@
         <source>Why is it dark?</source>
         <translation>Warum ist sie dunkel?</translation>
     </message>
+    <message>
+        <source>%1: what is missing?</source>
+        <translation>%1: was fehlt?</translation>
+    </message>
+    <message>
+        <source>%1: nothing is missing</source>
+        <translation>%1: nichts fehlt</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::cab::WordButton</name>
@@ -17160,6 +21489,1288 @@
     <message>
         <source>. Key: %1</source>
         <translation>. Taste: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::ControlBar</name>
+    <message>
+        <source>Freeze</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Set mark</source>
+        <translation>Marke setzen</translation>
+    </message>
+    <message>
+        <source>Go back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>I stepped in</source>
+        <translation>Ich griff ein</translation>
+    </message>
+    <message>
+        <source>Ctrl+Space</source>
+        <translation>Strg+Leertaste</translation>
+    </message>
+    <message>
+        <source>Stops the time of the run, or lets it go on</source>
+        <translation>Hält die Zeit der Fahrt an oder lässt sie weitergehen</translation>
+    </message>
+    <message>
+        <source>Name of the mark</source>
+        <translation>Name der Marke</translation>
+    </message>
+    <message>
+        <source>Name of a mark (F4)</source>
+        <translation>Name einer Marke (F4)</translation>
+    </message>
+    <message>
+        <source>Marks of this run</source>
+        <translation>Marken dieser Fahrt</translation>
+    </message>
+    <message>
+        <source>Remark at this second</source>
+        <translation>Bemerkung zu dieser Sekunde</translation>
+    </message>
+    <message>
+        <source>Remark at this second: F2, write, Enter</source>
+        <translation>Bemerkung zu dieser Sekunde: F2, schreiben, Enter</translation>
+    </message>
+    <message>
+        <source>Ends the unaided part of the run; what stands in the remark says why</source>
+        <translation>Beendet den unbegleiteten Teil der Fahrt; die Bemerkung sagt, warum</translation>
+    </message>
+    <message>
+        <source>Time runs %1 times</source>
+        <translation>Die Zeit läuft %1-fach</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>Marke %1</translation>
+    </message>
+    <message>
+        <source>without a word</source>
+        <translation>ohne ein Wort</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>no marks yet</source>
+        <translation>noch keine Marken</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::Desk</name>
+    <message>
+        <source>No run goes on.</source>
+        <translation>Keine Fahrt läuft.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::DeskWindow</name>
+    <message>
+        <source>ended</source>
+        <translation>beendet</translation>
+    </message>
+    <message>
+        <source>frozen</source>
+        <translation>angehalten</translation>
+    </message>
+    <message>
+        <source>Instructor&apos;s desk</source>
+        <translation>Pult des Ausbilders</translation>
+    </message>
+    <message>
+        <source>Cabwright: instructor&apos;s desk</source>
+        <translation>Cabwright: Pult des Ausbilders</translation>
+    </message>
+    <message>
+        <source>Time of the run</source>
+        <translation>Zeit der Fahrt</translation>
+    </message>
+    <message>
+        <source>Pages of the desk</source>
+        <translation>Seiten des Pults</translation>
+    </message>
+    <message>
+        <source>Faults</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Strips</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>True values</source>
+        <translation>Wahre Werte</translation>
+    </message>
+    <message>
+        <source>Trainee</source>
+        <translation>Lernender</translation>
+    </message>
+    <message>
+        <source>Verdicts</source>
+        <translation>Urteile</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>Situation</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
+        <source>Ctrl+%1</source>
+        <translation>Strg+%1</translation>
+    </message>
+    <message>
+        <source>no run goes on</source>
+        <translation>keine Fahrt läuft</translation>
+    </message>
+    <message>
+        <source>trainee %1</source>
+        <translation>Lernender %1</translation>
+    </message>
+    <message>
+        <source>aided since %1</source>
+        <translation>begleitet seit %1</translation>
+    </message>
+    <message>
+        <source>Refused: %1</source>
+        <translation>Abgelehnt: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::FaultForm</name>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Comes</source>
+        <translation>Kommt</translation>
+    </message>
+    <message>
+        <source>Grows in</source>
+        <translation>Wächst in</translation>
+    </message>
+    <message>
+        <source>Put in</source>
+        <translation>Einbauen</translation>
+    </message>
+    <message>
+        <source>Size of the fault</source>
+        <translation>Größe des Fehlers</translation>
+    </message>
+    <message>
+        <source>Seconds in which it grows</source>
+        <translation>Sekunden, in denen er wächst</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>at once</source>
+        <translation>sofort</translation>
+    </message>
+    <message>
+        <source>No fault is chosen</source>
+        <translation>Kein Fehler ist gewählt</translation>
+    </message>
+    <message>
+        <source>Press a spot of the unit, or search. What a fault does and what is right to do stands here before it is put in.</source>
+        <translation>Einen Punkt am Zug drücken oder suchen. Was ein Fehler tut und was dann richtig ist, steht hier, bevor er eingebaut wird.</translation>
+    </message>
+    <message>
+        <source>Shows as: %1</source>
+        <translation>Zeigt sich als: %1</translation>
+    </message>
+    <message>
+        <source>Right to do: %1</source>
+        <translation>Richtig ist dann: %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2, usually %3</source>
+        <translation>%1 bis %2, gewöhnlich %3</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::FaultMoment</name>
+    <message>
+        <source>When it comes</source>
+        <translation>Wann er kommt</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>After some seconds</source>
+        <translation>Nach einigen Sekunden</translation>
+    </message>
+    <message>
+        <source>When, in my own words</source>
+        <translation>Wenn, in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>Seconds until it comes</source>
+        <translation>Sekunden, bis er kommt</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Bedingung</translation>
+    </message>
+    <message>
+        <source>and then </source>
+        <translation>und dann </translation>
+    </message>
+    <message>
+        <source>A condition is missing.</source>
+        <translation>Eine Bedingung fehlt.</translation>
+    </message>
+    <message>
+        <source>At letter %1: %2</source>
+        <translation>Bei Zeichen %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::FaultPicker</name>
+    <message>
+        <source>Search all faults (F3)</source>
+        <translation>Alle Fehler durchsuchen (F3)</translation>
+    </message>
+    <message>
+        <source>Search all faults</source>
+        <translation>Alle Fehler durchsuchen</translation>
+    </message>
+    <message>
+        <source>Faults that can be put in</source>
+        <translation>Fehler, die eingebaut werden können</translation>
+    </message>
+    <message>
+        <source>Choose a spot of the unit</source>
+        <translation>Einen Punkt am Zug wählen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s) found</source>
+        <translation>
+            <numerusform>%n Fehler gefunden</numerusform>
+            <numerusform>%n Fehler gefunden</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::LiveStrips</name>
+    <message>
+        <source>Strips</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>Search: a word, a unit, true</source>
+        <translation>Suchen: ein Wort, eine Einheit, wahr</translation>
+    </message>
+    <message>
+        <source>Search the signals</source>
+        <translation>Die Größen durchsuchen</translation>
+    </message>
+    <message>
+        <source>Signals</source>
+        <translation>Größen</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <source>The strip stands while the run goes on. Key: Space.</source>
+        <translation>Der Streifen steht, während die Fahrt weitergeht. Taste: Leertaste.</translation>
+    </message>
+    <message>
+        <source>Chosen</source>
+        <translation>Gewählte</translation>
+    </message>
+    <message>
+        <source>Lists only what is on the strip.</source>
+        <translation>Führt nur auf, was auf dem Streifen ist.</translation>
+    </message>
+    <message>
+        <source>Twelve are on the strip: take one off first.</source>
+        <translation>Zwölf sind auf dem Streifen: erst eine herunternehmen.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::NamedValues</name>
+    <message>
+        <source>carried</source>
+        <translation>dabei</translation>
+    </message>
+    <message>
+        <source>in its place: %1</source>
+        <translation>an seinem Platz: %1</translation>
+    </message>
+    <message>
+        <source>lies: %1</source>
+        <translation>liegt: %1</translation>
+    </message>
+    <message>
+        <source>is nowhere</source>
+        <translation>ist nirgends</translation>
+    </message>
+    <message>
+        <source>Say it</source>
+        <translation>Sagen</translation>
+    </message>
+    <message>
+        <source>%1: find</source>
+        <translation>%1: suchen</translation>
+    </message>
+    <message>
+        <source>Find by name or words</source>
+        <translation>Nach Name oder Worten suchen</translation>
+    </message>
+    <message>
+        <source>%1: say it</source>
+        <translation>%1: sagen</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Weglassen</translation>
+    </message>
+    <message>
+        <source>Leave out %1</source>
+        <translation>%1 weglassen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::PeoplePage</name>
+    <message>
+        <source>Guard</source>
+        <translation>Schaffner</translation>
+    </message>
+    <message>
+        <source>Rings to the cab:</source>
+        <translation>Klingelt zum Führerstand:</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>auf</translation>
+    </message>
+    <message>
+        <source>shut</source>
+        <translation>zu</translation>
+    </message>
+    <message>
+        <source>Guard&apos;s valve, cab 1</source>
+        <translation>Schaffnerventil, Führerstand 1</translation>
+    </message>
+    <message>
+        <source>Guard&apos;s valve, cab 2</source>
+        <translation>Schaffnerventil, Führerstand 2</translation>
+    </message>
+    <message>
+        <source>Doors, side 1</source>
+        <translation>Türen, Seite 1</translation>
+    </message>
+    <message>
+        <source>Doors, side 2</source>
+        <translation>Türen, Seite 2</translation>
+    </message>
+    <message>
+        <source>Passenger alarm</source>
+        <translation>Notbremse</translation>
+    </message>
+    <message>
+        <source>pull</source>
+        <translation>ziehen</translation>
+    </message>
+    <message>
+        <source>put back</source>
+        <translation>zurückstellen</translation>
+    </message>
+    <message>
+        <source>Signaller</source>
+        <translation>Fahrdienstleiter</translation>
+    </message>
+    <message>
+        <source>Signals of the line:</source>
+        <translation>Signale der Strecke:</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>danger</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>Signal %1: %2</source>
+        <translation>Signal %1: %2</translation>
+    </message>
+    <message>
+        <source>People and flags at the unit</source>
+        <translation>Leute und Flaggen am Zug</translation>
+    </message>
+    <message>
+        <source>Where somebody is, or something hangs</source>
+        <translation>Wo jemand ist oder etwas hängt</translation>
+    </message>
+    <message>
+        <source>Who or what</source>
+        <translation>Wer oder was</translation>
+    </message>
+    <message>
+        <source>Put there</source>
+        <translation>Hinstellen</translation>
+    </message>
+    <message>
+        <source>Take away</source>
+        <translation>Wegnehmen</translation>
+    </message>
+    <message>
+        <source>There now:</source>
+        <translation>Jetzt da:</translation>
+    </message>
+    <message>
+        <source>Somebody moves a control</source>
+        <translation>Jemand bewegt einen Hebel</translation>
+    </message>
+    <message>
+        <source>Search for a control</source>
+        <translation>Einen Hebel suchen</translation>
+    </message>
+    <message>
+        <source>Search: drain, cab 2, cock ...</source>
+        <translation>Suchen: Ablass, Führerstand 2, Hahn ...</translation>
+    </message>
+    <message>
+        <source>Controls</source>
+        <translation>Hebel</translation>
+    </message>
+    <message>
+        <source>Where it is put</source>
+        <translation>Wohin er gestellt wird</translation>
+    </message>
+    <message>
+        <source>Put it there</source>
+        <translation>Hinstellen</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>at clear</source>
+        <translation>auf frei</translation>
+    </message>
+    <message>
+        <source>at danger</source>
+        <translation>auf Halt</translation>
+    </message>
+    <message>
+        <source>nobody, and nothing hangs on the unit</source>
+        <translation>niemand, und nichts hängt am Zug</translation>
+    </message>
+    <message>
+        <source>Stands at %1</source>
+        <translation>Steht auf %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::PersonView</name>
+    <message>
+        <source>%1 s ago</source>
+        <translation>vor %1 s</translation>
+    </message>
+    <message>
+        <source>%1 min ago</source>
+        <translation>vor %1 min</translation>
+    </message>
+    <message>
+        <source>No run goes on.</source>
+        <translation>Keine Fahrt läuft.</translation>
+    </message>
+    <message>
+        <source>Notebook and what was so</source>
+        <translation>Merkheft und was so war</translation>
+    </message>
+    <message>
+        <source>found %1, missed %2, false alarms %3</source>
+        <translation>gefunden %1, übersehen %2, Fehlalarme %3</translation>
+    </message>
+    <message>
+        <source>Defects not found yet</source>
+        <translation>Noch nicht gefundene Mängel</translation>
+    </message>
+    <message>
+        <source>A figure counts the defects at a place that are not found yet.</source>
+        <translation>Eine Zahl zählt die Mängel an einem Platz, die noch nicht gefunden sind.</translation>
+    </message>
+    <message>
+        <source>Left hand</source>
+        <translation>Linke Hand</translation>
+    </message>
+    <message>
+        <source>Right hand</source>
+        <translation>Rechte Hand</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Sieht an</translation>
+    </message>
+    <message>
+        <source>%1 of %2 s</source>
+        <translation>%1 von %2 s</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>gesehen</translation>
+    </message>
+    <message>
+        <source>Carries</source>
+        <translation>Trägt</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Heard</source>
+        <translation>Gehört</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Bell</source>
+        <translation>Klingel</translation>
+    </message>
+    <message>
+        <source>Sounds</source>
+        <translation>Geräusche</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>heil</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Thing</source>
+        <translation>Ding</translation>
+    </message>
+    <message>
+        <source>Judged</source>
+        <translation>Beurteilt</translation>
+    </message>
+    <message>
+        <source>What was so</source>
+        <translation>Was so war</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Notebook of the trainee</source>
+        <translation>Merkheft des Lernenden</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>What is so</source>
+        <translation>Was so ist</translation>
+    </message>
+    <message>
+        <source>The trainee</source>
+        <translation>Der Lernende</translation>
+    </message>
+    <message>
+        <source>Walking to %1, %2 s</source>
+        <translation>Geht zu %1, %2 s</translation>
+    </message>
+    <message>
+        <source>at nothing</source>
+        <translation>an nichts</translation>
+    </message>
+    <message>
+        <source>left hand: %1</source>
+        <translation>linke Hand: %1</translation>
+    </message>
+    <message>
+        <source>right hand: %1</source>
+        <translation>rechte Hand: %1</translation>
+    </message>
+    <message>
+        <source>looks %1</source>
+        <translation>sieht an: %1</translation>
+    </message>
+    <message>
+        <source>last heard: %1</source>
+        <translation>zuletzt gehört: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::PresentFaults</name>
+    <message>
+        <source>armed by the exercise</source>
+        <translation>von der Übung vorgesehen</translation>
+    </message>
+    <message>
+        <source>armed at %1</source>
+        <translation>vorgesehen bei %1</translation>
+    </message>
+    <message>
+        <source>growing since %1, %2 %</source>
+        <translation>wächst seit %1, %2 %</translation>
+    </message>
+    <message>
+        <source>there since %1</source>
+        <translation>da seit %1</translation>
+    </message>
+    <message>
+        <source>put right at %1</source>
+        <translation>behoben bei %1</translation>
+    </message>
+    <message>
+        <source>Faults of this run</source>
+        <translation>Fehler dieser Fahrt</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Beheben</translation>
+    </message>
+    <message>
+        <source>Put right: %1</source>
+        <translation>Beheben: %1</translation>
+    </message>
+    <message>
+        <source>No fault is in</source>
+        <translation>Kein Fehler ist eingebaut</translation>
+    </message>
+    <message>
+        <source>In this run: %1 in, %2 put right</source>
+        <translation>In dieser Fahrt: %1 eingebaut, %2 behoben</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::SituationPage</name>
+    <message>
+        <source> °C</source>
+        <translation> °C</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source> h</source>
+        <translation> h</translation>
+    </message>
+    <message>
+        <source>Hours it has stood</source>
+        <translation>Stunden, die er gestanden hat</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Startzahl</translation>
+    </message>
+    <message>
+        <source>in the dark</source>
+        <translation>im Dunkeln</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>How it is taken</source>
+        <translation>Wie sie gefahren wird</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Wetter</translation>
+    </message>
+    <message>
+        <source>Trainee</source>
+        <translation>Lernender</translation>
+    </message>
+    <message>
+        <source>may be empty</source>
+        <translation>kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Taken as</source>
+        <translation>Gefahren als</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Has stood</source>
+        <translation>Hat gestanden</translation>
+    </message>
+    <message>
+        <source>What begins</source>
+        <translation>Was beginnt</translation>
+    </message>
+    <message>
+        <source>This exercise says itself how the unit stands.</source>
+        <translation>Diese Übung sagt selbst, wie der Zug steht.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::SpotButton</name>
+    <message numerus="yes">
+        <source>%n fault(s) can be put in here</source>
+        <translation>
+            <numerusform>%n Fehler kann hier eingebaut werden</numerusform>
+            <numerusform>%n Fehler können hier eingebaut werden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>; %1: %2</source>
+        <translation>; %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::StripPane</name>
+    <message>
+        <source>Live strips</source>
+        <translation>Laufende Streifen</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>Bei %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Actions</source>
+        <translation>Handlungen</translation>
+    </message>
+    <message>
+        <source>Faults</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Verdicts</source>
+        <translation>Urteile</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Marken</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Choose what is to be shown from the list.</source>
+        <translation>In der Liste wählen, was gezeigt werden soll.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>held, %1 ago</source>
+        <translation>gehalten, vor %1</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::TruthModel</name>
+    <message>
+        <source>%1 shows %2</source>
+        <translation>%1 zeigt %2</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>True</source>
+        <translation>Wahr</translation>
+    </message>
+    <message>
+        <source>Cab 1</source>
+        <translation>Führerstand 1</translation>
+    </message>
+    <message>
+        <source>Cab 2</source>
+        <translation>Führerstand 2</translation>
+    </message>
+    <message>
+        <source>On the spot</source>
+        <translation>Am Ort</translation>
+    </message>
+    <message>
+        <source>Gauges that differ</source>
+        <translation>Uhren, die abweichen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::TruthView</name>
+    <message>
+        <source>True values</source>
+        <translation>Wahre Werte</translation>
+    </message>
+    <message>
+        <source>Search: a word, a unit</source>
+        <translation>Suchen: ein Wort, eine Einheit</translation>
+    </message>
+    <message>
+        <source>Search the values</source>
+        <translation>Die Werte durchsuchen</translation>
+    </message>
+    <message>
+        <source>True values and gauges</source>
+        <translation>Wahre Werte und Uhren</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Only what differs</source>
+        <translation>Nur Abweichungen</translation>
+    </message>
+    <message>
+        <source>All gauges and lamps show what is so.</source>
+        <translation>Alle Uhren und Lampen zeigen, was ist.</translation>
+    </message>
+    <message>
+        <source>All gauges and lamps agree; broken: %1.</source>
+        <translation>Alle Uhren und Lampen stimmen; defekt: %1.</translation>
+    </message>
+    <message>
+        <source>One row differs.</source>
+        <translation>Eine Zeile weicht ab.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows differ.</source>
+        <translation>
+            <numerusform>%n Zeile weicht ab.</numerusform>
+            <numerusform>%n Zeilen weichen ab.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::UnitView</name>
+    <message>
+        <source>armed</source>
+        <translation>vorgesehen</translation>
+    </message>
+    <message>
+        <source>growing</source>
+        <translation>wächst</translation>
+    </message>
+    <message>
+        <source>there</source>
+        <translation>da</translation>
+    </message>
+    <message>
+        <source>The unit, seen from above; cab 1 on the right, side 1 below</source>
+        <translation>Der Zug von oben; Führerstand 1 rechts, Seite 1 unten</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::VerdictView</name>
+    <message>
+        <source>Verdicts</source>
+        <translation>Urteile</translation>
+    </message>
+    <message>
+        <source>What would break next</source>
+        <translation>Was als Nächstes brechen würde</translation>
+    </message>
+    <message>
+        <source>%1 kept, %2 broken, of these critical %3; %4 open, %5 not yet</source>
+        <translation>%1 eingehalten, %2 gebrochen, davon kritisch %3; %4 offen, %5 noch nicht</translation>
+    </message>
+    <message>
+        <source>%1 kept</source>
+        <translation>%1 eingehalten</translation>
+    </message>
+    <message>
+        <source>%1 broken</source>
+        <translation>%1 gebrochen</translation>
+    </message>
+    <message>
+        <source>%1 open</source>
+        <translation>%1 offen</translation>
+    </message>
+    <message>
+        <source>critical: %1</source>
+        <translation>kritisch: %1</translation>
+    </message>
+    <message>
+        <source>not yet: %1</source>
+        <translation>noch nicht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::Writing</name>
+    <message>
+        <source>New scenario</source>
+        <translation>Neue Übung</translation>
+    </message>
+    <message>
+        <source>What is to be learnt</source>
+        <translation>Was zu lernen ist</translation>
+    </message>
+    <message>
+        <source>What the trainee is told</source>
+        <translation>Was dem Lernenden gesagt wird</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::WritingFaults</name>
+    <message>
+        <source>What goes wrong</source>
+        <translation>Was schiefgeht</translation>
+    </message>
+    <message>
+        <source>when %1</source>
+        <translation>wenn %1</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>bei %1</translation>
+    </message>
+    <message>
+        <source>from the start</source>
+        <translation>von Anfang an</translation>
+    </message>
+    <message>
+        <source>Find a fault of the catalogue</source>
+        <translation>Einen Fehler der Liste suchen</translation>
+    </message>
+    <message>
+        <source>Find a fault: leak, gearbox 2, belt ...</source>
+        <translation>Einen Fehler suchen: Leck, Getriebe 2, Riemen ...</translation>
+    </message>
+    <message>
+        <source>Faults of the catalogue; Enter puts one in</source>
+        <translation>Fehler der Liste; Enter baut einen ein</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>Bei</translation>
+    </message>
+    <message>
+        <source>as 3 min; from the start if nothing is said</source>
+        <translation>etwa 3 min; von Anfang an, wenn nichts gesagt ist</translation>
+    </message>
+    <message>
+        <source>or when</source>
+        <translation>oder wenn</translation>
+    </message>
+    <message>
+        <source>a condition, as cab1.air &gt;= 75 psi</source>
+        <translation>eine Bedingung, etwa cab1.air &gt;= 75 psi</translation>
+    </message>
+    <message>
+        <source>and so long after</source>
+        <translation>und so lange danach</translation>
+    </message>
+    <message>
+        <source>as 5 s</source>
+        <translation>etwa 5 s</translation>
+    </message>
+    <message>
+        <source>It grows for</source>
+        <translation>Er wächst in</translation>
+    </message>
+    <message>
+        <source>as 20 s</source>
+        <translation>etwa 20 s</translation>
+    </message>
+    <message>
+        <source>It goes again at</source>
+        <translation>Er geht wieder bei</translation>
+    </message>
+    <message>
+        <source>as 10 min</source>
+        <translation>etwa 10 min</translation>
+    </message>
+    <message>
+        <source>a condition</source>
+        <translation>eine Bedingung</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::WritingForm</name>
+    <message>
+        <source>%1: say it</source>
+        <translation>%1: sagen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::WritingList</name>
+    <message>
+        <source>Take out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Hinauf</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Hinunter</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::WritingRules</name>
+    <message>
+        <source>Find a rule</source>
+        <translation>Eine Regel suchen</translation>
+    </message>
+    <message>
+        <source>Find a rule by its words</source>
+        <translation>Eine Regel nach ihren Worten suchen</translation>
+    </message>
+    <message>
+        <source>Rules of this exercise&apos;s own, kept as they are: %1</source>
+        <translation>Eigene Regeln dieser Übung, unverändert behalten: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::WritingText</name>
+    <message>
+        <source>The file as it would be saved</source>
+        <translation>Die Datei, wie sie gespeichert würde</translation>
+    </message>
+    <message>
+        <source>What is wrong, with line and column</source>
+        <translation>Was nicht stimmt, mit Zeile und Spalte</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desk::WritingView</name>
+    <message>
+        <source>Write a scenario</source>
+        <translation>Eine Übung schreiben</translation>
+    </message>
+    <message>
+        <source>&amp;New</source>
+        <translation>&amp;Neu</translation>
+    </message>
+    <message>
+        <source>&amp;Open...</source>
+        <translation>Ö&amp;ffnen...</translation>
+    </message>
+    <message>
+        <source>Take the present &amp;moment</source>
+        <translation>Den &amp;Augenblick nehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>There is nothing to take back.</source>
+        <translation>Es gibt nichts zurückzunehmen.</translation>
+    </message>
+    <message>
+        <source>&amp;Check</source>
+        <translation>&amp;Prüfen</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;as...</source>
+        <translation>Speichern &amp;als...</translation>
+    </message>
+    <message>
+        <source>&amp;Try it at once</source>
+        <translation>Gleich &amp;versuchen</translation>
+    </message>
+    <message>
+        <source>Your own scenarios</source>
+        <translation>Ihre eigenen Übungen</translation>
+    </message>
+    <message>
+        <source>Do it</source>
+        <translation>Tun</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Sections</source>
+        <translation>Abschnitte</translation>
+    </message>
+    <message>
+        <source>Situation</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
+        <source>Conditions</source>
+        <translation>Bedingungen</translation>
+    </message>
+    <message>
+        <source>Controls and things</source>
+        <translation>Hebel und Dinge</translation>
+    </message>
+    <message>
+        <source>People and events</source>
+        <translation>Leute und Ereignisse</translation>
+    </message>
+    <message>
+        <source>Hidden and faults</source>
+        <translation>Verstecktes und Fehler</translation>
+    </message>
+    <message>
+        <source>Marking</source>
+        <translation>Bewertung</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Worte</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>noch nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong with it.</source>
+        <translation>Alles stimmt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s), by line and column:</source>
+        <translation>
+            <numerusform>%n Fehler, mit Zeile und Spalte:</numerusform>
+            <numerusform>%n Fehler, mit Zeile und Spalte:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What you have changed is not saved. Ask for it once more to leave it.</source>
+        <translation>Was Sie geändert haben, ist nicht gespeichert. Noch einmal verlangen, um es zu verlassen.</translation>
+    </message>
+    <message>
+        <source>A new scenario.</source>
+        <translation>Eine neue Übung.</translation>
+    </message>
+    <message>
+        <source>There is no run to take a moment of.</source>
+        <translation>Es gibt keine Fahrt, deren Augenblick zu nehmen wäre.</translation>
+    </message>
+    <message>
+        <source>Taken as it stands at %1 s.</source>
+        <translation>Genommen, wie es bei %1 s steht.</translation>
+    </message>
+    <message>
+        <source>Taken as it stands at %1 s. Not in it: %2.</source>
+        <translation>Genommen, wie es bei %1 s steht. Nicht darin: %2.</translation>
+    </message>
+    <message>
+        <source>Open the file</source>
+        <translation>Die Datei öffnen</translation>
+    </message>
+    <message>
+        <source>Save as</source>
+        <translation>Speichern als</translation>
+    </message>
+    <message>
+        <source>(broken: %1)</source>
+        <translation>(defekt: %1)</translation>
+    </message>
+    <message>
+        <source>That file is there already. Do it once more to write over it.</source>
+        <translation>Diese Datei gibt es schon. Noch einmal tun, um sie zu überschreiben.</translation>
+    </message>
+    <message>
+        <source>Opened.</source>
+        <translation>Geöffnet.</translation>
+    </message>
+    <message>
+        <source>Refused, nothing was taken over: %1</source>
+        <translation>Abgelehnt, nichts wurde übernommen: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s) of the file that was refused:</source>
+        <translation>
+            <numerusform>%n Fehler der abgelehnten Datei:</numerusform>
+            <numerusform>%n Fehler der abgelehnten Datei:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Not saved: %1</source>
+        <translation>Nicht gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>Saved.</source>
+        <translation>Gespeichert.</translation>
+    </message>
+    <message>
+        <source>Saved. It cannot be run before its faults are mended.</source>
+        <translation>Gespeichert. Sie kann nicht gefahren werden, bevor ihre Fehler behoben sind.</translation>
+    </message>
+    <message>
+        <source>It cannot be tried before its faults are mended.</source>
+        <translation>Sie kann nicht versucht werden, bevor ihre Fehler behoben sind.</translation>
+    </message>
+    <message>
+        <source>Saved, and tried.</source>
+        <translation>Gespeichert und versucht.</translation>
     </message>
 </context>
 <context>
@@ -17283,6 +22894,13 @@
     </message>
 </context>
 <context>
+    <name>cabwright::desktop::DeskDoor</name>
+    <message>
+        <source>Write</source>
+        <translation>Schreiben</translation>
+    </message>
+</context>
+<context>
     <name>cabwright::desktop::MainWindow</name>
     <message>
         <source>Volume %1 of 10</source>
@@ -17388,6 +23006,18 @@
         <source>&amp;Mechanism: how it looks inside</source>
         <translation>&amp;Mechanik: wie es innen aussieht</translation>
     </message>
+    <message>
+        <source>Going back: %1 of %2</source>
+        <translation>Zurück: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Back at the mark: %1</source>
+        <translation>Zurück an der Marke: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Instructor&apos;s desk</source>
+        <translation>&amp;Pult des Ausbilders</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::desktop::SettingsView</name>
@@ -17460,10 +23090,6 @@
         <translation>Tasten</translation>
     </message>
     <message>
-        <source>Tab goes from thing to thing; the arrow keys move a lever, Space or Enter presses, Escape takes the hand away. On a thing to look at: Enter looks, then G good, D defect, U not sure. A key below brings a hand straight to it; click one to choose another.</source>
-        <translation>Tab geht von Ding zu Ding; die Pfeiltasten bewegen einen Hebel, Leertaste oder Enter drückt, Escape nimmt die Hand weg. An einem Ding zum Ansehen: Enter sieht hin, dann G gut, D Mangel, U unsicher. Eine Taste unten bringt eine Hand gleich dorthin; zum Ändern eine anklicken.</translation>
-    </message>
-    <message>
         <source>What it does</source>
         <translation>Was sie tut</translation>
     </message>
@@ -17478,6 +23104,10 @@
     <message>
         <source>That key is taken away from another command.</source>
         <translation>Diese Taste wird einem anderen Befehl genommen.</translation>
+    </message>
+    <message>
+        <source>Tab goes from thing to thing; the arrow keys move a lever, Space or Enter presses, Escape takes the hand away. On a thing to look at: Enter looks, then G good, D defect (C, S or T: how grave), U not sure. With the mouse: the right button leaves a hand on what springs back, and takes it off again. A key below brings a hand straight to it; click one to choose another. Start, stop and letting go lie side by side, as the buttons do: their keys go by place, whatever letter your keyboard has there.</source>
+        <translation>Tab geht von Ding zu Ding; die Pfeiltasten bewegen einen Hebel, Leertaste oder Enter drückt, Escape nimmt die Hand weg. An einem Ding zum Ansehen: Enter sieht hin, dann G gut, D Mangel (C, S oder T: wie schwer), U nicht sicher. Mit der Maus: die rechte Taste lässt eine Hand auf dem, was zurückfedert, und nimmt sie wieder weg. Eine Taste unten bringt eine Hand gleich dorthin; zum Ändern anklicken. Anlassen, Abstellen und Loslassen liegen nebeneinander wie die Knöpfe: ihre Tasten gehen nach dem Platz, welcher Buchstabe auf Ihrer Tastatur dort auch steht.</translation>
     </message>
 </context>
 <context>
