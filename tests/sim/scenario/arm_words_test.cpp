@@ -42,7 +42,7 @@ TEST(ArmWords, ABareNameIsTheUsualSizeNow) {
 TEST(ArmWords, AllPartsInAnyOrder) {
   for (const std::string text :
        {"arm gearbox2.band3_worn size 40 ramp 1 min 30 s after 12.5 s when cab1.gear == 3 and "
-        "speed > 20 mph as slipping band",
+        "cab1.speed > 20 mph as slipping band",
         "arm gearbox2.band3_worn as slipping band when cab1.gear == 3 and cab1.speed > 20 mph "
         "after "
         "12.5 s ramp 90 s size 40 %"}) {

@@ -76,7 +76,8 @@ TEST_P(OtherOrders, AreNotHeldAgainstWhoTakesThem) {
   const std::string path = (shippedFolder() / "cold-preparation" / "other.txt").string();
   auto parsed = scenario::parseScript(
       {path, GetParam().lines},
-      [&live](const unit::Action& action) { return live.unit().findActionFault(action); });
+      [&live](const unit::Action& action) { return live.unit().findActionFault(action); },
+      scenario::neighboursOf(path));
   if (const auto* faults = std::get_if<scenario::FileFaults>(&parsed))
     for (const auto& fault : *faults) FAIL() << scenario::toText(fault);
   scenario::ScriptRunner runner(std::get<scenario::Script>(parsed));

@@ -154,7 +154,7 @@ TEST_F(ReplayTest, ASessionWhoseScenarioIsBrokenSaysWhere) {
 
 TEST_F(ReplayTest, ASessionWithoutItsScenarioSaysSo) {
   record(file(), kGoodDeeds);
-  forge("DELETE FROM source WHERE role = 'scenario'");
+  forge("UPDATE source SET role = 'rules' WHERE role = 'scenario'");
   EXPECT_THAT(errorOf([&] { return markAgain(Store(file())); }), HasSubstr("holds no scenario"));
 }
 
