@@ -232,7 +232,7 @@
     <name>Control</name>
     <message>
         <source>Key switch</source>
-        <translation>Schlüsselschalter</translation>
+        <translation>Schlüssel</translation>
     </message>
     <message>
         <source>Reversing lever</source>
@@ -264,7 +264,7 @@
     </message>
     <message>
         <source>Pawl</source>
-        <translation>Sperrklinke</translation>
+        <translation>Klinke</translation>
     </message>
     <message>
         <source>Guard&apos;s valve</source>
@@ -376,7 +376,7 @@
     </message>
     <message>
         <source>Cab light</source>
-        <translation>Führerstandslicht</translation>
+        <translation>Kabinenlicht</translation>
     </message>
     <message>
         <source>Cord 1</source>
@@ -516,7 +516,7 @@
     </message>
     <message>
         <source>Saloon lights</source>
-        <translation>Innenbeleuchtung</translation>
+        <translation>Abteillicht</translation>
     </message>
     <message>
         <source>Scotch 1</source>
@@ -784,7 +784,7 @@
     </message>
     <message>
         <source>saloon lights</source>
-        <translation>Innenbeleuchtung</translation>
+        <translation>Abteillicht</translation>
     </message>
     <message>
         <source>scotch under a wheel of car 1</source>
@@ -5546,7 +5546,7 @@
     </message>
     <message>
         <source>unlocked</source>
-        <translation>aufgeschlossen</translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>unsure</source>
@@ -7945,7 +7945,7 @@
     </message>
     <message>
         <source>Walk-round: what goes, what goes with care, what stops the unit</source>
-        <translation>Rundgang: was fährt, was mit Vorsicht fährt, was den Zug stilllegt</translation>
+        <translation>Rundgang: was fährt, was mit Vorsicht, was nicht</translation>
     </message>
     <message>
         <source>Warm start from the cab</source>
@@ -14216,8 +14216,8 @@
         <translation>13 bis 15, 25 bis 27, 38 bis 41; der Ton steigt nicht mehr, bevor der Regler abregelt: das ist der Augenblick.</translation>
     </message>
     <message>
-        <source>16 or less, the valve lapped or applied</source>
-        <translation>16 oder weniger, das Ventil auf Abschluss oder angelegt</translation>
+        <source>16 or less with the valve lapped or applied</source>
+        <translation>16 oder weniger bei Ventil auf Abschluss oder angelegt</translation>
     </message>
     <message>
         <source>16.5 in lap, the handbrakes off</source>
@@ -15480,8 +15480,8 @@
         <translation>das erneute Loslassen</translation>
     </message>
     <message>
-        <source>letting go at 21, valve in release, handbrake on</source>
-        <translation>das Loslassen bei 21, Ventil auf Lösen, Handbremse fest</translation>
+        <source>letting go at 21 with the valve in release and the handbrake on</source>
+        <translation>das Loslassen bei 21 mit Ventil auf Lösen und fester Handbremse</translation>
     </message>
     <message>
         <source>letting the brake off to start away</source>
@@ -15572,12 +15572,12 @@
         <translation>Rot nur an Ende 1, Weiß nur an Ende 2</translation>
     </message>
     <message>
-        <source>risen by itself, in lap</source>
-        <translation>von selbst gestiegen, auf Abschluss</translation>
+        <source>risen by itself in lap</source>
+        <translation>auf Abschluss von selbst gestiegen</translation>
     </message>
     <message>
-        <source>selecting the gear, throttle shut</source>
-        <translation>das Einlegen des Ganges, Fahrschalter zu</translation>
+        <source>selecting the gear with the throttle shut</source>
+        <translation>das Einlegen des Ganges bei geschlossenem Fahrschalter</translation>
     </message>
     <message>
         <source>somebody at the rear</source>
@@ -16972,8 +16972,8 @@
         <translation>zehn Sekunden Rollen genügen, um es zu fühlen; unter 2,5 inHg fühlt man es nicht</translation>
     </message>
     <message>
-        <source>the air lamp lit, seen from the cab</source>
-        <translation>die Luftlampe leuchtet, vom Führerstand gesehen</translation>
+        <source>the air lamp seen lit from the cab</source>
+        <translation>die Luftlampe vom Führerstand leuchten gesehen</translation>
     </message>
     <message>
         <source>the alarm</source>
@@ -20964,7 +20964,7 @@
     </message>
     <message>
         <source>Not sure</source>
-        <translation>Nicht sicher</translation>
+        <translation>Unklar</translation>
     </message>
     <message>
         <source>Judges what is being looked at</source>

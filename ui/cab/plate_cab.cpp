@@ -208,7 +208,7 @@ void CabPlate::addFirstColumn() {
   const QPointF pawl = drawing::handbrakePawl(wheel, 44);
   const QRectF on_pawl(pawl.x() - 16, pawl.y() - 18, 32, 32);
   const QPointF words = wheel + QPointF(58, -30);
-  const QRectF on_words(words.x() - 4, words.y() - 20, 84, 28);
+  const QRectF on_words(words.x() - 4, words.y() - 20, 94, 28);
   auto* part = addControl<PawlPart>(on_pawl, control(Control::kCab1Pawl), pawl, words);
   part->setArea(on_pawl.united(on_words), {on_pawl, on_words});
 }

@@ -37,7 +37,13 @@ void chooseByMouse(Desk& desk) {
   ASSERT_EQ(desk.window().page(), &choose);
   auto* card = cardOf(choose, titleOf(choose, kExercise));
   ASSERT_NE(card, nullptr);
+  // The list is longer than the page: to the card with the wheel.
+  QWidget* sight = card->parentWidget()->parentWidget();
+  const auto middle = [&] { return card->mapTo(sight, card->rect().center()); };
+  for (int k = 0; k < 60 && !sight->rect().contains(middle()); ++k)
+    desk.wheel(sight, middle().y() < 0 ? 1 : -1);
   ASSERT_TRUE(desk.click(card));
+  ASSERT_TRUE(card->isChecked());
   ASSERT_TRUE(desk.click(cardOf(choose, QStringLiteral("Assessment"))));
   ASSERT_TRUE(desk.click(beginButton(choose)));
   ASSERT_NE(desk.window().seat(), nullptr);

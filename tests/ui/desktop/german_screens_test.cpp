@@ -60,6 +60,7 @@ TEST_P(GermanScreens, HaveNoEnglishLeft) {
   const Language language(marking);
   lookAtAll(GetParam(), [](const std::string& what, QWidget& page) {
     for (const PaintedWords& words : wordsOf(page)) {
+      if (words.text.startsWith(QLatin1Char('/'))) continue;  // where a folder lies is no language
       const QStringList left = testing_ui::findUnmarked(words.text);
       EXPECT_TRUE(left.isEmpty()) << what << ": " << words.text.toStdString();
     }
