@@ -27,7 +27,7 @@ const ControlPart* findPart(const Plate& plate, Control c) {
   return nullptr;
 }
 
-constexpr double kLane = 20, kLaneGap = 7;  // above the hands
+constexpr double kLane = 1, kLaneGap = 4;  // above the hands, under the words over them
 
 // Under all that is written of it.
 QPointF footOf(const ControlPart& part) {
