@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // CSV, the HTML report and xAPI statements of a session that was really run. The statements are
-// held against the public validator by .ci/check-xapi.
+// held against the public validator by .ci/check-exports.
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
