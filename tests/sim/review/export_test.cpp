@@ -7,6 +7,7 @@
 
 #include <nlohmann/json.hpp>
 #include <regex>
+#include <set>
 #include <sstream>
 
 #include "review/csv.h"

@@ -5,6 +5,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <functional>
+
 #include "draft_texts.h"
 #include "scenario/draft_text.h"
 #include "scenario/draft_writer.h"

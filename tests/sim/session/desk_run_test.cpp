@@ -6,6 +6,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
+
 #include "desk_fixture.h"
 #include "session/replay.h"
 

@@ -2,6 +2,7 @@
 // A moment kept as a file and begun again goes on as the run did from which it was taken.
 #include "session/kept_moment.h"
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
