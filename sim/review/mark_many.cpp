@@ -97,8 +97,8 @@ std::vector<fs::path> findSessions(const std::vector<fs::path>& places) {
     }
   }
   std::ranges::sort(files);
-  const auto twice = std::ranges::unique(files);
-  files.erase(twice.begin(), twice.end());
+  // Not ranges::unique: what it gives does not compile with clang 14 beside this libstdc++.
+  files.erase(std::unique(files.begin(), files.end()), files.end());
   return files;
 }
 

@@ -206,8 +206,8 @@ Shelf openShelf(const std::vector<fs::path>& folders, const ShelfOptions& option
     listFolder(place, options.goes_down, files, broken);
   }
   std::ranges::sort(files);
-  const auto twice = std::ranges::unique(files);
-  files.erase(twice.begin(), twice.end());
+  // Not ranges::unique: what it gives does not compile with clang 14 beside this libstdc++.
+  files.erase(std::unique(files.begin(), files.end()), files.end());
   for (const fs::path& file : files) {
     shelf.items.emplace_back();
     shelf.items.back().file = file;

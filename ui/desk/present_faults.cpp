@@ -72,7 +72,7 @@ void PresentFaults::refresh() {
     }
   }
   std::ranges::reverse(rows);
-  std::ranges::stable_partition(rows, [](const Row& row) { return !row.cleared; });
+  std::stable_partition(rows.begin(), rows.end(), [](const Row& row) { return !row.cleared; });
   if (rows == shown_) return;
   // While one grows only its figure changes: rows with their buttons and the focus stay.
   const bool same = std::ranges::equal(rows, shown_, [](const Row& a, const Row& b) {
