@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "review_room/opened.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "review/review.h"
+#include "session/marking_witness.h"
+#include "session/replay.h"
+#include "session/session_error.h"
+
+namespace cabwright::review_room {
+
+Opened::Opened(std::filesystem::path file, QObject* parent)
+    : QObject(parent),
+      file_(std::move(file)),
+      store_(std::make_unique<session::Store>(file_)),
+      verification_(session::verifySession(file_)),
+      situation_(session::readSituation(*store_)),
+      history_(session::chartSignals()) {
+  readRecord();
+  readAdded();
+}
+
+// Once through the file: what is charted and what is marked are the same rows.
+void Opened::readRecord() {
+  session::MarkingWitness marking(session::makeTerms(
+      situation_, scenario::makeSetup(situation_.loaded, store_->header().seed)));
+  std::int64_t last_tick = 0;
+  auto reader = store_->read();
+  try {
+    while (auto event = reader.next()) {
+      if (const auto* frame = std::get_if<unit::Frame>(&*event)) {
+        last_tick = std::max(last_tick, frame->tick);
+        history_.seeFrame(*frame);
+        marking.seeFrame(*frame);
+      } else if (const auto* action = std::get_if<session::TimedAction>(&*event)) {
+        last_tick = std::max(last_tick, action->tick);
+        marking.seeAction(*action);
+        if (!action->scheduled) run_.actions.push_back(*action);
+      }
+    }
+  } catch (const session::SessionError& error) {
+    read_fault_ = error.what();
+  }
+  const auto& closing = store_->closing();
+  if (closing && read_fault_.empty()) marking.finish(closing->tick);
+  marking::SheetHead head = session::makeHead(situation_, store_->header());
+  head.last_tick = closing && read_fault_.empty() ? store_->lastTick() : last_tick;
+  run_.sheet = marking.makeSheet(head);
+  run_.marks = marking.marker().marks();
+  run_.history = &history_;
+  run_.frame_at = [this](std::int64_t tick) {
+    return store_->findFrame(tick).value_or(unit::Frame{});
+  };
+  run_.may_take_again = false;
+}
+
+void Opened::readAdded() {
+  entries_ = review::readEntries(*store_);
+  sheet_ = run_.sheet;
+  if (!entries_.empty()) review::applyOverrides(sheet_, *situation_.rules, entries_);
+}
+
+void Opened::setCursor(std::int64_t tick) {
+  tick = std::clamp<std::int64_t>(tick, 0, lastTick());
+  if (tick == cursor_) return;
+  cursor_ = tick;
+  Q_EMIT cursorMoved(tick);
+}
+
+void Opened::setSigner(session::Person by, const session::SigningKey& key) {
+  by_ = std::move(by);
+  key_ = key;
+  Q_EMIT signerChanged();
+}
+
+std::optional<std::string> Opened::add(std::vector<review::Content> contents) {
+  if (!by_ || !key_) return "nobody has signed on as assessor";
+  try {
+    review::addEntries(file_, *by_, std::move(contents), *key_);
+    store_ = std::make_unique<session::Store>(file_);
+    verification_ = session::verifySession(file_);
+    readAdded();
+  } catch (const session::SessionError& error) {
+    return error.what();
+  }
+  Q_EMIT entriesChanged();
+  return std::nullopt;
+}
+
+}  // namespace cabwright::review_room
