@@ -12,12 +12,6 @@ namespace {
 
 constexpr std::int64_t kCopyTicks = 30 * kTicksPerSecond;
 
-std::string traineeOf(const SessionHeader& header) {
-  for (const Person& person : header.people)
-    if (person.role == "trainee") return person.name;
-  return {};
-}
-
 unit::Action makeTakenAgain(const std::string& words) {
   return {unit::Actor::kInstructor, "remark", std::string(kTakenAgain), words};
 }
@@ -41,7 +35,9 @@ LiveRun::Parts LiveRun::makeParts(const Situation& situation, const LiveOptions&
   parts.header =
       makeHeader(situation, options.seed.value_or(scenario.seed), options.program_version);
   chooseMode(parts.situation, parts.header, options.mode);
-  if (!options.trainee.empty()) parts.header.people.push_back({"trainee", options.trainee});
+  parts.header.trainee_number = options.trainee_number;
+  if (!options.trainee_name.empty())
+    parts.header.people.push_back({"trainee", options.trainee_name});
   parts.setup = scenario::makeSetup(parts.situation.loaded, parts.header.seed);
   if (!options.record) return parts;
   try {
@@ -157,7 +153,10 @@ Situation LiveRun::originalSituation() const {
 void LiveRun::completeOptions(LiveOptions& options) const {
   if (!options.mode) options.mode = mode();
   options.seed = header_.seed;
-  if (options.trainee.empty()) options.trainee = traineeOf(header_);
+  if (options.trainee_number.empty() && options.trainee_name.empty()) {
+    options.trainee_number = header_.trainee_number;
+    options.trainee_name = traineeName(header_);
+  }
   if (options.program_version.empty()) options.program_version = header_.program_version;
 }
 

@@ -31,7 +31,9 @@ struct LiveOptions {
   std::optional<scenario::Mode> mode;           ///< the scenario's own if empty
   std::optional<std::uint64_t> seed;            ///< likewise
   std::optional<std::filesystem::path> record;  ///< a file that does not exist yet
-  std::string trainee;                          ///< name or number; may be empty
+  /// What the trainee signed on with; stays in the file when names are erased. May be empty.
+  std::string trainee_number;
+  std::string trainee_name;  ///< may be empty; can be erased
   std::string program_version;
 };
 

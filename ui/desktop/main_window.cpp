@@ -116,7 +116,7 @@ session::LiveOptions MainWindow::makeOptions(const std::string& exercise, scenar
                                              const QString& trainee) const {
   session::LiveOptions options;
   options.mode = mode;
-  options.trainee = trainee.toStdString();
+  options.trainee_number = trainee.toStdString();
   options.program_version = version_.toStdString();
   const std::filesystem::path folder = findSessionsFolder(preferences_);
   if (!folder.empty()) {
