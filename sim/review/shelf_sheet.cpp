@@ -33,6 +33,11 @@ bool has(const json& object, const char* key) {
   return found != object.end() && !found->is_null();
 }
 
+bool isTrue(const json& object, const char* key) {
+  const auto found = object.find(key);
+  return found != object.end() && found->is_boolean() && found->get<bool>();
+}
+
 char letterOf(Outcome outcome) {
   switch (outcome) {
     case Outcome::kMet:
@@ -50,7 +55,7 @@ char letterOf(Outcome outcome) {
 
 char letterOf(const json& line) {
   if (!textOf(line, "void_reason").empty()) return kLineVoid;
-  if (line.value("fails_run", json()) == json(true)) return kLineFails;
+  if (isTrue(line, "fails_run")) return kLineFails;
   if (has(line, "follows_line")) return kLineFollows;
   const std::string word = textOf(line, "verdict");
   for (const Outcome outcome : {Outcome::kMet, Outcome::kBroken, Outcome::kPendingGood})
