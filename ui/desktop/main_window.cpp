@@ -3,6 +3,8 @@
 
 #include <QCloseEvent>
 #include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
 #include <QStatusBar>
 #include <algorithm>
 
@@ -16,6 +18,12 @@ namespace cabwright::desktop {
 namespace {
 
 constexpr int kFrameMs = 16;
+
+// Beside the settings, so that each set of them has its own.
+std::filesystem::path lockFileOf(const QSettings& settings) {
+  return QFileInfo(settings.fileName()).dir().filePath(QStringLiteral("lock")).toStdString();
+}
+
 constexpr std::int64_t kToldTicks = 30 * session::kTicksPerSecond;
 
 }  // namespace
@@ -25,11 +33,13 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
       settings_(settings),
       version_(version),
       desk_door_(settings),
+      lock_keeper_(lockFileOf(settings)),
+      door_lock_(new DoorLock(lock_keeper_, this)),
       system_palette_(palette()),
       pages_(new QStackedWidget(this)),
       caution_(new CautionView(this)),
       choose_(new ChooseView(this)),
-      settings_view_(new SettingsView(preferences_, shortcuts_, this)) {
+      settings_view_(new SettingsView(preferences_, shortcuts_, lock_keeper_, this)) {
   setWindowTitle(QStringLiteral("Cabwright"));
   setCentralWidget(pages_);
   for (QWidget* page : std::initializer_list<QWidget*>{caution_, choose_, settings_view_})
@@ -48,7 +58,13 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
     showChoose();
   });
   connect(choose_, &ChooseView::startAsked, this,
-          qOverload<const std::string&, scenario::Mode, const QString&>(&MainWindow::begin));
+          [this](const std::string& exercise, scenario::Mode mode, const QString& number,
+                 const QString& name) {
+            if (begin(exercise, mode, number, name) && seat_->inAssessment()) closeDoors();
+          });
+  connect(door_lock_, &DoorLock::answered, this, [this] {
+    if (QWidget* page = pages_->currentWidget()) page->setFocus();
+  });
   connect(settings_view_, &SettingsView::changed, this, [this] {
     preferences_.save(settings_);
     shortcuts_.save(settings_);
@@ -91,6 +107,7 @@ void MainWindow::applyPreferences() {
           .arg(tone(drawing::Tone::kPaper), tone(drawing::Tone::kInk), tone(drawing::Tone::kWash),
                tone(drawing::Tone::kRule)));
   desk_door_.setTheme(theme);
+  door_lock_->setTheme(theme);
   choose_->setTheme(theme);
   caution_->setTheme(theme);
   settings_view_->setTheme(theme);
@@ -112,24 +129,31 @@ void MainWindow::applyPreferences() {
 
 void MainWindow::say(const QString& words) { statusBar()->showMessage(words, 8000); }
 
-session::LiveOptions MainWindow::makeOptions(const std::string& exercise, scenario::Mode mode,
-                                             const QString& trainee) const {
+session::LiveOptions MainWindow::makeOptions(scenario::Mode mode,
+                                             const desk::SituationWish& wish) const {
   session::LiveOptions options;
   options.mode = mode;
-  options.trainee_number = trainee.toStdString();
+  options.trainee_number = wish.trainee.toStdString();
+  options.trainee_name = wish.trainee_name.toStdString();
   options.program_version = version_.toStdString();
   const std::filesystem::path folder = findSessionsFolder(preferences_);
   if (!folder.empty()) {
     const QString stamp = QDateTime::currentDateTime().toString(QStringLiteral("yyyyMMdd-HHmmss"));
     // An exercise from elsewhere comes with its path.
-    const std::string name = std::filesystem::path(exercise).filename().string();
+    const std::string name = std::filesystem::path(wish.exercise).filename().string();
     options.record = makeSessionPath(folder, name, stamp);
   }
   return options;
 }
 
-bool MainWindow::begin(const std::string& exercise, scenario::Mode mode, const QString& trainee) {
-  return begin({exercise, mode, std::nullopt, trainee, {}});
+bool MainWindow::begin(const std::string& exercise, scenario::Mode mode, const QString& number,
+                       const QString& name) {
+  desk::SituationWish wish;
+  wish.exercise = exercise;
+  wish.mode = mode;
+  wish.trainee = number;
+  wish.trainee_name = name;
+  return begin(wish);
 }
 
 bool MainWindow::begin(const desk::SituationWish& wish) {
@@ -143,21 +167,23 @@ bool MainWindow::begin(const desk::SituationWish& wish) {
     return refuse(faults->empty() ? QString()
                                   : QString::fromStdString(scenario::toText(faults->front())));
   try {
-    session::LiveOptions options = makeOptions(wish.exercise, wish.mode, wish.trainee);
+    session::LiveOptions options = makeOptions(wish.mode, wish);
     options.seed = wish.seed;
     auto run = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
     leaveRun();
     wish_ = wish;
     preferences_.trainee = wish.trainee;
     preferences_.save(settings_);
-    useRun(std::move(run));
+    useRun(std::move(run), options);
   } catch (const std::invalid_argument& fault) {
     return refuse(QString::fromUtf8(fault.what()));
   }
   return true;
 }
 
-void MainWindow::useRun(std::unique_ptr<session::LiveRun> run) {
+void MainWindow::useRun(std::unique_ptr<session::LiveRun> run,
+                        const session::LiveOptions& options) {
+  recorded_to_ = options.record.value_or(std::filesystem::path());
   seat_ = std::make_unique<cab::Seat>(std::move(run));
   seat_view_ = new cab::SeatView(*seat_, shortcuts_, this);
   pages_->addWidget(seat_view_);
@@ -199,6 +225,22 @@ void MainWindow::showMechanism(bool shown) {
   }
   pages_->setCurrentWidget(mechanism_);
   mechanism_->setFocus();
+}
+
+std::filesystem::path MainWindow::runningFile() const {
+  return seat_ && !seat_->isFinished() ? recorded_to_ : std::filesystem::path();
+}
+
+void MainWindow::openDesk() {
+  const bool assessed = seat_ && !seat_->isFinished() && seat_->inAssessment();
+  door_lock_->pass(tr("The instructor's desk"), assessed,
+                   [this] { desk_door_.open(scenarios_, preferences_.trainee); });
+}
+
+void MainWindow::closeDoors() {
+  if (!lock_keeper_.isSet()) return;
+  lock_keeper_.lock();
+  desk_door_.close();
 }
 
 // Whatever goes on ends; what was recorded is closed.
@@ -256,15 +298,14 @@ void MainWindow::takeAgain() {
 
 void MainWindow::takeAgainFrom(qint64 tick) {
   if (!seat_) return;
-  const scenario::Mode mode = seat_->mode();
-  std::unique_ptr<session::LiveRun> run =
-      seat_->run().takenAgainFrom(tick, makeOptions(wish_.exercise, mode, wish_.trainee));
+  const session::LiveOptions options = makeOptions(seat_->mode(), wish_);
+  std::unique_ptr<session::LiveRun> run = seat_->run().takenAgainFrom(tick, options);
   if (!run) {
     say(tr("That moment cannot be taken again."));
     return;
   }
   leaveRun();
-  useRun(std::move(run));
+  useRun(std::move(run), options);
 }
 
 void MainWindow::goBackTo(const session::TimeMark& mark) {
@@ -276,15 +317,15 @@ void MainWindow::goBackTo(const session::TimeMark& mark) {
           tr("Going back: %1 of %2").arg(cab::clockText(tick), cab::clockText(mark.tick)));
     return true;
   };
-  session::GoneBack back =
-      seat_->run().goBackTo(mark, makeOptions(wish_.exercise, seat_->mode(), wish_.trainee), tell);
+  const session::LiveOptions options = makeOptions(seat_->mode(), wish_);
+  session::GoneBack back = seat_->run().goBackTo(mark, options, tell);
   if (!back.run) {
     if (back.fault) desk.refuse(QString::fromStdString(*back.fault));
     return;
   }
   const QString name = QString::fromStdString(mark.name);
   leaveRun();
-  useRun(std::move(back.run));
+  useRun(std::move(back.run), options);
   Q_EMIT desk.told(tr("Back at the mark: %1").arg(name));
 }
 

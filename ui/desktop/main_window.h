@@ -17,6 +17,7 @@
 #include "cab/shortcuts.h"
 #include "desktop/choose_view.h"
 #include "desktop/desk_door.h"
+#include "desktop/door_lock.h"
 #include "desktop/preferences.h"
 #include "hearing/speaker.h"
 #include "mechanism/mechanism_view.h"
@@ -34,7 +35,8 @@ class MainWindow : public QMainWindow {
   ~MainWindow() override;
 
   /// Begins an exercise; false: it cannot be taken (said in the status line).
-  bool begin(const std::string& exercise, scenario::Mode mode, const QString& trainee);
+  bool begin(const std::string& exercise, scenario::Mode mode, const QString& number,
+             const QString& name = {});
   /// The same, as the instructor's desk wants it.
   bool begin(const desk::SituationWish& wish);
   /// Ends the run that goes on, and shows its sheet.
@@ -45,6 +47,10 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] after::AfterView* afterView() const { return after_view_; }
   [[nodiscard]] ChooseView* chooseView() const { return choose_; }
   [[nodiscard]] DeskDoor& deskDoor() { return desk_door_; }
+  /// The session that is recorded just now, which nobody may look into; empty: none.
+  [[nodiscard]] std::filesystem::path runningFile() const;
+  [[nodiscard]] DoorLock& doorLock() { return *door_lock_; }
+  [[nodiscard]] review_room::LockKeeper& lockKeeper() { return lock_keeper_; }
   [[nodiscard]] QWidget* page() const { return pages_->currentWidget(); }
   [[nodiscard]] Preferences& preferences() { return preferences_; }
   void applyPreferences();
@@ -64,20 +70,26 @@ class MainWindow : public QMainWindow {
   void showSeat();
   /// The sectioned machine instead of the seat, or the seat again; not in assessment.
   void showMechanism(bool shown);
+  /// The instructor's desk, past the lock.
+  void openDesk();
+  /// Nobody may look in from where the trainee sits.
+  void closeDoors();
   void leaveRun();
   void takeAgain();
   void takeAgainFrom(qint64 tick);
   void goBackTo(const session::TimeMark& mark);
-  void useRun(std::unique_ptr<session::LiveRun> run);
+  void useRun(std::unique_ptr<session::LiveRun> run, const session::LiveOptions& options);
   void say(const QString& words);
   void tick();
-  [[nodiscard]] session::LiveOptions makeOptions(const std::string& exercise, scenario::Mode mode,
-                                                 const QString& trainee) const;
+  [[nodiscard]] session::LiveOptions makeOptions(scenario::Mode mode,
+                                                 const desk::SituationWish& wish) const;
 
   std::filesystem::path scenarios_;
   QSettings& settings_;
   QString version_;
   DeskDoor desk_door_;
+  review_room::LockKeeper lock_keeper_;
+  DoorLock* door_lock_;
   Preferences preferences_;
   QPalette system_palette_;
   cab::Shortcuts shortcuts_;
@@ -93,6 +105,7 @@ class MainWindow : public QMainWindow {
   mechanism::MechanismView* mechanism_ = nullptr;
   after::AfterView* after_view_ = nullptr;
   desk::SituationWish wish_;  ///< how the run was begun
+  std::filesystem::path recorded_to_;
 
   QMenu *run_menu_ = nullptr, *view_menu_ = nullptr, *sound_menu_ = nullptr, *help_menu_ = nullptr;
   QAction *choose_action_ = nullptr, *end_action_ = nullptr, *again_action_ = nullptr,

@@ -65,8 +65,7 @@ void MainWindow::makeMenus() {
   mechanism_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::Key_I),
                           [this] { showMechanism(mechanism_action_->isChecked()); });
   mechanism_action_->setCheckable(true);
-  desk_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::Key_D),
-                     [this] { desk_door_.open(scenarios_, preferences_.trainee); });
+  desk_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::Key_D), [this] { openDesk(); });
   full_action_ = add(view_menu_, QKeySequence(Qt::Key_F11),
                      [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
   full_action_->setCheckable(true);

@@ -39,7 +39,8 @@ class KeyBox final : public QKeySequenceEdit {
 
 }  // namespace
 
-SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts, QWidget* parent)
+SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts,
+                           review_room::LockKeeper& keeper, QWidget* parent)
     : QWidget(parent),
       preferences_(preferences),
       shortcuts_(shortcuts),
@@ -51,12 +52,14 @@ SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts, 
       volume_(new QSlider(Qt::Horizontal, this)),
       sessions_(new QLineEdit(this)),
       keys_(new QTableWidget(this)),
+      lock_(new review_room::LockForm(keeper, this)),
       note_(new QLabel(this)) {
   setAccessibleName(tr("Settings"));
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(32, 28, 32, 24);
   row->setSpacing(32);
   auto* left = new QVBoxLayout;
+  left->setSpacing(10);
   auto* right = new QVBoxLayout;
   row->addLayout(left, 4);
   row->addLayout(right, 5);
@@ -70,6 +73,7 @@ void SettingsView::makeLooks(QVBoxLayout* column) {
   heading->setObjectName(QStringLiteral("heading"));
   column->addWidget(heading);
   auto* form = new QFormLayout;
+  form->setVerticalSpacing(10);
   look_->addItems({tr("As the system has it"), tr("Day"), tr("Night")});
   form->addRow(tr("&Drawn by"), look_);
   language_->addItem(tr("The system's"), QString());
@@ -87,6 +91,11 @@ void SettingsView::makeLooks(QVBoxLayout* column) {
   language_note->setObjectName(QStringLiteral("second"));
   language_note->setWordWrap(true);
   column->addWidget(language_note);
+  column->addSpacing(10);
+  auto* who = new QLabel(tr("Who may open desk and review"), this);
+  who->setObjectName(QStringLiteral("title"));
+  column->addWidget(who);
+  column->addWidget(lock_);
   column->addStretch(1);
   auto* close = new QPushButton(tr("&Close"), this);
   close->setDefault(true);
@@ -183,6 +192,7 @@ void SettingsView::show(const Preferences& p) {
   calm_->setChecked(p.reduced_motion);
   sessions_->setText(p.sessions);
   fillKeys();
+  lock_->refresh();
   filling_ = false;
 }
 
