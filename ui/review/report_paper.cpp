@@ -96,8 +96,16 @@ void Paper::row(const Row& row) {
   const double x = row.sign == drawing::VerdictSign::kNone ? 0 : 32;
   const double right = row.right.isEmpty() ? 0 : drawing::textWidth(row.right) + 16;
   const QStringList lines = drawing::wrapText(row.words, kWidth - x - right);
-  const QStringList below =
+  QStringList below =
       row.below.isEmpty() ? QStringList() : drawing::wrapText(row.below, kWidth - x);
+  // On the same line where there is room: a hundred short rows fill pages otherwise.
+  const double beside = x + drawing::textWidth(row.words) + 22;
+  if (lines.size() == 1 && below.size() == 1 &&
+      beside + drawing::textWidth(row.below) < kWidth - right) {
+    need(kLead);
+    pen_->text({beside, y_ + 20}, row.below, {.tone = Tone::kInk2});
+    below.clear();
+  }
   need(kLead * static_cast<double>(std::min<qsizetype>(lines.size() + below.size(), 6)));
   if (row.sign != drawing::VerdictSign::kNone)
     drawing::paintVerdict(*pen_, {12, y_ + 13.5}, row.sign, 9.5, Tone::kPaper);

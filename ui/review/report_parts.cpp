@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
+#include <algorithm>
 
 #include "after/finding.h"
 #include "after/strip_chart.h"
@@ -61,6 +62,15 @@ QString resultWords(review::Result result) {
       break;
   }
   return Words::tr("failed");
+}
+
+// The sheet on the screen has a colour; paper has its own.
+void whiten(QImage& image) {
+  const QRgb sheet = drawing::colorOf(drawing::Theme::kDay, Tone::kPaper).rgb();
+  for (int y = 0; y < image.height(); ++y) {
+    auto* line = reinterpret_cast<QRgb*>(image.scanLine(y));
+    std::replace(line, line + image.width(), sheet, qRgb(255, 255, 255));
+  }
 }
 
 void setNotes(Paper& paper, const QString& name, const std::vector<marking::SheetNote>& notes) {
@@ -168,6 +178,7 @@ void setStrip(Paper& paper, const ReportMatter& matter) {
     image.setDevicePixelRatio(3);
     image.fill(Qt::white);
     strip.render(&image, {}, {}, QWidget::DrawChildren);
+    whiten(image);
     paper.pen().painter().drawImage(QRectF(0, paper.y(), Paper::kWidth, kHeight), image);
   }
   paper.skip(kHeight + 8);
