@@ -52,6 +52,19 @@ LiveRun::Parts LiveRun::makeParts(const Situation& situation, const LiveOptions&
   return parts;
 }
 
+std::unique_ptr<LiveRun> LiveRun::toLookAt(const Situation& situation,
+                                           const SessionHeader& header) {
+  Parts parts{situation, header, scenario::makeSetup(situation.loaded, header.seed),
+              nullptr,   {},     situation.loaded.scenario.mode};
+  std::unique_ptr<LiveRun> run(new LiveRun(std::move(parts)));
+  run->finished_ = run->to_look_at_ = true;
+  return run;
+}
+
+void LiveRun::showMoment(Run moment) {
+  if (to_look_at_) run_ = std::move(moment);
+}
+
 LiveRun::LiveRun(const Situation& situation, const LiveOptions& options)
     : LiveRun(makeParts(situation, options)) {}
 
@@ -173,7 +186,8 @@ std::unique_ptr<LiveRun> LiveRun::takenAgainFrom(std::int64_t tick, LiveOptions 
 }
 
 const GuideWalk* LiveRun::guide() const {
-  const bool is_silent = mode() == scenario::Mode::kAssessment || guide_.steps().empty();
+  const bool is_silent =
+      mode() == scenario::Mode::kAssessment || to_look_at_ || guide_.steps().empty();
   return is_silent ? nullptr : &guide_;
 }
 

@@ -59,6 +59,11 @@ class LiveRun {
   /// (scenario::findModeFault) or its setup makes no unit. Trouble with the file to record to does
   /// not throw: the run goes on unrecorded, see recordFault().
   LiveRun(const Situation& situation, const LiveOptions& options);
+  /// A run that can only be looked at: it has ended, nothing can be done in it and nothing is kept
+  /// of it; which moment of it is seen is said by showMoment(). `situation` is that of a recorded
+  /// session, in the mode it was run in, and `header` its own. Throws as above.
+  [[nodiscard]] static std::unique_ptr<LiveRun> toLookAt(const Situation& situation,
+                                                         const SessionHeader& header);
   LiveRun(const LiveRun&) = delete;
   LiveRun& operator=(const LiveRun&) = delete;
 
@@ -124,7 +129,14 @@ class LiveRun {
   [[nodiscard]] GoneBack goBackTo(const TimeMark& mark, LiveOptions options,
                                   const BringProgress& progress = {}) const;
 
-  /// The scenario's guide, as far as it has been walked. Null in assessment, and without one.
+  // A run to look at.
+
+  [[nodiscard]] bool isToLookAt() const { return to_look_at_; }
+  /// This moment from now on; only of a run to look at.
+  void showMoment(Run moment);
+
+  /// The scenario's guide, as far as it has been walked. Null in assessment, in a run to look at,
+  /// and without one.
   [[nodiscard]] const GuideWalk* guide() const;
 
   /// chartSignals() ten times a second.
@@ -178,6 +190,7 @@ class LiveRun {
   Desk desk_;
   std::map<std::int64_t, Moment> moments_;  ///< of the marks, by their number
   bool finished_ = false;
+  bool to_look_at_ = false;
 };
 
 }  // namespace cabwright::session
