@@ -7,6 +7,7 @@
 #include <cstdio>
 #include <string_view>
 
+#include "review_room/moment_picture.h"
 #include "review_room/report.h"
 #include "session/session_error.h"
 
@@ -37,6 +38,8 @@ int runReport(const QString& session, const QStringList& out) {
     const review_room::Opened opened(session.toStdString());
     review_room::ReportOptions options;
     options.program = QStringLiteral(CABWRIGHT_VERSION);
+    review_room::MomentPainter painter(opened);
+    options.picture = [&](std::int64_t tick) { return painter.paint(tick); };
     if (const auto fault = review_room::writeReport(opened, out.front(), options))
       return refuse(*fault);
   } catch (const session::SessionError& error) {
