@@ -29,6 +29,11 @@ int main(int argc, char** argv) {
                                 QApplication::translate("main", "Folder that holds scenarios/"),
                                 QStringLiteral("folder"));
   options.addOption(data);
+  const QCommandLineOption review(
+      QStringLiteral("review"),
+      QApplication::translate("main", "Recorded session that is opened for review"),
+      QStringLiteral("file"));
+  options.addOption(review);
   options.process(app);
 
   const cabwright::console::Places places(
@@ -44,5 +49,6 @@ int main(int argc, char** argv) {
   const cabwright::desktop::Languages languages(settings, *scenarios / "..");
   cabwright::desktop::MainWindow window(*scenarios, settings, QStringLiteral(CABWRIGHT_VERSION));
   window.show();
+  if (options.isSet(review)) window.reviewDoor().open(options.value(review).toStdString());
   return QApplication::exec();
 }
