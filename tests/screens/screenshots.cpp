@@ -15,17 +15,23 @@
 #include <string>
 #include <vector>
 
+#include "cab/seat_view.h"
 #include "desktop/caution_view.h"
 #include "desktop/main_window.h"
 #include "desktop/settings_view.h"
 #include "drawing/face.h"
 #include "mechanism/mechanism_view.h"
 #include "screen_play.h"
+#include "telling_moment.h"
 
 namespace cabwright {
 namespace {
 
 using drawing::Theme;
+
+const std::string kScenarios = std::string(CABWRIGHT_SOURCE_DIR) + "/scenarios";
+// Of each exercise there is a page: where its good script comes to what it is about.
+constexpr std::string_view kExercise = "exercise-";
 
 struct Wishes {
   QDir out;
@@ -46,6 +52,8 @@ std::vector<std::string> knownPages() {
     pages.emplace_back(place.name);
     if (unit::cabOf(place.id) >= 0) pages.push_back(std::string(place.name) + "-round");
   }
+  for (const std::string& name : screens::findExercises(kScenarios))
+    pages.push_back(std::string(kExercise) + name);
   return pages;
 }
 
@@ -61,8 +69,7 @@ class Album {
       : wishes_(std::move(wishes)),
         settings_(home_.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat) {
     prepareSettings(settings_, home_);
-    window_ = std::make_unique<desktop::MainWindow>(
-        std::string(CABWRIGHT_SOURCE_DIR) + "/scenarios", settings_, QStringLiteral("0"));
+    window_ = std::make_unique<desktop::MainWindow>(kScenarios, settings_, QStringLiteral("0"));
     window_->setClockRunning(false);
     window_->show();
   }
@@ -74,6 +81,7 @@ class Album {
     takeDesk();
     takeAfter("after-good", "hill-start", "@good");
     takeAfter("after-bad", "warm-tooth", "@bad-dark-lamp");
+    takeExercises();
   }
   [[nodiscard]] int count() const { return count_; }
 
@@ -185,6 +193,21 @@ class Album {
     screens::play(*window_, exercise, script);
     window_->endRun();
     take(page);
+  }
+
+  void takeExercises() {
+    for (const std::string& name : screens::findExercises(kScenarios)) {
+      const std::string page = std::string(kExercise) + name;
+      if (!wishes_.wants(page)) continue;
+      cab::Seat seat(screens::playToTellingMoment(std::filesystem::path(kScenarios) / name));
+      cab::Shortcuts shortcuts;
+      cab::SeatView view(seat, shortcuts);
+      view.show();
+      for (const Theme theme : {Theme::kDay, Theme::kNight}) {
+        view.setTheme(theme);
+        for (const QSize size : wishes_.sizes) save(view, page, theme, size);
+      }
+    }
   }
 
   void begin(const std::string& exercise, scenario::Mode mode) {
