@@ -92,8 +92,13 @@ void Opened::setSigner(session::Person by, const session::SigningKey& key) {
 
 std::optional<std::string> Opened::add(std::vector<review::Content> contents) {
   if (!by_ || !key_) return "nobody has signed on as assessor";
+  return addBy(*by_, *key_, std::move(contents));
+}
+
+std::optional<std::string> Opened::addBy(const session::Person& by, const session::SigningKey& key,
+                                         std::vector<review::Content> contents) {
   try {
-    review::addEntries(file_, *by_, std::move(contents), *key_);
+    review::addEntries(file_, by, std::move(contents), key);
     store_ = std::make_unique<session::Store>(file_);
     verification_ = session::verifySession(file_);
     readAdded();

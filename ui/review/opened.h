@@ -64,6 +64,12 @@ class Opened : public QObject {
   [[nodiscard]] const std::optional<session::Person>& signer() const { return by_; }
   /// Appends entries by the signer, all or none. Empty: done; else why not, in one line.
   [[nodiscard]] std::optional<std::string> add(std::vector<review::Content> contents);
+  /// The same by somebody else, who speaks at this desk: a trainee.
+  [[nodiscard]] std::optional<std::string> addBy(const session::Person& by,
+                                                 const session::SigningKey& key,
+                                                 std::vector<review::Content> contents);
+  /// The key of the signer; empty when nobody has signed on.
+  [[nodiscard]] const std::optional<session::SigningKey>& signingKey() const { return key_; }
 
  Q_SIGNALS:
   void cursorMoved(qint64 tick);
