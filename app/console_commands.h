@@ -75,7 +75,7 @@ struct EraseOptions {
 };
 int runErase(const Context& context, const EraseOptions& options);
 
-/// The public key of this station.
+/// The public keys of this station and of those who sign at it.
 int runKey(const Context& context);
 
 struct TraceOptions {

@@ -125,7 +125,8 @@ void addErase(CLI::App& app, Options& options) {
 }
 
 void addKey(CLI::App& app, Options& options) {
-  CLI::App* command = app.add_subcommand("key", "Prints the public key this station seals with");
+  CLI::App* command =
+      app.add_subcommand("key", "Prints the public keys this station and its people sign with");
   command->callback([&options] { options.chosen = [](const Context& c) { return runKey(c); }; });
 }
 

@@ -32,6 +32,11 @@ int main(int argc, char** argv) {
                                 QApplication::translate("main", "Folder that holds scenarios/"),
                                 QStringLiteral("folder"));
   options.addOption(data);
+  const QCommandLineOption review(
+      QStringLiteral("review"),
+      QApplication::translate("main", "Recorded session that is opened for review"),
+      QStringLiteral("file"));
+  options.addOption(review);
   const QCommandLineOption report(
       QStringLiteral("report"),
       QApplication::translate("main", "Writes the report of a session as PDF, and ends"),
@@ -57,5 +62,6 @@ int main(int argc, char** argv) {
     return cabwright::runReport(options.value(report), options.positionalArguments());
   cabwright::desktop::MainWindow window(*scenarios, settings, QStringLiteral(CABWRIGHT_VERSION));
   window.show();
+  if (options.isSet(review)) window.reviewDoor().open(options.value(review).toStdString());
   return QApplication::exec();
 }

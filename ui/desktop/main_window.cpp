@@ -25,6 +25,7 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
       settings_(settings),
       version_(version),
       desk_door_(settings),
+      review_door_(settings),
       system_palette_(palette()),
       pages_(new QStackedWidget(this)),
       caution_(new CautionView(this)),
@@ -91,6 +92,7 @@ void MainWindow::applyPreferences() {
           .arg(tone(drawing::Tone::kPaper), tone(drawing::Tone::kInk), tone(drawing::Tone::kWash),
                tone(drawing::Tone::kRule)));
   desk_door_.setTheme(theme);
+  review_door_.setTheme(theme);
   choose_->setTheme(theme);
   caution_->setTheme(theme);
   settings_view_->setTheme(theme);
@@ -167,6 +169,7 @@ void MainWindow::useRun(std::unique_ptr<session::LiveRun> run) {
   });
   speaker_.setFrozen(seat_->isFrozen());
   desk_door_.setSeat(seat_.get());
+  shutReview(seat_->inAssessment());
   applyPreferences();
   showSeat();
   if (const auto fault = seat_->run().recordFault())
@@ -220,13 +223,20 @@ void MainWindow::leaveRun() {
     seat_view_ = nullptr;
   }
   desk_door_.setSeat(nullptr);
+  shutReview(false);
   seat_.reset();
   speaker_.setFrozen(true);
+}
+
+void MainWindow::shutReview(bool shut) {
+  review_door_.setShut(shut);
+  review_action_->setEnabled(!shut);
 }
 
 void MainWindow::endRun() {
   if (!seat_ || seat_->isFinished()) return;
   seat_->finish();
+  shutReview(false);
   keepResult(settings_, wish_.exercise, seat_->run().sheet(), seat_->mode(),
              QDateTime::currentDateTime());
   if (const auto fault = seat_->run().recordFault())
@@ -324,6 +334,7 @@ void MainWindow::passTime(double seconds) {
 void MainWindow::closeEvent(QCloseEvent* event) {
   settings_.setValue(QStringLiteral("window/geometry"), saveGeometry());
   desk_door_.close();
+  review_door_.close();
   leaveRun();
   QMainWindow::closeEvent(event);
 }

@@ -18,6 +18,7 @@
 #include "desktop/choose_view.h"
 #include "desktop/desk_door.h"
 #include "desktop/preferences.h"
+#include "desktop/review_door.h"
 #include "hearing/speaker.h"
 #include "mechanism/mechanism_view.h"
 
@@ -45,6 +46,7 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] after::AfterView* afterView() const { return after_view_; }
   [[nodiscard]] ChooseView* chooseView() const { return choose_; }
   [[nodiscard]] DeskDoor& deskDoor() { return desk_door_; }
+  [[nodiscard]] ReviewDoor& reviewDoor() { return review_door_; }
   [[nodiscard]] QWidget* page() const { return pages_->currentWidget(); }
   [[nodiscard]] Preferences& preferences() { return preferences_; }
   void applyPreferences();
@@ -68,6 +70,7 @@ class MainWindow : public QMainWindow {
   void takeAgain();
   void takeAgainFrom(qint64 tick);
   void goBackTo(const session::TimeMark& mark);
+  void shutReview(bool shut);
   void useRun(std::unique_ptr<session::LiveRun> run);
   void say(const QString& words);
   void tick();
@@ -78,6 +81,7 @@ class MainWindow : public QMainWindow {
   QSettings& settings_;
   QString version_;
   DeskDoor desk_door_;
+  ReviewDoor review_door_;
   Preferences preferences_;
   QPalette system_palette_;
   cab::Shortcuts shortcuts_;
@@ -98,10 +102,10 @@ class MainWindow : public QMainWindow {
   QAction *choose_action_ = nullptr, *end_action_ = nullptr, *again_action_ = nullptr,
           *freeze_action_ = nullptr, *pass_action_ = nullptr, *quit_action_ = nullptr,
           *day_action_ = nullptr, *night_action_ = nullptr, *system_action_ = nullptr,
-          *keys_action_ = nullptr, *desk_action_ = nullptr, *mechanism_action_ = nullptr,
-          *full_action_ = nullptr, *settings_action_ = nullptr, *mute_action_ = nullptr,
-          *louder_action_ = nullptr, *softer_action_ = nullptr, *caution_action_ = nullptr,
-          *guide_action_ = nullptr;
+          *keys_action_ = nullptr, *desk_action_ = nullptr, *review_action_ = nullptr,
+          *mechanism_action_ = nullptr, *full_action_ = nullptr, *settings_action_ = nullptr,
+          *mute_action_ = nullptr, *louder_action_ = nullptr, *softer_action_ = nullptr,
+          *caution_action_ = nullptr, *guide_action_ = nullptr;
 };
 
 }  // namespace cabwright::desktop

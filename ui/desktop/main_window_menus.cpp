@@ -67,6 +67,8 @@ void MainWindow::makeMenus() {
   mechanism_action_->setCheckable(true);
   desk_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::Key_D),
                      [this] { desk_door_.open(scenarios_, preferences_.trainee); });
+  review_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V),
+                       [this] { review_door_.open(); });
   full_action_ = add(view_menu_, QKeySequence(Qt::Key_F11),
                      [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
   full_action_->setCheckable(true);
@@ -111,6 +113,7 @@ void MainWindow::nameMenus() {
   keys_action_->setText(tr("&Keys beside what they move"));
   mechanism_action_->setText(tr("&Mechanism: how it looks inside"));
   desk_action_->setText(tr("&Instructor's desk"));
+  review_action_->setText(tr("&Review of recorded sessions"));
   full_action_->setText(tr("&Full screen"));
   sound_menu_->setTitle(tr("&Sound"));
   mute_action_->setText(tr("&Silent"));
