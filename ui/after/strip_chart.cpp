@@ -5,39 +5,16 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "after/over_layer.h"
 #include "after/words.h"
 
 namespace cabwright::after {
-namespace {
-
-// The layer above the curves: Qt Charts would cover what the strip itself paints there.
-class Over : public QWidget {
- public:
-  Over(const StripChart& strip, const SheetLook& look, QWidget* parent)
-      : QWidget(parent), strip_(strip), look_(look) {
-    setAttribute(Qt::WA_TransparentForMouseEvents);
-  }
-
- protected:
-  void paintEvent(QPaintEvent*) override {
-    QPainter painter(this);
-    painter.scale(look_.scale, look_.scale);
-    drawing::Pen pen(painter, look_.theme);
-    strip_.paintOver(pen);
-  }
-
- private:
-  const StripChart& strip_;
-  const SheetLook& look_;
-};
-
-}  // namespace
 
 StripChart::StripChart(const SheetLook& look, QWidget* parent)
     : QWidget(parent),
       look_(look),
       plots_view_(new StripPlots(look, this)),
-      over_(new Over(*this, look, this)) {
+      over_(new OverLayer(look, this, [this](drawing::Pen& pen) { paintOver(pen); })) {
   setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("Strip chart of the run"));

@@ -14,6 +14,7 @@
 #include <cmath>
 
 #include "cab/panels.h"
+#include "drawing/boxes.h"
 #include "drawing/pen.h"
 
 namespace cabwright::desktop {
@@ -21,6 +22,8 @@ namespace cabwright::desktop {
 using drawing::Tone;
 
 namespace {
+
+constexpr int kBetween = 14;  // px, of what stands one below the other
 
 // Takes any key but Escape, which leaves the page from here as from everywhere.
 class KeyBox final : public QKeySequenceEdit {
@@ -43,11 +46,12 @@ SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts, 
     : QWidget(parent),
       preferences_(preferences),
       shortcuts_(shortcuts),
-      look_(new QComboBox(this)),
-      language_(new QComboBox(this)),
-      calm_(new QCheckBox(tr("Less &movement: needles and levers jump, nothing scrolls"), this)),
-      caps_(new QCheckBox(tr("&Keys are shown beside what they move"), this)),
-      silent_(new QCheckBox(tr("S&ilent"), this)),
+      look_(new drawing::ChoiceBox(this)),
+      language_(new drawing::ChoiceBox(this)),
+      calm_(new drawing::TickBox(tr("Less &movement: needles and levers jump, nothing scrolls"),
+                                 this)),
+      caps_(new drawing::TickBox(tr("&Keys are shown beside what they move"), this)),
+      silent_(new drawing::TickBox(tr("S&ilent"), this)),
       volume_(new QSlider(Qt::Horizontal, this)),
       sessions_(new QLineEdit(this)),
       keys_(new QTableWidget(this)),
@@ -58,6 +62,8 @@ SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts, 
   row->setSpacing(32);
   auto* left = new QVBoxLayout;
   auto* right = new QVBoxLayout;
+  left->setSpacing(kBetween);
+  right->setSpacing(kBetween);
   row->addLayout(left, 4);
   row->addLayout(right, 5);
   makeLooks(left);
@@ -70,6 +76,8 @@ void SettingsView::makeLooks(QVBoxLayout* column) {
   heading->setObjectName(QStringLiteral("heading"));
   column->addWidget(heading);
   auto* form = new QFormLayout;
+  form->setVerticalSpacing(kBetween);
+  form->setHorizontalSpacing(2 * kBetween);
   look_->addItems({tr("As the system has it"), tr("Day"), tr("Night")});
   form->addRow(tr("&Drawn by"), look_);
   language_->addItem(tr("The system's"), QString());
@@ -204,8 +212,11 @@ void SettingsView::setTheme(drawing::Theme theme) {
   setStyleSheet(
       cab::panelStyle(theme, px) +
       QStringLiteral("QWidget { background: %1; } QLabel#heading { font-size: %2px; }"
-                     "QHeaderView::section { background: %1; border: none; padding: 4px; }")
-          .arg(drawing::colorOf(theme, Tone::kPaper).name(), QString::number(px * 17 / 10)));
+                     "QHeaderView::section { background: %1; border: none; padding: 4px 2px;"
+                     " text-align: left; color: %3; } QTableView { gridline-color: %4; }")
+          .arg(drawing::colorOf(theme, Tone::kPaper).name(), QString::number(px * 17 / 10),
+               drawing::colorOf(theme, Tone::kInk2).name(),
+               drawing::colorOf(theme, Tone::kHair).name()));
   update();
 }
 
