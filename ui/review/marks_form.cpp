@@ -9,6 +9,12 @@
 
 namespace cabwright::review_room {
 
+namespace {
+
+constexpr double kWidest = 680;  ///< u; longer lines are hard to read
+
+}  // namespace
+
 QString refusalText(const Opened& opened, const std::optional<std::string>& fault) {
   if (!fault) return {};
   std::string_view words = *fault;
@@ -33,6 +39,7 @@ MarkForm::MarkForm(const after::SheetLook& look, Opened& opened, const QString& 
 }
 
 void MarkForm::restyle() {
+  setMaximumWidth(toPixels(look_, kWidest));
   for (QPlainTextEdit* text : findChildren<QPlainTextEdit*>()) fitText(text, look_);
 }
 

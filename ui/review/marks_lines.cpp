@@ -57,10 +57,11 @@ LinesView::LinesView(const after::SheetLook& look, Opened& opened, QWidget* pare
 }
 
 void LinesView::makeFilters(QBoxLayout* column) {
-  auto* row = new FlowRow;
+  auto* row = new FlowRow(4);
   for (int k = 0; k < 4; ++k) {
     auto* button = new MarkButton(look_, {}, QStringLiteral("filter%1").arg(k), this);
     button->setCheckable(true);
+    button->setSlim(true);
     filters_->addButton(button, k);
     row->addWidget(button);
   }

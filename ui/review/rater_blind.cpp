@@ -14,6 +14,8 @@ using marking::Outcome;
 
 namespace {
 
+constexpr double kAsks = 104;  ///< u: four lines, so that the buttons keep their place
+
 constexpr std::array kOutcomes{Outcome::kMet, Outcome::kBroken, Outcome::kNotExercised};
 
 }  // namespace
@@ -44,6 +46,7 @@ void BlindForm::makeLines(QWidget* page) {
   list_->setObjectName(QStringLiteral("blind_list"));
   column->addWidget(list_, 1);
   asks_ = makeWords({}, WordsKind::kPlain, page);
+  asks_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
   column->addWidget(asks_);
   outcome_ = new QButtonGroup(this);
   auto* row = new FlowRow;
@@ -78,6 +81,8 @@ void BlindForm::begin() {
 
 void BlindForm::restyle() {
   MarkForm::restyle();
+  setMaximumWidth(QWIDGETSIZE_MAX);
+  asks_->setMinimumHeight(toPixels(look(), kAsks));
   list_->restyle();
 }
 
