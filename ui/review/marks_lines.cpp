@@ -135,7 +135,13 @@ void LinesView::showDetail() {
 
 bool LinesView::beginOverride() {
   const marking::SheetLine* line = selectedLine();
-  if (line == nullptr) return false;
+  if (line == nullptr) {
+    stack_->setCurrentIndex(0);
+    const QString first = tr("Choose the line that is to be overridden first.");
+    detail_->setHtml(toHtml({{{}, {{{}, first, {}, drawing::Tone::kBad}}}}, look_));
+    list_->setFocus(Qt::OtherFocusReason);
+    return false;
+  }
   stack_->setCurrentIndex(1);
   override_->begin(*line);
   return true;

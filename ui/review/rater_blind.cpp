@@ -24,6 +24,7 @@ BlindForm::BlindForm(const after::SheetLook& look, Opened& opened, QWidget* pare
     : MarkForm(look, opened, tr("Second assessor"), parent),
       progress_(makeWords({}, WordsKind::kSecond, this)),
       stack_(new QStackedWidget(this)) {
+  setProperty("any_width", true);  // its list is as wide as it can be
   column()->addWidget(makeWords(tr("Second assessor"), WordsKind::kHeading, this));
   column()->addWidget(progress_);
   part_ = addChoice({}, {tr("Lines"), tr("Ratings")}, QStringLiteral("blind_part"));
@@ -81,7 +82,6 @@ void BlindForm::begin() {
 
 void BlindForm::restyle() {
   MarkForm::restyle();
-  setMaximumWidth(QWIDGETSIZE_MAX);
   asks_->setMinimumHeight(toPixels(look(), kAsks));
   list_->restyle();
 }
