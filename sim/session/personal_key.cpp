@@ -27,7 +27,7 @@ std::string fileNameOf(std::string_view name) {
   std::string file;
   for (const char c : name)
     file += canStand(c, file.empty()) ? std::string(1, c)
-                                      : fmt::format("%{:02X}", static_cast<unsigned char>(c));
+                                      : fmt::format("%{:02x}", static_cast<unsigned char>(c));
   return file;
 }
 
