@@ -27,7 +27,7 @@ std::string fileNameOf(std::string_view name) {
   std::string file;
   for (const char c : name)
     file += canStand(c, file.empty()) ? std::string(1, c)
-                                      : fmt::format("%{:02X}", static_cast<unsigned char>(c));
+                                      : fmt::format("%{:02x}", static_cast<unsigned char>(c));
   return file;
 }
 
@@ -66,10 +66,12 @@ fs::path personalKeyFile(const fs::path& data_folder, std::string_view name) {
 }
 
 SigningKey loadOrMakePersonalKey(const fs::path& data_folder, std::string_view name) {
-  const fs::path file = personalKeyFile(data_folder, name);
+  const fs::path file =
+      personalKeyFile(data_folder.empty() ? fs::path() : fs::absolute(data_folder), name);
+  const fs::path folder = file.parent_path().parent_path();
   std::error_code failed;
-  fs::create_directories(data_folder.parent_path(), failed);
-  if (!failed && ::mkdir(data_folder.c_str(), 0700) != 0 && errno != EEXIST)
+  fs::create_directories(folder.parent_path(), failed);
+  if (!failed && ::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST)
     failed = {errno, std::generic_category()};
   if (failed) throw SessionError(file.string() + ": " + failed.message());
   return SigningKey::loadOrMakeFile(file);

@@ -16,7 +16,7 @@ namespace cabwright::session {
 /// The longest name a key can have, bytes.
 inline constexpr std::size_t kLongestKeyName = 80;
 
-/// Where the key of that person lies. What a file cannot be called is written as %XX. Throws
+/// Where the key of that person lies. What a file cannot be called is written as %xx. Throws
 /// SessionError for a name that is blank or too long, and when the folder is empty.
 [[nodiscard]] std::filesystem::path personalKeyFile(const std::filesystem::path& data_folder,
                                                     std::string_view name);

@@ -14,6 +14,7 @@ using drawing::Tone;
 namespace {
 
 constexpr double kHeight = 40, kPad = 14, kRim = 2.5, kGap = 9;
+constexpr double kSlimHeight = 36, kSlimPad = 9;
 
 }  // namespace
 
@@ -32,6 +33,12 @@ void MarkButton::setStrong(bool strong) {
   update();
 }
 
+void MarkButton::setSlim(bool slim) {
+  slim_ = slim;
+  updateGeometry();
+  update();
+}
+
 void MarkButton::setKey(const QString& key) {
   key_ = key;
   updateGeometry();
@@ -39,15 +46,15 @@ void MarkButton::setKey(const QString& key) {
 }
 
 double MarkButton::wordsWidth() const {
-  // Room for the bold face in either state, so that nothing moves when it is checked.
   const double words = drawing::textWidth(text(), drawing::kText, strong_);
   return words + (key_.isEmpty() ? 0 : kGap + drawing::keyCapWidth(key_));
 }
 
 QSize MarkButton::sizeHint() const {
-  const double width = std::ceil(wordsWidth()) + 2 * kPad;
-  return {static_cast<int>(std::ceil(std::max(width, kHeight) * look_.scale)),
-          static_cast<int>(std::ceil(kHeight * look_.scale))};
+  const double width = std::ceil(wordsWidth()) + 2 * (slim_ ? kSlimPad : kPad);
+  const double height = slim_ ? kSlimHeight : kHeight;
+  return {static_cast<int>(std::ceil(std::max(width, height) * look_.scale)),
+          static_cast<int>(std::ceil(height * look_.scale))};
 }
 
 void MarkButton::paintEvent(QPaintEvent*) {

@@ -16,6 +16,8 @@ class MarkButton : public QAbstractButton {
              QWidget* parent);
 
   void setStrong(bool strong);
+  /// For rows of many: as narrow as its words allow.
+  void setSlim(bool slim);
   /// Drawn as a cap; whoever owns the button answers to the key.
   void setKey(const QString& key);
   [[nodiscard]] QSize sizeHint() const override;
@@ -31,7 +33,7 @@ class MarkButton : public QAbstractButton {
   [[nodiscard]] double wordsWidth() const;  ///< u, with the cap
   const after::SheetLook& look_;
   QString key_;
-  bool strong_ = false;
+  bool strong_ = false, slim_ = false;
 };
 
 }  // namespace cabwright::review_room

@@ -17,7 +17,7 @@ struct Words {
 };
 
 constexpr double kPad = 12, kText = 46, kTop = 27, kLead = 23.5, kFoot = 11, kHeading = 36;
-constexpr qsizetype kMostTitle = 3, kMostDetail = 2;
+constexpr qsizetype kMostTitle = 4, kMostDetail = 2;
 
 QStringList wrapped(const QString& words, double room, qsizetype most, bool bold) {
   if (words.isEmpty()) return {};

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
+#include <algorithm>
 #include <fstream>
 
 #include "after/words.h"
@@ -132,8 +133,31 @@ FactGroup makeEntryFacts(const std::vector<review::Entry>& entries) {
   return group;
 }
 
-QString toHtml(const std::vector<FactGroup>& groups, const after::SheetLook& look) {
+namespace {
+
+QString rowHtml(const Fact& fact, bool named, const after::SheetLook& look) {
   const auto tone = [&look](Tone t) { return drawing::colorOf(look.theme, t).name(); };
+  QString name = escaped(fact.name);
+  if (fact.tick)
+    name = QStringLiteral("<a href='tick:%1' style='color:%2'>%3</a>")
+               .arg(*fact.tick)
+               .arg(tone(Tone::kHand), name);
+  QString value = escaped(fact.value);
+  if (fact.strong) value = QStringLiteral("<b>%1</b>").arg(value);
+  const QString head =
+      QStringLiteral("style='color:%1; padding:2px 8px 2px 0'").arg(tone(Tone::kInk2));
+  const QString body = QStringLiteral("style='color:%1; padding:2px 0 2px 0'").arg(tone(fact.tone));
+  if (fact.wide)
+    return QStringLiteral("<tr><td colspan='2' %1>%2</td></tr><tr><td colspan='2' %3>%4</td></tr>")
+        .arg(head, name, body, value);
+  if (!named) return QStringLiteral("<tr><td %1>%2</td></tr>").arg(body, value);
+  return QStringLiteral("<tr><td width='32%' %1>%2</td><td %3>%4</td></tr>")
+      .arg(head, name, body, value);
+}
+
+}  // namespace
+
+QString toHtml(const std::vector<FactGroup>& groups, const after::SheetLook& look) {
   QString html;
   for (const FactGroup& group : groups) {
     if (group.facts.empty()) continue;
@@ -141,21 +165,10 @@ QString toHtml(const std::vector<FactGroup>& groups, const after::SheetLook& loo
       html += QStringLiteral("<p style='margin-top:%1px; margin-bottom:3px'><b>%2</b></p>")
                   .arg(html.isEmpty() ? 0 : toPixels(look, 12))
                   .arg(escaped(group.caption));
+    const bool named = std::ranges::any_of(
+        group.facts, [](const Fact& fact) { return !fact.name.isEmpty() && !fact.wide; });
     html += QStringLiteral("<table width='100%' cellspacing='0' cellpadding='0'>");
-    for (const Fact& fact : group.facts) {
-      QString name = escaped(fact.name);
-      if (fact.tick)
-        name = QStringLiteral("<a href='tick:%1' style='color:%2'>%3</a>")
-                   .arg(*fact.tick)
-                   .arg(tone(Tone::kHand), name);
-      QString value = escaped(fact.value);
-      if (fact.strong) value = QStringLiteral("<b>%1</b>").arg(value);
-      const QString wide = fact.name.isEmpty() ? QString() : QStringLiteral("width='32%'");
-      html += QStringLiteral(
-                  "<tr><td %1 style='color:%2; padding:2px 8px 2px 0'>%3</td>"
-                  "<td style='color:%4; padding:2px 0 2px 0'>%5</td></tr>")
-                  .arg(wide, tone(Tone::kInk2), name, tone(fact.tone), value);
-    }
+    for (const Fact& fact : group.facts) html += rowHtml(fact, named, look);
     html += QStringLiteral("</table>");
   }
   return html;

@@ -19,6 +19,7 @@ struct Fact {
   std::optional<std::int64_t> tick = {};  ///< the name leads to this moment
   drawing::Tone tone = drawing::Tone::kInk;
   bool strong = false;
+  bool wide = false;  ///< long and without breaks: below its name, over the whole width
 };
 struct FactGroup {
   QString caption;

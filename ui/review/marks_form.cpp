@@ -3,11 +3,41 @@
 
 #include <QKeyEvent>
 #include <QShortcut>
+#include <algorithm>
 
 #include "after/words.h"
 #include "review_room/marks_flow.h"
 
 namespace cabwright::review_room {
+
+namespace {
+
+constexpr double kWidest = 680;  ///< u; longer lines are hard to read
+constexpr const char* kAnyWidth = "any_width";
+
+// Keeps lines short in a wide window. By a margin and not by a greatest width: a layout asks for
+// the height of the width it has, and words below would be cut.
+class ShortLines : public QObject {
+ public:
+  ShortLines(const after::SheetLook& look, QWidget* form) : QObject(form), look_(look) {
+    form->installEventFilter(this);
+  }
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    const auto* form = static_cast<QWidget*>(watched);
+    if (event->type() == QEvent::Resize && !form->property(kAnyWidth).toBool()) {
+      const int over = form->contentsRect().width() - toPixels(look_, kWidest);
+      form->layout()->setContentsMargins(0, 0, std::max(0, over), 0);
+    }
+    return QObject::eventFilter(watched, event);
+  }
+
+ private:
+  const after::SheetLook& look_;
+};
+
+}  // namespace
 
 QString refusalText(const Opened& opened, const std::optional<std::string>& fault) {
   if (!fault) return {};
@@ -25,6 +55,7 @@ MarkForm::MarkForm(const after::SheetLook& look, Opened& opened, const QString& 
   setAccessibleName(name);
   column_->setContentsMargins(0, 0, 0, 0);
   column_->setSpacing(6);
+  new ShortLines(look, this);
   for (const int key : {Qt::Key_Return, Qt::Key_Enter}) {
     auto* shortcut = new QShortcut(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(key)), this);
     shortcut->setContext(Qt::WidgetWithChildrenShortcut);

@@ -44,9 +44,12 @@ Fact standingFact(const session::Verification& found) {
 FactGroup recordFacts(const Opened& opened, const QString& file_sha256) {
   const session::Verification& found = opened.verification();
   FactGroup group{Words::tr("Record"), {}};
-  put(group, Words::tr("Session"), toQt(opened.sheet().head.session_id));
+  group.facts.push_back(
+      {.name = Words::tr("Session"), .value = toQt(opened.sheet().head.session_id), .wide = true});
   put(group, Words::tr("File"), toQt(opened.file().filename().string()));
-  put(group, Words::tr("SHA-256 of the file"), file_sha256);
+  if (!file_sha256.isEmpty())
+    group.facts.push_back(
+        {.name = Words::tr("SHA-256 of the file"), .value = file_sha256, .wide = true});
   group.facts.push_back(standingFact(found));
   for (const std::string& finding : found.findings)
     group.facts.push_back({{}, after::sheetWords(finding), {}, Tone::kBad});

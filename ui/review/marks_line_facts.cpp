@@ -51,7 +51,10 @@ void putEvidence(FactGroup& group, const SheetLine& line) {
         {after::timeText(*moment, true), after::sheetWords(verdict.reason), moment});
   else
     put(group, Words::tr("Seen"), after::sheetWords(verdict.reason));
-  put(group, Words::tr("Margin"), marginText(verdict));
+  if (!marginText(verdict).isEmpty())
+    put(group, Words::tr("Margin"), marginText(verdict));
+  else if (verdict.margin)
+    put(group, Words::tr("Margin"), QString::number(*verdict.margin, 'f', 1));
   if (verdict.inside_tolerance) put(group, {}, Words::tr("inside the tolerance"));
   if (!verdict.act.empty()) put(group, Words::tr("Done"), after::actText(verdict.act));
   put(group, Words::tr("Way taken"), after::sheetWords(verdict.way));

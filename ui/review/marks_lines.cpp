@@ -57,10 +57,11 @@ LinesView::LinesView(const after::SheetLook& look, Opened& opened, QWidget* pare
 }
 
 void LinesView::makeFilters(QBoxLayout* column) {
-  auto* row = new FlowRow;
+  auto* row = new FlowRow(4);
   for (int k = 0; k < 4; ++k) {
     auto* button = new MarkButton(look_, {}, QStringLiteral("filter%1").arg(k), this);
     button->setCheckable(true);
+    button->setSlim(true);
     filters_->addButton(button, k);
     row->addWidget(button);
   }
@@ -134,7 +135,13 @@ void LinesView::showDetail() {
 
 bool LinesView::beginOverride() {
   const marking::SheetLine* line = selectedLine();
-  if (line == nullptr) return false;
+  if (line == nullptr) {
+    stack_->setCurrentIndex(0);
+    const QString first = tr("Choose the line that is to be overridden first.");
+    detail_->setHtml(toHtml({{{}, {{{}, first, {}, drawing::Tone::kBad}}}}, look_));
+    list_->setFocus(Qt::OtherFocusReason);
+    return false;
+  }
   stack_->setCurrentIndex(1);
   override_->begin(*line);
   return true;

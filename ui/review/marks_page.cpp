@@ -129,7 +129,8 @@ void MarksPage::refresh() {
   raters_->refresh();
   decision_->refresh();
   sign_->refresh();
-  std::vector<FactGroup> facts = makeHeadFacts(opened_, fileDigest(opened_.file()));
+  if (digest_.isEmpty()) digest_ = fileDigest(opened_.file());
+  std::vector<FactGroup> facts = makeHeadFacts(opened_, digest_);
   facts.push_back(makeJudgementFacts(opened_.sheet()));
   facts.push_back(makeEntryFacts(opened_.entries()));
   record_->setHtml(toHtml(facts, look_));
@@ -172,12 +173,14 @@ void MarksPage::showSigner() {
   sign_on_button_->setText(by ? tr("Another") : tr("Sign on"));
   sign_on_button_->setAccessibleName(by ? tr("Sign on as another") : tr("Sign on"));
   sign_on_button_->updateGeometry();
-  signer_->setText(by && key ? tr("%1, %2, key %3")
-                                   .arg(toQt(by->name),
-                                        mode_ == Mode::kBlind ? tr("second assessor")
-                                                              : after::sheetWords(by->role),
-                                        toQt(session::fingerprintOf(key->publicKey())))
-                             : tr("Nobody has signed on."));
+  if (!by || !key) {
+    signer_->setText(tr("Nobody has signed on."));
+    return;
+  }
+  const QString role = mode_ == Mode::kBlind ? tr("second assessor") : after::sheetWords(by->role);
+  signer_->setText(tr("%1, %2").arg(toQt(by->name), role));
+  signer_->setToolTip(
+      tr("Signs with the key %1").arg(toQt(session::fingerprintOf(key->publicKey()))));
 }
 
 void MarksPage::restyle() {

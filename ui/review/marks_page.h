@@ -91,6 +91,7 @@ class MarksPage : public QWidget {
   Opened& opened_;
   Mode mode_ = Mode::kOpen;
   Tab tab_ = kLines;
+  QString digest_;       ///< of the file as it is; empty: to be worked out
   bool second_ = false;  ///< who signed on last did so to mark blind
   QLabel *title_, *state_, *result_, *signer_;
   QWidget *tab_row_, *act_row_;

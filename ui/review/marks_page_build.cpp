@@ -21,7 +21,10 @@ MarksPage::MarksPage(Opened& opened, QWidget* parent)
   addKey(Qt::Key_O, &MarksPage::beginOverride);
   addKey(Qt::Key_C, &MarksPage::beginRemark);
   addKey(Qt::Key_S, &MarksPage::beginSign);
-  connect(&opened_, &Opened::entriesChanged, this, &MarksPage::refresh);
+  connect(&opened_, &Opened::entriesChanged, this, [this] {
+    digest_.clear();
+    refresh();
+  });
   connect(&opened_, &Opened::signerChanged, this, &MarksPage::refresh);
   restyle();
 }
@@ -39,14 +42,16 @@ void MarksPage::makeHead(QBoxLayout* column) {
   tabs_ = new QButtonGroup(this);
   auto* tabs = new FlowRow(4);
   tab_row_->setLayout(tabs);
-  const QStringList words{tr("Lines"), tr("Ratings"), tr("Second"), tr("Decision"), tr("Record")};
+  const QStringList words{tr("Lines"), tr("Ratings"), tr("Compare"), tr("Decision"), tr("Record")};
   for (int k = 0; k < kTabs; ++k) {
     auto* button = new MarkButton(look_, words[k], QStringLiteral("tab%1").arg(k), tab_row_);
     button->setCheckable(true);
+    button->setSlim(true);
     tabs_->addButton(button, k);
     tabs->addWidget(button);
   }
-  tabs_->button(kSecond)->setAccessibleName(tr("Second assessor"));
+  tabs_->button(kSecond)->setAccessibleName(tr("Compare two assessors"));
+  tabs_->button(kLines)->setChecked(true);
   connect(tabs_, &QButtonGroup::idClicked, this, [this](int id) { showTab(static_cast<Tab>(id)); });
   column->addWidget(tab_row_);
 }

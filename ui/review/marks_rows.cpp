@@ -103,7 +103,7 @@ QString verdictWord(const SheetLine& line) {
 }
 
 QString marginText(const marking::Verdict& verdict) {
-  if (!verdict.margin) return {};
+  if (!verdict.margin || verdict.unit.empty()) return {};
   const double much = std::abs(*verdict.margin);
   const QString words = (QString::number(much, 'f', much >= 100 ? 0 : 1) + QLatin1Char(' ') +
                          after::sheetWords(verdict.unit))

@@ -63,7 +63,7 @@ struct MarkCounts {
 [[nodiscard]] QString outcomeWord(marking::Outcome outcome);
 /// What a line counts as: "broken", "met, prompted", "follows from line 4", "void".
 [[nodiscard]] QString verdictWord(const marking::SheetLine& line);
-/// "margin 0.6 s", "missed by 0.6 s"; empty without one.
+/// "margin 0.6 s", "missed by 0.6 s"; empty without one, or where it is a mere yes or no.
 [[nodiscard]] QString marginText(const marking::Verdict& verdict);
 [[nodiscard]] drawing::VerdictSign signOf(const marking::SheetLine& line);
 

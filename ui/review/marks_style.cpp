@@ -122,6 +122,7 @@ void fitText(QPlainTextEdit* text, const after::SheetLook& look) {
 }
 
 QScrollArea* makeScroll(QWidget* inside, QWidget* parent) {
+  inside->setContentsMargins(0, 0, 10, 0);  // clear of the bar
   auto* scroll = new QScrollArea(parent);
   scroll->setWidget(inside);
   scroll->setWidgetResizable(true);

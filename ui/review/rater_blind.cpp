@@ -14,6 +14,8 @@ using marking::Outcome;
 
 namespace {
 
+constexpr double kAsks = 104;  ///< u: four lines, so that the buttons keep their place
+
 constexpr std::array kOutcomes{Outcome::kMet, Outcome::kBroken, Outcome::kNotExercised};
 
 }  // namespace
@@ -22,6 +24,7 @@ BlindForm::BlindForm(const after::SheetLook& look, Opened& opened, QWidget* pare
     : MarkForm(look, opened, tr("Second assessor"), parent),
       progress_(makeWords({}, WordsKind::kSecond, this)),
       stack_(new QStackedWidget(this)) {
+  setProperty("any_width", true);  // its list is as wide as it can be
   column()->addWidget(makeWords(tr("Second assessor"), WordsKind::kHeading, this));
   column()->addWidget(progress_);
   part_ = addChoice({}, {tr("Lines"), tr("Ratings")}, QStringLiteral("blind_part"));
@@ -44,6 +47,7 @@ void BlindForm::makeLines(QWidget* page) {
   list_->setObjectName(QStringLiteral("blind_list"));
   column->addWidget(list_, 1);
   asks_ = makeWords({}, WordsKind::kPlain, page);
+  asks_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
   column->addWidget(asks_);
   outcome_ = new QButtonGroup(this);
   auto* row = new FlowRow;
@@ -78,6 +82,7 @@ void BlindForm::begin() {
 
 void BlindForm::restyle() {
   MarkForm::restyle();
+  asks_->setMinimumHeight(toPixels(look(), kAsks));
   list_->restyle();
 }
 

@@ -69,6 +69,7 @@ FactGroup lineFacts(const RaterView& view, const QString& name, bool same) {
     const QString words =
         same ? line.first : Words::tr("sheet: %1; %2: %3").arg(line.first, name, line.second);
     Fact fact{QStringLiteral("%1. %2").arg(line.number).arg(line.title), words, line.tick};
+    fact.wide = true;
     if (!same) fact.tone = Tone::kDoubt;
     group.facts.push_back(std::move(fact));
   }

@@ -11,7 +11,7 @@ RatingBoard::RatingBoard(const after::SheetLook& look, const QString& object_nam
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(6);
   for (const RatingScale& scale : ratingScales()) {
-    auto* row = new RatingRow(look, scale, this);
+    auto* row = new RatingRow(look, scale, object_name + QLatin1Char('_'), this);
     auto* comment = makeLine(tr("Comment on %1").arg(ratingWord(scale.title)),
                              object_name + QLatin1Char('_') + QLatin1String(scale.id), this);
     comment->setPlaceholderText(tr("Comment"));

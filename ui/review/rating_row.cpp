@@ -9,7 +9,8 @@
 
 namespace cabwright::review_room {
 
-RatingRow::RatingRow(const after::SheetLook& look, const RatingScale& scale, QWidget* parent)
+RatingRow::RatingRow(const after::SheetLook& look, const RatingScale& scale, const QString& prefix,
+                     QWidget* parent)
     : QWidget(parent), scale_(scale), group_(new QButtonGroup(this)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -19,7 +20,7 @@ RatingRow::RatingRow(const after::SheetLook& look, const RatingScale& scale, QWi
   auto* row = new FlowRow;
   for (int step = 1; step <= kRatingSteps; ++step) {
     auto* button = new MarkButton(look, QString::number(step),
-                                  QLatin1String(scale.id) + QString::number(step), this);
+                                  prefix + QLatin1String(scale.id) + QString::number(step), this);
     button->setCheckable(true);
     const QString means = ratingWord(scale.anchors[static_cast<std::size_t>(step - 1)]);
     button->setAccessibleName(

@@ -14,7 +14,9 @@ namespace cabwright::review_room {
 class RatingRow : public QWidget {
   Q_OBJECT
  public:
-  RatingRow(const after::SheetLook& look, const RatingScale& scale, QWidget* parent);
+  /// Buttons are called by `prefix`, the scale's id and their step.
+  RatingRow(const after::SheetLook& look, const RatingScale& scale, const QString& prefix,
+            QWidget* parent);
   /// 1 to 5; 0: not rated.
   [[nodiscard]] int value() const { return group_->checkedId() < 0 ? 0 : group_->checkedId(); }
   void clear();

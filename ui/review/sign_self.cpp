@@ -40,7 +40,7 @@ SelfRatingForm::SelfRatingForm(const after::SheetLook& look, Opened& opened, QWi
       makeWords(tr("This was an assessment. The trainee says first how it went; until then the "
                    "marks are hidden. Go through the run together as long as you like."),
                 WordsKind::kSecond, this));
-  rating_ = new RatingRow(look, selfScale(), this);
+  rating_ = new RatingRow(look, selfScale(), {}, this);
   column()->addWidget(rating_);
   column()->addWidget(makeWords(tr("Where were you not sure?"), WordsKind::kSecond, this));
   unsure_ = makeText(tr("Where the trainee was not sure"), QStringLiteral("self_text"), 4, this);

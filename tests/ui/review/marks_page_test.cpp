@@ -103,6 +103,15 @@ TEST_F(Marks, ALineIsOverriddenByHandAndBothStay) {
   EXPECT_THAT(find<QLabel>("result")->text().toStdString(), HasSubstr("with overrides"));
 }
 
+TEST_F(Marks, WithoutALineTheOverrideAsksForOne) {
+  openPractice();
+  signOn();
+  press("override");
+  EXPECT_THAT(find<QTextBrowser>("line_detail")->toPlainText().toStdString(),
+              HasSubstr("Choose the line"));
+  EXPECT_TRUE(find<QTextBrowser>("line_detail")->isVisible());
+}
+
 TEST_F(Marks, ALineIsMadeVoid) {
   openPractice();
   signOn();

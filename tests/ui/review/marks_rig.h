@@ -30,7 +30,9 @@ inline void recordAssessment(const std::filesystem::path& file,
   header.people = people;
   session::chooseMode(situation, header, scenario::Mode::kAssessment);
   const scenario::Setup setup = scenario::makeSetup(situation.loaded, 7);
-  session::Recorder recorder(file, header);
+  session::RecorderOptions options;  // an assessment is sealed when it ends
+  options.key_folder = file.parent_path() / "station";
+  session::Recorder recorder(file, header, options);
   session::MarkingWitness marking(session::makeTerms(situation, setup));
   session::Run run(setup);
   run.addWitness(marking);
@@ -41,7 +43,6 @@ inline void recordAssessment(const std::filesystem::path& file,
   marking::SheetHead head = session::makeHead(situation, header);
   head.last_tick = run.tick();
   recorder.close(session::makeClosing(run.tick(), "finished", marking.makeSheet(head)));
-  session::sealSession(file, session::sampleKey(), session::SealHow::kOnRequest);
 }
 
 class MarksRig : public testing::Test {
