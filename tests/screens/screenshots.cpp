@@ -2,7 +2,8 @@
 // Pictures of every page of the program, in both themes:
 //   screenshots OUT [WIDTHxHEIGHT ...] [PAGE ...]
 // into OUT/WIDTHxHEIGHT-THEME/PAGE.png. Without sizes 1280x720, without pages all of them. The
-// scale of the screen is Qt's own: with QT_SCALE_FACTOR=2 a window of 1280x720 fills 2560x1440.
+// language is English, German with LANGUAGE=de. The scale of the screen is Qt's own: with
+// QT_SCALE_FACTOR=2 a window of 1280x720 fills 2560x1440.
 #include <QApplication>
 #include <QDir>
 #include <QStackedWidget>
@@ -16,7 +17,9 @@
 #include <vector>
 
 #include "cab/seat_view.h"
+#include "cab/show_parts.h"
 #include "desktop/caution_view.h"
+#include "desktop/languages.h"
 #include "desktop/main_window.h"
 #include "desktop/settings_view.h"
 #include "drawing/face.h"
@@ -46,8 +49,8 @@ struct Wishes {
 };
 
 std::vector<std::string> knownPages() {
-  std::vector<std::string> pages{"choose",    "caution",    "settings",  "driving",
-                                 "mechanism", "after-good", "after-bad", "desk"};
+  std::vector<std::string> pages{"choose",     "caution",   "settings", "driving", "mechanism",
+                                 "after-good", "after-bad", "desk",     "why"};
   for (const unit::PlaceInfo& place : unit::placeTable()) {
     pages.emplace_back(place.name);
     if (unit::cabOf(place.id) >= 0) pages.push_back(std::string(place.name) + "-round");
@@ -61,6 +64,9 @@ void prepareSettings(QSettings& settings, const QTemporaryDir& home) {
   settings.setValue(QStringLiteral("preferences/sessions"), home.filePath(QStringLiteral("s")));
   settings.setValue(QStringLiteral("preferences/muted"), true);
   settings.setValue(QStringLiteral("preferences/caution_read"), true);
+  const bool german = qEnvironmentVariable("LANGUAGE").startsWith(QLatin1String("de"));
+  settings.setValue(QStringLiteral("preferences/language"),
+                    german ? QStringLiteral("de") : QStringLiteral("en"));
 }
 
 class Album {
@@ -69,6 +75,7 @@ class Album {
       : wishes_(std::move(wishes)),
         settings_(home_.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat) {
     prepareSettings(settings_, home_);
+    languages_ = std::make_unique<desktop::Languages>(settings_, CABWRIGHT_BUILD_DIR "/app");
     window_ = std::make_unique<desktop::MainWindow>(kScenarios, settings_, QStringLiteral("0"));
     window_->setClockRunning(false);
     window_->show();
@@ -77,6 +84,7 @@ class Album {
   void takeAll() {
     takeFirstPages();
     takePlaces();
+    takeWhy();
     takeDriving();
     takeDesk();
     takeAfter("after-good", "hill-start", "@good");
@@ -169,6 +177,18 @@ class Album {
       throw std::runtime_error(std::string(place.name) + " was not reached");
   }
 
+  // A dark lamp, and a lever that was refused, each with what is missing.
+  void takeWhy() {
+    if (!wishes_.wants("why")) return;
+    begin("cold-preparation", scenario::Mode::kPractice);
+    reach(unit::placeInfo(unit::Place::kCab1));
+    cab::SeatView& view = *window_->seatView();
+    for (auto* lamp : view.findChildren<cab::LampPart*>())
+      if (lamp->isVisible() && lamp->lamp() == unit::Signal::kCab1LampAir) lamp->setFocus();
+    view.useCommand(QStringLiteral("why"));
+    take("why");
+  }
+
   // Power on, moving: the cab and the mechanism at the same moment.
   void takeDriving() {
     if (!wishes_.wantsOneOf({"driving", "mechanism"})) return;
@@ -248,6 +268,7 @@ class Album {
   Wishes wishes_;
   QTemporaryDir home_;
   QSettings settings_;
+  std::unique_ptr<desktop::Languages> languages_;
   std::unique_ptr<desktop::MainWindow> window_;
   desktop::SettingsView* settings_page_ = nullptr;  ///< while it is the page that is taken
   int count_ = 0;

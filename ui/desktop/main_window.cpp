@@ -16,7 +16,6 @@ namespace cabwright::desktop {
 namespace {
 
 constexpr int kFrameMs = 16;
-constexpr std::int64_t kToldTicks = 30 * session::kTicksPerSecond;
 
 }  // namespace
 
@@ -39,6 +38,8 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
   shortcuts_.load(settings_);
   makeMenus();
   connect(&desk_door_.desk(), &desk::Desk::backAsked, this, &MainWindow::goBackTo,
+          Qt::QueuedConnection);
+  connect(&desk_door_.desk(), &desk::Desk::momentAsked, this, &MainWindow::goBackToMoment,
           Qt::QueuedConnection);
   connect(
       &desk_door_, &DeskDoor::beginAsked, this,
@@ -262,40 +263,6 @@ void MainWindow::endRun() {
 // From the start, as it was asked for.
 void MainWindow::takeAgain() {
   if (seat_) begin(desk::SituationWish(wish_));
-}
-
-void MainWindow::takeAgainFrom(qint64 tick) {
-  if (!seat_) return;
-  const scenario::Mode mode = seat_->mode();
-  std::unique_ptr<session::LiveRun> run =
-      seat_->run().takenAgainFrom(tick, makeOptions(wish_.exercise, mode, wish_.trainee));
-  if (!run) {
-    say(tr("That moment cannot be taken again."));
-    return;
-  }
-  leaveRun();
-  useRun(std::move(run));
-}
-
-void MainWindow::goBackTo(const session::TimeMark& mark) {
-  if (!seat_) return;
-  desk::Desk& desk = desk_door_.desk();
-  const auto tell = [&desk, &mark](std::int64_t tick) {
-    if (tick % kToldTicks == 0)
-      Q_EMIT desk.told(
-          tr("Going back: %1 of %2").arg(cab::clockText(tick), cab::clockText(mark.tick)));
-    return true;
-  };
-  session::GoneBack back =
-      seat_->run().goBackTo(mark, makeOptions(wish_.exercise, seat_->mode(), wish_.trainee), tell);
-  if (!back.run) {
-    if (back.fault) desk.refuse(QString::fromStdString(*back.fault));
-    return;
-  }
-  const QString name = QString::fromStdString(mark.name);
-  leaveRun();
-  useRun(std::move(back.run));
-  Q_EMIT desk.told(tr("Back at the mark: %1").arg(name));
 }
 
 void MainWindow::showChoose() {

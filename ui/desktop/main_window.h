@@ -71,6 +71,9 @@ class MainWindow : public QMainWindow {
   void takeAgainFrom(qint64 tick);
   void goBackTo(const session::TimeMark& mark);
   void shutReview(bool shut);
+  void goBackToMoment(qint64 tick);
+  /// Goes on with a run that was taken again; null: with the one that is there.
+  void goOnWith(std::unique_ptr<session::LiveRun> run, const QString& words);
   void useRun(std::unique_ptr<session::LiveRun> run);
   void say(const QString& words);
   void tick();

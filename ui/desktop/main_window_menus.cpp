@@ -30,7 +30,11 @@ void MainWindow::makeMenus() {
   });
   again_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_R), [this] { takeAgain(); });
   freeze_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_Space), [this] {
-    if (seat_) seat_->setFrozen(freeze_action_->isChecked());
+    if (!seat_) return;
+    const bool wanted = freeze_action_->isChecked();
+    seat_->setFrozen(wanted);
+    freeze_action_->setChecked(seat_->isFrozen());
+    if (!wanted && seat_->isFrozen()) say(tr("The instructor has stopped the clock."));
   });
   freeze_action_->setCheckable(true);
   pass_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_T), [this] {

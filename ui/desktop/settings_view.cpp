@@ -126,6 +126,7 @@ void SettingsView::makeKeys(QVBoxLayout* column) {
   keys_->setColumnCount(2);
   keys_->setHorizontalHeaderLabels({tr("What it does"), tr("Key")});
   keys_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+  keys_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   keys_->verticalHeader()->hide();
   keys_->setSelectionMode(QAbstractItemView::NoSelection);
   keys_->setAccessibleName(tr("Keys"));
@@ -213,7 +214,7 @@ void SettingsView::setTheme(drawing::Theme theme) {
       cab::panelStyle(theme, px) +
       QStringLiteral("QWidget { background: %1; } QLabel#heading { font-size: %2px; }"
                      "QHeaderView::section { background: %1; border: none; padding: 4px 2px;"
-                     " text-align: left; color: %3; } QTableView { gridline-color: %4; }")
+                     " color: %3; } QTableView { gridline-color: %4; }")
           .arg(drawing::colorOf(theme, Tone::kPaper).name(), QString::number(px * 17 / 10),
                drawing::colorOf(theme, Tone::kInk2).name(),
                drawing::colorOf(theme, Tone::kHair).name()));
