@@ -10,6 +10,7 @@ namespace {
 
 constexpr double kHandsTop = 868, kHandsEnd = 976;
 constexpr double kDeedWidth = 178, kDeedHeight = 42;
+constexpr double kCaptionRoom = 210;  // threads run to the hands beside the caption, not through it
 constexpr double kWorldWidth = 1260;  // of a sheet without its right block, u
 // The system's font, of which so much is as large to the eye as the sheet's; and how far running
 // text may outgrow the sheet it stands on.
@@ -57,7 +58,7 @@ void SeatView::arrange() {
     deeds_[k]->setArea(QRectF(x - 5 + kDeedWidth * col, kHandsTop + s + 6 + kDeedHeight * row,
                               kDeedWidth, kDeedHeight));
   }
-  const double hands_left = x + (deeds_.empty() ? 0 : 2 * kDeedWidth + 20);
+  const double hands_left = x + (deeds_.empty() ? kCaptionRoom : 2 * kDeedWidth + 20);
   const double width = (f.world.right() - hands_left) / 2;
   for (std::size_t k = 0; k < 2; ++k)
     hands_[k]->setArea(QRectF(hands_left + width * static_cast<double>(k), kHandsTop + s,

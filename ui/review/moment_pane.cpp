@@ -62,7 +62,7 @@ MomentPane::MomentPane(Opened& opened, Rerun& rerun, const after::SheetLook& loo
   connect(&due_, &QTimer::timeout, this, &MomentPane::showNow);
   connect(&opened_, &Opened::cursorMoved, this, [this] { due_.start(); });
   connect(&rerun_, &Rerun::progressed, this, [this] {
-    if (!is_whole_ || !rerun_.isOver()) due_.start();
+    if (!is_whole_) due_.start();
   });
   connect(from_, &QComboBox::activated, this, &MomentPane::choosePlace);
   connect(seat_.get(), &cab::Seat::viewpointChanged, this, &MomentPane::showPlace);

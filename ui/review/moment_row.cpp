@@ -175,6 +175,16 @@ void MomentRow::paintEvent(QPaintEvent*) {
   painter.scale(look_.scale, look_.scale);
   drawing::Pen pen(painter, look_.theme);
   const double room = width() / look_.scale;
+  // In a narrow pane, which is a high one, lamps and levers go below the gauges.
+  const bool is_narrow = room < 4 * kDialPitch + 2 * kLampPitch + 200;
+  if (is_narrow) {
+    paintDials(pen, std::min(kDialPitch * 1.3, room / 4));
+    pen.push({0, kHeight + 10}, 0);
+    paintLamps(pen, 14);
+    paintLevers(pen, 2 * kLampPitch + 34, room - 4);
+    pen.pop();
+    return;
+  }
   const double pitch =
       std::max(kDialPitch, std::min(kDialPitch * 1.3, (room - 2 * kLampPitch - kLeverRoom) / 4));
   paintDials(pen, pitch);

@@ -129,7 +129,9 @@ bool ReviewView::shareByKey(int key) {
 }
 
 void ReviewView::keyPressEvent(QKeyEvent* event) {
-  if (!stepByKey(*event) && !shareByKey(event->key())) event->ignore();
+  if (stepByKey(*event) || shareByKey(event->key())) return;
+  event->ignore();
+  if (event->modifiers() == Qt::NoModifier && !event->isAutoRepeat()) Q_EMIT otherKey(event->key());
 }
 
 }  // namespace cabwright::review_room

@@ -172,6 +172,19 @@ std::vector<Lane> makeReviewLanes(const Opened& opened, bool hides_marks) {
   return lanes;
 }
 
+QString wordsOfMoment(const Opened& opened, const std::vector<Lane>& lanes, std::int64_t tick) {
+  QStringList words;
+  const auto& actions = opened.allActions();
+  const auto acts = std::ranges::equal_range(actions, tick, {}, &session::TimedAction::tick);
+  for (const session::TimedAction& timed : acts)
+    if (timed.action.actor != unit::Actor::kInstructor && timed.action.verb != "remark")
+      words << after::actText(unit::toText(timed.action));
+  for (const Lane& lane : lanes)
+    for (const Sign& sign : lane.signs)
+      if (sign.tick == tick) words << sign.words;
+  return words.join(QStringLiteral(" · "));
+}
+
 std::vector<std::int64_t> findVerdictTicks(const std::vector<Lane>& lanes) {
   std::vector<std::int64_t> ticks;
   for (const Lane& lane : lanes)

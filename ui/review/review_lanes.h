@@ -29,4 +29,8 @@ struct FaultStay {
 /// Ticks of the verdicts, in order, each once.
 [[nodiscard]] std::vector<std::int64_t> findVerdictTicks(const std::vector<after::Lane>& lanes);
 
+/// What was done, fell or was said at just this tick, in words; empty: nothing.
+[[nodiscard]] QString wordsOfMoment(const Opened& opened, const std::vector<after::Lane>& lanes,
+                                    std::int64_t tick);
+
 }  // namespace cabwright::review_room

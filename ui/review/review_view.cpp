@@ -166,6 +166,7 @@ void ReviewView::refreshHead() {
 void ReviewView::showTime() {
   transport_->setTime(after::timeText(opened_->cursor(), true),
                       after::timeText(opened_->lastTick()));
+  transport_->setEvents(wordsOfMoment(*opened_, strip_->lanes(), opened_->cursor()));
 }
 
 void ReviewView::setSide(QWidget* side) {
@@ -261,7 +262,8 @@ void ReviewView::paintEvent(QPaintEvent*) {
 
 void ReviewView::setPlaying(bool playing) {
   transport_->setPlaying(playing);
-  if (playing == isPlaying()) return;
+  if (playing == playing_) return;
+  playing_ = playing;
   owed_ticks_ = 0;
   if (!playing) {
     play_timer_.stop();
@@ -269,10 +271,16 @@ void ReviewView::setPlaying(bool playing) {
   }
   if (opened_->cursor() >= opened_->lastTick()) opened_->setCursor(0);
   clock_.restart();
-  play_timer_.start();
+  if (has_clock_) play_timer_.start();
+}
+
+void ReviewView::setClockRunning(bool running) {
+  has_clock_ = running;
+  if (!running) play_timer_.stop();
 }
 
 void ReviewView::passRealTime(double seconds) {
+  if (!playing_) return;
   owed_ticks_ += std::clamp(seconds, 0.0, kLongestStepS) * transport_->rate() *
                  static_cast<double>(session::kTicksPerSecond);
   const auto ticks = static_cast<std::int64_t>(owed_ticks_);

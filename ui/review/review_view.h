@@ -60,7 +60,9 @@ class ReviewView : public QWidget {
   /// What the buttons and keys do.
   void step(Step step);
   void setPlaying(bool playing);
-  [[nodiscard]] bool isPlaying() const { return play_timer_.isActive(); }
+  [[nodiscard]] bool isPlaying() const { return playing_; }
+  /// Off: it plays only by passRealTime(), for tests.
+  void setClockRunning(bool running);
   /// Real seconds that went by while it plays.
   void passRealTime(double seconds);
 
@@ -75,6 +77,8 @@ class ReviewView : public QWidget {
  Q_SIGNALS:
   /// Its type and sheet have another size now, pixels for one u.
   void scaleChanged(double scale);
+  /// A key that does nothing here: for what stands beside it.
+  void otherKey(int key);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -110,7 +114,7 @@ class ReviewView : public QWidget {
   MomentPane* moment_;
   QWidget* side_ = nullptr;
   Share share_ = Share::kBoth;
-  bool hides_marks_ = false;
+  bool hides_marks_ = false, playing_ = false, has_clock_ = true;
   QTimer play_timer_;
   QElapsedTimer clock_;
   double owed_ticks_ = 0;

@@ -210,12 +210,30 @@ void ReviewWindow::take() {
   }
   delete view_;
   view_ = view;
+  addMarks();
   view_->setTheme(look_.theme);
   pages_->addWidget(view_);
   setWindowTitle(tr("Cabwright: review of %1").arg(name));
   session_action_->setEnabled(true);
   Q_EMIT sessionOpened(view_);
   showSession();
+}
+
+void ReviewWindow::addMarks() {
+  marks_ = new MarksPage(view_->opened());
+  marks_->setTheme(look_.theme);
+  marks_->setScale(view_->look().scale);
+  connect(marks_, &MarksPage::jumpAsked, view_, &ReviewView::jumpTo);
+  connect(marks_, &MarksPage::hidesMarksChanged, view_, &ReviewView::setHidesMarks);
+  connect(&view_->opened(), &Opened::cursorMoved, marks_, &MarksPage::showMoment);
+  connect(view_, &ReviewView::scaleChanged, marks_, &MarksPage::setScale);
+  connect(view_, &ReviewView::otherKey, marks_, [this](int key) {
+    if (key == Qt::Key_O) marks_->beginOverride();
+    if (key == Qt::Key_C) marks_->beginRemark();
+    if (key == Qt::Key_S) marks_->beginSign();
+  });
+  view_->setHidesMarks(marks_->hidesMarks());
+  view_->setSide(marks_);
 }
 
 void ReviewWindow::say(const QString& words) {
@@ -230,7 +248,9 @@ void ReviewWindow::say(const QString& words) {
 void ReviewWindow::setTheme(drawing::Theme theme) {
   look_.theme = theme;
   restyle();
-  if (view_ != nullptr) view_->setTheme(theme);
+  if (view_ == nullptr) return;
+  view_->setTheme(theme);
+  marks_->setTheme(theme);
 }
 
 void ReviewWindow::restyle() { setStyleSheet(reviewStyleSheet(look_)); }

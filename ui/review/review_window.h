@@ -15,6 +15,7 @@
 #include <QStackedWidget>
 #include <functional>
 
+#include "review_room/marks_page.h"
 #include "review_room/review_view.h"
 #include "review_room/session_opening.h"
 
@@ -41,6 +42,8 @@ class ReviewWindow : public QMainWindow {
 
   /// Null: none is open.
   [[nodiscard]] ReviewView* view() const { return view_; }
+  /// The mark sheet beside it; null without a session.
+  [[nodiscard]] MarksPage* marks() const { return marks_; }
   [[nodiscard]] bool isOpening() const { return opening_ != nullptr; }
   [[nodiscard]] QWidget* page() const { return pages_->currentWidget(); }
   /// What was said last of a file: why it was not opened.
@@ -64,6 +67,7 @@ class ReviewWindow : public QMainWindow {
   void makeWaiting();
   void askForFile();
   void take();
+  void addMarks();
   void say(const QString& words);
   void restyle();
 
@@ -76,6 +80,7 @@ class ReviewWindow : public QMainWindow {
   QProgressBar* progress_;
   QWidget* shelf_ = nullptr;
   ReviewView* view_ = nullptr;
+  MarksPage* marks_ = nullptr;  ///< the view owns it
   QMenu *session_menu_ = nullptr, *view_menu_ = nullptr;
   QAction *open_action_ = nullptr, *shelf_action_ = nullptr, *session_action_ = nullptr,
           *close_action_ = nullptr;

@@ -117,7 +117,10 @@ void TransportButton::enterEvent(QEnterEvent*) { update(); }
 void TransportButton::leaveEvent(QEvent*) { update(); }
 
 TransportBar::TransportBar(const after::SheetLook& look, QWidget* parent)
-    : QWidget(parent), time_(new QLabel(this)), rates_(new LookChoice(this)) {
+    : QWidget(parent),
+      events_(new QLabel(this)),
+      time_(new QLabel(this)),
+      rates_(new LookChoice(this)) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(2);
@@ -139,7 +142,13 @@ TransportBar::TransportBar(const after::SheetLook& look, QWidget* parent)
   rates_->setCurrentIndex(kStandardRate);
   row->addSpacing(8);
   row->addWidget(rates_);
-  row->addStretch(1);
+  row->addSpacing(12);
+  events_->setTextFormat(Qt::PlainText);
+  events_->setMinimumWidth(40);
+  events_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  events_->setAccessibleName(tr("What is at this moment"));
+  row->addWidget(events_, 1);
+  row->addSpacing(12);
   time_->setObjectName(QStringLiteral("clock"));
   time_->setAccessibleName(tr("Moment of the session"));
   row->addWidget(time_);
@@ -150,6 +159,11 @@ TransportButton* TransportBar::button(Step step) const {
 }
 
 void TransportBar::setPlaying(bool playing) { button(Step::kPlay)->setChecked(playing); }
+
+void TransportBar::setEvents(const QString& words) {
+  events_->setText(words);
+  events_->setToolTip(words);
+}
 
 void TransportBar::setTime(const QString& now, const QString& end) {
   time_->setText(tr("%1 of %2").arg(now, end));

@@ -52,6 +52,9 @@ class TransportBar : public QWidget {
   [[nodiscard]] TransportButton* button(Step step) const;
   [[nodiscard]] QComboBox* rates() const { return rates_; }
   void setPlaying(bool playing);
+  /// What is at this moment; empty: nothing.
+  void setEvents(const QString& words);
+  [[nodiscard]] QString events() const { return events_->text(); }
   void setTime(const QString& now, const QString& end);
   void restyle();
 
@@ -66,7 +69,7 @@ class TransportBar : public QWidget {
 
  private:
   std::array<TransportButton*, kSteps> buttons_{};
-  QLabel* time_;
+  QLabel *events_, *time_;
   QComboBox* rates_;
 };
 

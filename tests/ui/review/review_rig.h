@@ -25,6 +25,7 @@ class ReviewRig : public testing::Test {
   }
   void show(QSize size = {1280, 720}) {
     view_ = std::make_unique<ReviewView>(std::make_unique<Opened>(file()));
+    view_->setClockRunning(false);
     view_->resize(size);
     view_->show();
     view_->activateWindow();

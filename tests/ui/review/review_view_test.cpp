@@ -50,6 +50,7 @@ TEST_F(ReviewViewTest, KeysStepByRecordedMomentSecondActionAndVerdict) {
   EXPECT_EQ(cursor(), 120);
   press(Qt::Key_Period);
   EXPECT_EQ(cursor(), 253) << "the next action";
+  EXPECT_TRUE(view_->transport().events().contains(QStringLiteral("Handbrake")));
   press(Qt::Key_J);
   EXPECT_EQ(cursor(), 250);
   press(Qt::Key_L);
