@@ -7,8 +7,7 @@
 #include <cstdio>
 #include <string_view>
 
-#include "review_room/moment_picture.h"
-#include "review_room/report.h"
+#include "review_room/take_out.h"
 #include "session/session_error.h"
 
 namespace cabwright {
@@ -36,11 +35,7 @@ int runReport(const QString& session, const QStringList& out) {
     return refuse(out.front() + QStringLiteral(": exists already and is not overwritten"));
   try {
     const review_room::Opened opened(session.toStdString());
-    review_room::ReportOptions options;
-    options.program = QStringLiteral(CABWRIGHT_VERSION);
-    review_room::MomentPainter painter(opened);
-    options.picture = [&](std::int64_t tick) { return painter.paint(tick); };
-    if (const auto fault = review_room::writeReport(opened, out.front(), options))
+    if (const auto fault = review_room::takeOut(review_room::TakeOut::kPaper, opened, out.front()))
       return refuse(*fault);
   } catch (const session::SessionError& error) {
     return refuse(QString::fromUtf8(error.what()));

@@ -2,6 +2,7 @@
 #include "review_room/review_window.h"
 
 #include <QAccessible>
+#include <QApplication>
 #include <QBoxLayout>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
@@ -9,6 +10,7 @@
 #include <QMenuBar>
 #include <QMimeData>
 #include <QStandardPaths>
+#include <QStatusBar>
 
 #include "after/words.h"
 #include "review_room/review_look.h"
@@ -96,6 +98,14 @@ void ReviewWindow::makeMenus() {
   session_action_ = add(session_menu_, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S),
                         &ReviewWindow::showSession);
   session_menu_->addSeparator();
+  for (std::size_t k = 0; k < take_outs_.size(); ++k) {
+    const TakeOut what = kTakeOuts[k];
+    take_outs_[k] = add(
+        session_menu_, what == TakeOut::kPaper ? QKeySequence(QKeySequence::Print) : QKeySequence(),
+        [this, what] { askWhereTo(what); });
+    take_outs_[k]->setEnabled(false);
+  }
+  session_menu_->addSeparator();
   close_action_ = add(session_menu_, QKeySequence::Close, [this] { close(); });
   view_menu_ = menuBar()->addMenu(QString());
   for (std::size_t k = 0; k < shares_.size(); ++k)
@@ -111,6 +121,8 @@ void ReviewWindow::nameMenus() {
   open_action_->setText(tr("&Open a recorded session …"));
   shelf_action_->setText(tr("The &shelf of sessions"));
   session_action_->setText(tr("&Back to the open session"));
+  for (std::size_t k = 0; k < take_outs_.size(); ++k)
+    take_outs_[k]->setText(menuWords(kTakeOuts[k]));
   close_action_->setText(tr("&Close"));
   view_menu_->setTitle(tr("&View"));
   shares_[0]->setText(tr("Most room for the &strips") + QStringLiteral("\tF6"));
@@ -158,6 +170,36 @@ void ReviewWindow::askForFile() {
           [this](const QString& file) { open(file.toStdString()); });
   dialog->setModal(false);
   dialog->show();
+}
+
+void ReviewWindow::askWhereTo(TakeOut what) {
+  if (view_ == nullptr) return;
+  auto* dialog = new QFileDialog(this);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setAcceptMode(QFileDialog::AcceptSave);
+  const QString filter = filterOf(what);
+  if (filter.isEmpty()) {
+    dialog->setFileMode(QFileDialog::Directory);
+  } else {
+    dialog->setNameFilter(filter);
+  }
+  dialog->selectFile(proposedName(what, view_->opened()));
+  connect(dialog, &QFileDialog::fileSelected, this,
+          [this, what](const QString& path) { takeOutTo(what, path); });
+  dialog->setModal(false);
+  dialog->show();
+}
+
+bool ReviewWindow::takeOutTo(TakeOut what, const QString& path) {
+  if (view_ == nullptr) return false;
+  view_->setPlaying(false);
+  QApplication::setOverrideCursor(Qt::WaitCursor);
+  const std::optional<QString> fault = takeOut(what, view_->opened(), path);
+  QApplication::restoreOverrideCursor();
+  statusBar()->showMessage(fault ? *fault : tr("%1 is written.").arg(path));
+  QAccessibleEvent alert(statusBar(), QAccessible::Alert);
+  QAccessible::updateAccessibility(&alert);
+  return !fault;
 }
 
 void ReviewWindow::open(const std::filesystem::path& file) {
@@ -215,6 +257,7 @@ void ReviewWindow::take() {
   pages_->addWidget(view_);
   setWindowTitle(tr("Cabwright: review of %1").arg(name));
   session_action_->setEnabled(true);
+  for (QAction* action : take_outs_) action->setEnabled(true);
   Q_EMIT sessionOpened(view_);
   showSession();
 }

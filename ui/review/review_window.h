@@ -18,6 +18,7 @@
 #include "review_room/marks_page.h"
 #include "review_room/review_view.h"
 #include "review_room/session_opening.h"
+#include "review_room/take_out.h"
 
 namespace cabwright::review_room {
 
@@ -48,6 +49,9 @@ class ReviewWindow : public QMainWindow {
   [[nodiscard]] QWidget* page() const { return pages_->currentWidget(); }
   /// What was said last of a file: why it was not opened.
   [[nodiscard]] QString said() const { return said_->text(); }
+  /// Takes something out of the open session into a file (a folder, for tables), and says in the
+  /// line at the foot what came of it. False: it was not written.
+  bool takeOutTo(TakeOut what, const QString& path);
 
  Q_SIGNALS:
   /// A session is open now: what stands beside it can be put there.
@@ -66,6 +70,7 @@ class ReviewWindow : public QMainWindow {
   void nameMenus();
   void makeWaiting();
   void askForFile();
+  void askWhereTo(TakeOut what);
   void take();
   void addMarks();
   void say(const QString& words);
@@ -85,6 +90,7 @@ class ReviewWindow : public QMainWindow {
   QAction *open_action_ = nullptr, *shelf_action_ = nullptr, *session_action_ = nullptr,
           *close_action_ = nullptr;
   std::array<QAction*, 3> shares_{};
+  std::array<QAction*, kTakeOuts.size()> take_outs_{};
   std::unique_ptr<SessionOpening> opening_;
   std::vector<std::unique_ptr<SessionOpening>> given_up_;  ///< until their threads have heard
 };
