@@ -24,6 +24,7 @@
 #include "desktop/settings_view.h"
 #include "drawing/face.h"
 #include "mechanism/mechanism_view.h"
+#include "review/shelf.h"
 #include "screen_play.h"
 #include "telling_moment.h"
 
@@ -50,7 +51,7 @@ struct Wishes {
 
 std::vector<std::string> knownPages() {
   std::vector<std::string> pages{"choose",     "caution",   "settings", "driving", "mechanism",
-                                 "after-good", "after-bad", "desk",     "why"};
+                                 "after-good", "after-bad", "desk",     "why",     "review"};
   for (const unit::PlaceInfo& place : unit::placeTable()) {
     pages.emplace_back(place.name);
     if (unit::cabOf(place.id) >= 0) pages.push_back(std::string(place.name) + "-round");
@@ -87,6 +88,7 @@ class Album {
     takeWhy();
     takeDriving();
     takeDesk();
+    takeReview();
     takeAfter("after-good", "hill-start", "@good");
     takeAfter("after-bad", "warm-tooth", "@bad-dark-lamp");
     takeExercises();
@@ -117,6 +119,44 @@ class Album {
       takeDeskPage(desk, k == 0 ? "desk" : "desk-" + std::to_string(k + 1));
     }
     desk.close();
+  }
+
+  // A session with faults and broken lines, as it lies before an assessor: with most room for the
+  // strips, for both, for the plate; then what it shows of a moment elsewhere.
+  void takeReview() {
+    if (!wishes_.wants("review")) return;
+    begin("warm-tooth", scenario::Mode::kAssessment);
+    screens::play(*window_, "warm-tooth", "@bad-dark-lamp");
+    window_->endRun();
+    const auto sessions = review::findSessionFiles(home_.path().toStdString());
+    if (sessions.empty()) throw std::runtime_error("nothing was recorded");
+    openByKeys(Qt::CTRL | Qt::SHIFT | Qt::Key_V);
+    review_room::ReviewWindow& room = *window_->reviewDoor().window();
+    room.open(*std::max_element(sessions.begin(), sessions.end(), [](const auto& a, const auto& b) {
+      return std::filesystem::last_write_time(a) < std::filesystem::last_write_time(b);
+    }));
+    while (room.isOpening()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    if (room.view() == nullptr) throw std::runtime_error(room.said().toStdString());
+    room.view()->rerun().wait();
+    room.view()->jumpTo(room.view()->opened().lastTick() * 7 / 10);
+    takeReviewPage(room, review_room::Share::kBoth, "review");
+    takeReviewPage(room, review_room::Share::kStrips, "review-strips");
+    takeReviewPage(room, review_room::Share::kPlate, "review-plate");
+    room.view()->moment().seat().lookFrom(unit::Place::kEngine1);
+    takeReviewPage(room, review_room::Share::kPlate, "review-elsewhere");
+    room.close();
+  }
+
+  void takeReviewPage(review_room::ReviewWindow& room, review_room::Share share,
+                      const std::string& page) {
+    std::vector<QSize> sizes{{1280, 720}, {1920, 1080}};
+    for (const QSize size : wishes_.sizes)
+      if (std::ranges::find(sizes, size) == sizes.end()) sizes.push_back(size);
+    room.view()->setShare(share);
+    for (const Theme theme : {Theme::kDay, Theme::kNight}) {
+      useTheme(theme);
+      for (const QSize size : sizes) save(room, page, theme, size);
+    }
   }
 
   void takeDeskPage(desk::DeskWindow& desk, const std::string& page) {
