@@ -49,10 +49,15 @@ struct ExportOptions {
   std::optional<std::string> csv;                        ///< a folder
   std::optional<std::string> html;                       ///< a new file
   std::optional<std::string> xapi;                       ///< likewise
+  std::optional<std::string> pdf;                        ///< likewise
   double every_s = 1;                                    ///< between two lines of signals.csv
   std::string home = "http://cabwright.invalid/people";  ///< of the trainee's account, for xAPI
 };
 int runExport(const Context& context, const ExportOptions& options);
+/// The report on paper, drawn by the desktop program, which stands beside this one. Gives why it
+/// was not written, in one line; empty: it was.
+[[nodiscard]] std::optional<std::string> exportPdf(const std::string& session,
+                                                   const std::string& out);
 
 struct ReplayOptions {
   std::string session;
@@ -76,7 +81,7 @@ struct EraseOptions {
 };
 int runErase(const Context& context, const EraseOptions& options);
 
-/// The public key of this station.
+/// The public keys of this station and of those who sign at it.
 int runKey(const Context& context);
 
 struct TraceOptions {

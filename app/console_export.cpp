@@ -76,8 +76,8 @@ std::string xapiText(const session::Store& store, const ExportOptions& options) 
 }
 
 std::optional<std::string> findFault(const ExportOptions& options) {
-  if (!options.csv && !options.html && !options.xapi)
-    return "say what to export: --csv FOLDER, --html FILE or --xapi FILE";
+  if (!options.csv && !options.html && !options.xapi && !options.pdf)
+    return "say what to export: --pdf FILE, --csv FOLDER, --html FILE or --xapi FILE";
   if (options.every_s < 0.1 || options.every_s > 86'400 || std::isnan(options.every_s))
     return "--every is from 0.1 to 86400 seconds";
   return options.xapi ? review::findXapiFault({options.home}) : std::nullopt;
@@ -106,6 +106,10 @@ int runExport(const Context& context, const ExportOptions& options) {
     if (options.xapi) {
       exportText(*options.xapi, xapiText(store, options));
       say(*options.xapi);
+    }
+    if (options.pdf) {
+      if (const auto fault = exportPdf(options.session, *options.pdf)) throw SessionError(*fault);
+      say(*options.pdf);
     }
     return kPassed;
   } catch (const SessionError& error) {

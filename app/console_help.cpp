@@ -112,11 +112,14 @@ std::string helpOfErase() {
 std::string helpOfExport() {
   return "--csv gives two tables: what was done, and every signal as recorded. Text that a\n"
          "spreadsheet would run as a formula gets an apostrophe in front. --html gives the mark\n"
-         "sheet with its evidence, for the screen and for paper. --xapi gives statements of the\n"
+         "sheet with its evidence, for the screen and for paper. --pdf gives it on A4 with charts "
+         "and\n"
+         "pictures of the deciding moments; it is drawn by the desktop program, which has to be\n"
+         "installed beside this one (no screen is needed). --xapi gives statements of the\n"
          "Experience API 1.0.3, with the same ids whenever the same session is exported. Files\n"
          "that are there are not overwritten.\n"
          "\n"
-         "Example:  cabwright-console export a.cabsession --html a.html --csv a --xapi a.json";
+         "Example:  cabwright-console export a.cabsession --pdf a.pdf --csv a --xapi a.json";
 }
 
 }  // namespace cabwright::console

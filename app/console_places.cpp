@@ -7,6 +7,13 @@
 
 namespace cabwright::console {
 namespace fs = std::filesystem;
+
+fs::path programFolder() {
+  std::error_code failed;
+  const fs::path program = fs::read_symlink("/proc/self/exe", failed);
+  return failed ? fs::path() : program.parent_path();
+}
+
 namespace {
 
 bool isFolder(const fs::path& path) {
@@ -17,12 +24,6 @@ bool isFolder(const fs::path& path) {
 bool isThere(const fs::path& path) {
   std::error_code ignored;
   return fs::exists(path, ignored);
-}
-
-fs::path programFolder() {
-  std::error_code failed;
-  const fs::path program = fs::read_symlink("/proc/self/exe", failed);
-  return failed ? fs::path() : program.parent_path();
 }
 
 // Places nobody had to name: a build tree has a link to the scenarios beside the program; an

@@ -9,6 +9,9 @@
 
 namespace cabwright::console {
 
+/// Where this program lies; empty when the system does not tell.
+[[nodiscard]] std::filesystem::path programFolder();
+
 class Places {
  public:
   /// The folder that holds scenarios/, in this order: `given` (--data), the variable

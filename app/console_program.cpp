@@ -76,6 +76,7 @@ void addExport(CLI::App& app, Options& options) {
   command->add_option("SESSION", given.session, "a .cabsession file")->required();
   command->add_option("--csv", given.csv, "actions.csv and signals.csv in this folder");
   command->add_option("--html", given.html, "the report as one page, to this new file");
+  command->add_option("--pdf", given.pdf, "the report on paper, with pictures, likewise");
   command->add_option("--xapi", given.xapi, "statements for a learning record store, likewise");
   command->add_option("--every", given.every_s, "of --csv: seconds between two lines of signals")
       ->capture_default_str();
@@ -127,7 +128,8 @@ void addErase(CLI::App& app, Options& options) {
 }
 
 void addKey(CLI::App& app, Options& options) {
-  CLI::App* command = app.add_subcommand("key", "Prints the public key this station seals with");
+  CLI::App* command =
+      app.add_subcommand("key", "Prints the public keys this station and its people sign with");
   command->callback([&options] { options.chosen = [](const Context& c) { return runKey(c); }; });
 }
 

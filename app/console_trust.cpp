@@ -4,6 +4,7 @@
 
 #include "console_commands.h"
 #include "session/erase.h"
+#include "session/personal_key.h"
 #include "session/session_error.h"
 #include "session/verify.h"
 
@@ -139,7 +140,11 @@ int runErase(const Context& context, const EraseOptions& options) {
 int runKey(const Context& context) {
   try {
     context.output.putLine(session::toHex(stationKey().publicKey()) + " this station");
-    return kPassed;
+    const session::PersonalKeys people = session::findPersonalKeys(session::userDataFolder());
+    for (const session::PersonalKey& person : people.keys)
+      context.output.putLine(toOneLine(session::toHex(person.key) + " " + person.name));
+    for (const std::string& fault : people.faults) context.output.fault(fault);
+    return people.faults.empty() ? kPassed : kBadInput;
   } catch (const session::SessionError& error) {
     context.output.fault(error.what());
     return kBadInput;

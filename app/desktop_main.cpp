@@ -9,9 +9,12 @@
 #include "console_places.h"
 #include "desktop/languages.h"
 #include "desktop/main_window.h"
+#include "desktop_report.h"
 #include "drawing/face.h"
 
 int main(int argc, char** argv) {
+  // A report is written without a screen as well.
+  if (cabwright::isReportAsked(argc, argv)) qputenv("QT_QPA_PLATFORM", "offscreen");
   cabwright::drawing::prepareFaces();
   QApplication app(argc, argv);
   QApplication::setApplicationName(QStringLiteral("cabwright"));
@@ -29,6 +32,19 @@ int main(int argc, char** argv) {
                                 QApplication::translate("main", "Folder that holds scenarios/"),
                                 QStringLiteral("folder"));
   options.addOption(data);
+  const QCommandLineOption review(
+      QStringLiteral("review"),
+      QApplication::translate("main", "Recorded session that is opened for review"),
+      QStringLiteral("file"));
+  options.addOption(review);
+  const QCommandLineOption report(
+      QStringLiteral("report"),
+      QApplication::translate("main", "Writes the report of a session as PDF, and ends"),
+      QStringLiteral("session"));
+  options.addOption(report);
+  options.addPositionalArgument(QStringLiteral("out"),
+                                QApplication::translate("main", "With --report: the file to write"),
+                                QStringLiteral("[out]"));
   options.process(app);
 
   const cabwright::console::Places places(
@@ -42,7 +58,10 @@ int main(int argc, char** argv) {
   QSettings settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("cabwright"),
                      QStringLiteral("cabwright"));
   const cabwright::desktop::Languages languages(settings, *scenarios / "..");
+  if (options.isSet(report))
+    return cabwright::runReport(options.value(report), options.positionalArguments());
   cabwright::desktop::MainWindow window(*scenarios, settings, QStringLiteral(CABWRIGHT_VERSION));
   window.show();
+  if (options.isSet(review)) window.reviewDoor().open(options.value(review).toStdString());
   return QApplication::exec();
 }

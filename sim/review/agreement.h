@@ -30,9 +30,28 @@ struct Agreement {
 };
 [[nodiscard]] Agreement calcAgreement(const std::vector<MarkPair>& pairs);
 
+/// One thing as two people rated it, from 1 to `steps`.
+struct RatingPair {
+  int first = 0, second = 0;
+};
+
+/// Weighted kappa [J. Cohen, Psychological Bulletin 70 (1968) 213-220] with equal steps: two that
+/// lie k apart agree to 1 - k / (steps - 1). plain and chance are weighted likewise. The standard
+/// error is that of J. L. Fleiss, J. Cohen and B. S. Everitt, Psychological Bulletin 72 (1969)
+/// 323-327. Pairs outside the steps are left out.
+[[nodiscard]] Agreement calcWeightedAgreement(const std::vector<RatingPair>& pairs, int steps);
+
 /// The lines of the sheet, as its overrides left them, beside the last blind mark of that person.
 [[nodiscard]] std::vector<MarkPair> pairMarks(const marking::MarkSheet& sheet,
                                               const std::vector<Entry>& entries,
                                               std::int64_t person);
+
+/// The last rating by that person on each scale beside the last one by any other.
+struct RatedScale {
+  std::string scale;
+  RatingPair pair;
+};
+[[nodiscard]] std::vector<RatedScale> pairRatings(const std::vector<Entry>& entries,
+                                                  std::int64_t person);
 
 }  // namespace cabwright::review

@@ -24,12 +24,13 @@ struct LiveRun::Parts {
   scenario::Setup setup;
   std::unique_ptr<Recorder> recorder;
   std::string record_fault;
+  std::filesystem::path record_file;
   scenario::Mode own_mode;
 };
 
 LiveRun::Parts LiveRun::makeParts(const Situation& situation, const LiveOptions& options) {
   const scenario::Scenario& scenario = situation.loaded.scenario;
-  Parts parts{situation, {}, {}, nullptr, {}, scenario.mode};
+  Parts parts{situation, {}, {}, nullptr, {}, {}, scenario.mode};
   if (const auto fault = scenario::findModeFault(scenario, options.mode.value_or(scenario.mode)))
     throw std::invalid_argument(*fault);
   parts.header =
@@ -42,10 +43,29 @@ LiveRun::Parts LiveRun::makeParts(const Situation& situation, const LiveOptions&
   if (!options.record) return parts;
   try {
     parts.recorder = std::make_unique<Recorder>(*options.record, parts.header);
+    parts.record_file = *options.record;
   } catch (const SessionError& error) {
     parts.record_fault = error.what();
   }
   return parts;
+}
+
+std::unique_ptr<LiveRun> LiveRun::toLookAt(const Situation& situation,
+                                           const SessionHeader& header) {
+  Parts parts{situation,
+              header,
+              scenario::makeSetup(situation.loaded, header.seed),
+              nullptr,
+              {},
+              {},
+              situation.loaded.scenario.mode};
+  std::unique_ptr<LiveRun> run(new LiveRun(std::move(parts)));
+  run->finished_ = run->to_look_at_ = true;
+  return run;
+}
+
+void LiveRun::showMoment(Run moment) {
+  if (to_look_at_) run_ = std::move(moment);
 }
 
 LiveRun::LiveRun(const Situation& situation, const LiveOptions& options)
@@ -59,6 +79,7 @@ LiveRun::LiveRun(Parts parts)
       guide_(situation_.loaded.scenario.guide),
       recorder_(std::move(parts.recorder)),
       record_fault_(std::move(parts.record_fault)),
+      record_file_(std::move(parts.record_file)),
       own_mode_(parts.own_mode),
       run_(parts.setup) {
   addWitnesses();
@@ -172,7 +193,8 @@ std::unique_ptr<LiveRun> LiveRun::takenAgainFrom(std::int64_t tick, LiveOptions 
 }
 
 const GuideWalk* LiveRun::guide() const {
-  const bool is_silent = mode() == scenario::Mode::kAssessment || guide_.steps().empty();
+  const bool is_silent =
+      mode() == scenario::Mode::kAssessment || to_look_at_ || guide_.steps().empty();
   return is_silent ? nullptr : &guide_;
 }
 

@@ -61,6 +61,11 @@ class LiveRun {
   /// (scenario::findModeFault) or its setup makes no unit. Trouble with the file to record to does
   /// not throw: the run goes on unrecorded, see recordFault().
   LiveRun(const Situation& situation, const LiveOptions& options);
+  /// A run that can only be looked at: it has ended, nothing can be done in it and nothing is kept
+  /// of it; which moment of it is seen is said by showMoment(). `situation` is that of a recorded
+  /// session, in the mode it was run in, and `header` its own. Throws as above.
+  [[nodiscard]] static std::unique_ptr<LiveRun> toLookAt(const Situation& situation,
+                                                         const SessionHeader& header);
   LiveRun(const LiveRun&) = delete;
   LiveRun& operator=(const LiveRun&) = delete;
 
@@ -94,6 +99,8 @@ class LiveRun {
   /// Why this run is not recorded, or not to its end, in one line; empty while all is well or
   /// nothing was to be recorded.
   [[nodiscard]] std::optional<std::string> recordFault() const;
+  /// The file it is recorded to; empty: it is not.
+  [[nodiscard]] const std::filesystem::path& recordFile() const { return record_file_; }
 
   /// A new run of the same seed brought to that tick (0 to tick()) by doing the same again up to
   /// it; what was done at that tick itself is not done. The new run says in its record, and so on
@@ -126,7 +133,14 @@ class LiveRun {
   [[nodiscard]] GoneBack goBackTo(const TimeMark& mark, LiveOptions options,
                                   const BringProgress& progress = {}) const;
 
-  /// The scenario's guide, as far as it has been walked. Null in assessment, and without one.
+  // A run to look at.
+
+  [[nodiscard]] bool isToLookAt() const { return to_look_at_; }
+  /// This moment from now on; only of a run to look at.
+  void showMoment(Run moment);
+
+  /// The scenario's guide, as far as it has been walked. Null in assessment, in a run to look at,
+  /// and without one.
   [[nodiscard]] const GuideWalk* guide() const;
 
   /// chartSignals() ten times a second.
@@ -173,6 +187,7 @@ class LiveRun {
   GuideWalk guide_;
   std::unique_ptr<Recorder> recorder_;
   std::string record_fault_;
+  std::filesystem::path record_file_;
   scenario::Mode own_mode_;  ///< of the scenario, whatever this run was made in
   Run run_;
   std::vector<TimedAction> actions_;
@@ -180,6 +195,7 @@ class LiveRun {
   Desk desk_;
   std::map<std::int64_t, Moment> moments_;  ///< of the marks, by their number
   bool finished_ = false;
+  bool to_look_at_ = false;
 };
 
 }  // namespace cabwright::session

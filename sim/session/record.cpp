@@ -33,6 +33,11 @@ std::string traineeName(const SessionHeader& header) {
   return {};
 }
 
+Person traineePerson(const SessionHeader& header) {
+  const std::string name = traineeName(header);
+  return {"trainee", name.empty() ? header.trainee_number : name};
+}
+
 std::string traineeWords(std::string_view number, std::string_view name) {
   std::string words(number);
   if (!number.empty() && !name.empty()) words += ", ";

@@ -85,6 +85,9 @@ struct SessionHeader {
 
 /// The trainee's name; empty: none was given, or it was erased.
 [[nodiscard]] std::string traineeName(const SessionHeader& header);
+/// Whoever signs on as the trainee: by name, or by number where there is none. A name that is
+/// empty: nobody knows who it was.
+[[nodiscard]] Person traineePerson(const SessionHeader& header);
 /// The trainee as a sheet has them: "07, P. Example"; the number or the name alone where there is
 /// but one of them; empty without both.
 [[nodiscard]] std::string traineeWords(const SessionHeader& header);

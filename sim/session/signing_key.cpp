@@ -107,7 +107,11 @@ SigningKey SigningKey::load(const fs::path& file) {
 
 SigningKey SigningKey::loadOrMake(const fs::path& folder) {
   if (folder.empty()) throw SessionError("station.key: no place for it (HOME is not set)");
-  const fs::path file = folder / "station.key";
+  return loadOrMakeFile(folder / "station.key");
+}
+
+SigningKey SigningKey::loadOrMakeFile(const fs::path& file) {
+  const fs::path folder = file.parent_path();
   std::error_code failed;
   if (!fs::exists(file, failed)) {
     fs::create_directories(folder.parent_path(), failed);

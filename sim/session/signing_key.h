@@ -33,6 +33,8 @@ class SigningKey {
   /// The file station.key in this folder; makes both when they are not there yet, for the owner
   /// alone (0700, 0600). Several programs may do so at once and get the same. Throws SessionError.
   static SigningKey loadOrMake(const std::filesystem::path& folder);
+  /// The same with a file of this name.
+  static SigningKey loadOrMakeFile(const std::filesystem::path& file);
 
   [[nodiscard]] const PublicKey& publicKey() const { return public_; }
   [[nodiscard]] Signature sign(std::span<const std::uint8_t> message) const;

@@ -86,6 +86,8 @@ std::variant<Action, std::string> parseAction(std::string_view text) {
   }
   if (text.empty()) return std::string("no verb: an action is a verb, an object, an argument");
   action.verb = takeWord(text);
+  // Written without the trainee's name it would be read as of somebody else.
+  if (action.verb.find(':') != std::string::npos) return std::string("a colon in a verb");
   action.object = takeWord(text);
   action.argument = text;
   return action;

@@ -64,6 +64,24 @@ TEST_F(Export, SaysWhatIsMissingOrWrong) {
   EXPECT_FALSE(fs::exists(folder_ / "x"));
 }
 
+#ifdef CABWRIGHT_DESKTOP
+TEST_F(Export, WritesPagesByTheDesktopProgram) {
+  record(file_, "bad-gear");
+  const std::vector<std::string> words{"export", file_, "--pdf", folder_ / "a.pdf"};
+  const Outcome first = run(words);
+  EXPECT_EQ(first.code, 0) << first.err;
+  EXPECT_THAT(slurp(folder_ / "a.pdf"), StartsWith("%PDF-"));
+  EXPECT_EQ(run(words).code, 2) << "it is not overwritten";
+  EXPECT_EQ(run({"export", file_, "--pdf", folder_ / "none/a.pdf"}).code, 2);
+  Program::Settings settings;
+  settings.most_file_bytes = 2000;
+  const Outcome full = run({"export", file_, "--pdf", folder_ / "b.pdf"}, settings);
+  EXPECT_EQ(full.code, 2);
+  EXPECT_THAT(full.errorLines(), testing::ElementsAre(HasSubstr("b.pdf cannot be written")));
+  EXPECT_FALSE(fs::exists(folder_ / "b.pdf"));
+}
+#endif
+
 TEST_F(Export, AFullDiskLeavesNoHalfFile) {
   record(file_);
   Program::Settings settings;

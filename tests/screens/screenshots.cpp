@@ -2,7 +2,8 @@
 // Pictures of every page of the program, in both themes:
 //   screenshots OUT [WIDTHxHEIGHT ...] [PAGE ...]
 // into OUT/WIDTHxHEIGHT-THEME/PAGE.png. Without sizes 1280x720, without pages all of them. The
-// scale of the screen is Qt's own: with QT_SCALE_FACTOR=2 a window of 1280x720 fills 2560x1440.
+// language is English, German with LANGUAGE=de. The scale of the screen is Qt's own: with
+// QT_SCALE_FACTOR=2 a window of 1280x720 fills 2560x1440.
 #include <QApplication>
 #include <QDir>
 #include <QStackedWidget>
@@ -15,17 +16,26 @@
 #include <string>
 #include <vector>
 
+#include "cab/seat_view.h"
+#include "cab/show_parts.h"
 #include "desktop/caution_view.h"
+#include "desktop/languages.h"
 #include "desktop/main_window.h"
 #include "desktop/settings_view.h"
 #include "drawing/face.h"
 #include "mechanism/mechanism_view.h"
+#include "review/shelf.h"
 #include "screen_play.h"
+#include "telling_moment.h"
 
 namespace cabwright {
 namespace {
 
 using drawing::Theme;
+
+const std::string kScenarios = std::string(CABWRIGHT_SOURCE_DIR) + "/scenarios";
+// Of each exercise there is a page: where its good script comes to what it is about.
+constexpr std::string_view kExercise = "exercise-";
 
 struct Wishes {
   QDir out;
@@ -40,12 +50,14 @@ struct Wishes {
 };
 
 std::vector<std::string> knownPages() {
-  std::vector<std::string> pages{"choose",    "caution",    "settings",  "driving",
-                                 "mechanism", "after-good", "after-bad", "desk"};
+  std::vector<std::string> pages{"choose",     "caution",   "settings", "driving", "mechanism",
+                                 "after-good", "after-bad", "desk",     "why",     "review"};
   for (const unit::PlaceInfo& place : unit::placeTable()) {
     pages.emplace_back(place.name);
     if (unit::cabOf(place.id) >= 0) pages.push_back(std::string(place.name) + "-round");
   }
+  for (const std::string& name : screens::findExercises(kScenarios))
+    pages.push_back(std::string(kExercise) + name);
   return pages;
 }
 
@@ -53,6 +65,9 @@ void prepareSettings(QSettings& settings, const QTemporaryDir& home) {
   settings.setValue(QStringLiteral("preferences/sessions"), home.filePath(QStringLiteral("s")));
   settings.setValue(QStringLiteral("preferences/muted"), true);
   settings.setValue(QStringLiteral("preferences/caution_read"), true);
+  const bool german = qEnvironmentVariable("LANGUAGE").startsWith(QLatin1String("de"));
+  settings.setValue(QStringLiteral("preferences/language"),
+                    german ? QStringLiteral("de") : QStringLiteral("en"));
 }
 
 class Album {
@@ -61,8 +76,8 @@ class Album {
       : wishes_(std::move(wishes)),
         settings_(home_.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat) {
     prepareSettings(settings_, home_);
-    window_ = std::make_unique<desktop::MainWindow>(
-        std::string(CABWRIGHT_SOURCE_DIR) + "/scenarios", settings_, QStringLiteral("0"));
+    languages_ = std::make_unique<desktop::Languages>(settings_, CABWRIGHT_BUILD_DIR "/app");
+    window_ = std::make_unique<desktop::MainWindow>(kScenarios, settings_, QStringLiteral("0"));
     window_->setClockRunning(false);
     window_->show();
   }
@@ -70,10 +85,13 @@ class Album {
   void takeAll() {
     takeFirstPages();
     takePlaces();
+    takeWhy();
     takeDriving();
     takeDesk();
+    takeReview();
     takeAfter("after-good", "hill-start", "@good");
     takeAfter("after-bad", "warm-tooth", "@bad-dark-lamp");
+    takeExercises();
   }
   [[nodiscard]] int count() const { return count_; }
 
@@ -101,6 +119,44 @@ class Album {
       takeDeskPage(desk, k == 0 ? "desk" : "desk-" + std::to_string(k + 1));
     }
     desk.close();
+  }
+
+  // A session with faults and broken lines, as it lies before an assessor: with most room for the
+  // strips, for both, for the plate; then what it shows of a moment elsewhere.
+  void takeReview() {
+    if (!wishes_.wants("review")) return;
+    begin("warm-tooth", scenario::Mode::kAssessment);
+    screens::play(*window_, "warm-tooth", "@bad-dark-lamp");
+    window_->endRun();
+    const auto sessions = review::findSessionFiles(home_.path().toStdString());
+    if (sessions.empty()) throw std::runtime_error("nothing was recorded");
+    openByKeys(Qt::CTRL | Qt::SHIFT | Qt::Key_V);
+    review_room::ReviewWindow& room = *window_->reviewDoor().window();
+    room.open(*std::max_element(sessions.begin(), sessions.end(), [](const auto& a, const auto& b) {
+      return std::filesystem::last_write_time(a) < std::filesystem::last_write_time(b);
+    }));
+    while (room.isOpening()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    if (room.view() == nullptr) throw std::runtime_error(room.said().toStdString());
+    room.view()->rerun().wait();
+    room.view()->jumpTo(room.view()->opened().lastTick() * 7 / 10);
+    takeReviewPage(room, review_room::Share::kBoth, "review");
+    takeReviewPage(room, review_room::Share::kStrips, "review-strips");
+    takeReviewPage(room, review_room::Share::kPlate, "review-plate");
+    room.view()->moment().seat().lookFrom(unit::Place::kEngine1);
+    takeReviewPage(room, review_room::Share::kPlate, "review-elsewhere");
+    room.close();
+  }
+
+  void takeReviewPage(review_room::ReviewWindow& room, review_room::Share share,
+                      const std::string& page) {
+    std::vector<QSize> sizes{{1280, 720}, {1920, 1080}};
+    for (const QSize size : wishes_.sizes)
+      if (std::ranges::find(sizes, size) == sizes.end()) sizes.push_back(size);
+    room.view()->setShare(share);
+    for (const Theme theme : {Theme::kDay, Theme::kNight}) {
+      useTheme(theme);
+      for (const QSize size : sizes) save(room, page, theme, size);
+    }
   }
 
   void takeDeskPage(desk::DeskWindow& desk, const std::string& page) {
@@ -161,6 +217,18 @@ class Album {
       throw std::runtime_error(std::string(place.name) + " was not reached");
   }
 
+  // A dark lamp, and a lever that was refused, each with what is missing.
+  void takeWhy() {
+    if (!wishes_.wants("why")) return;
+    begin("cold-preparation", scenario::Mode::kPractice);
+    reach(unit::placeInfo(unit::Place::kCab1));
+    cab::SeatView& view = *window_->seatView();
+    for (auto* lamp : view.findChildren<cab::LampPart*>())
+      if (lamp->isVisible() && lamp->lamp() == unit::Signal::kCab1LampAir) lamp->setFocus();
+    view.useCommand(QStringLiteral("why"));
+    take("why");
+  }
+
   // Power on, moving: the cab and the mechanism at the same moment.
   void takeDriving() {
     if (!wishes_.wantsOneOf({"driving", "mechanism"})) return;
@@ -185,6 +253,21 @@ class Album {
     screens::play(*window_, exercise, script);
     window_->endRun();
     take(page);
+  }
+
+  void takeExercises() {
+    for (const std::string& name : screens::findExercises(kScenarios)) {
+      const std::string page = std::string(kExercise) + name;
+      if (!wishes_.wants(page)) continue;
+      cab::Seat seat(screens::playToTellingMoment(std::filesystem::path(kScenarios) / name));
+      cab::Shortcuts shortcuts;
+      cab::SeatView view(seat, shortcuts);
+      view.show();
+      for (const Theme theme : {Theme::kDay, Theme::kNight}) {
+        view.setTheme(theme);
+        for (const QSize size : wishes_.sizes) save(view, page, theme, size);
+      }
+    }
   }
 
   void begin(const std::string& exercise, scenario::Mode mode) {
@@ -225,6 +308,7 @@ class Album {
   Wishes wishes_;
   QTemporaryDir home_;
   QSettings settings_;
+  std::unique_ptr<desktop::Languages> languages_;
   std::unique_ptr<desktop::MainWindow> window_;
   desktop::SettingsView* settings_page_ = nullptr;  ///< while it is the page that is taken
   int count_ = 0;

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "after/flag_sign.h"
+#include "after/line_words.h"
 #include "after/words.h"
 #include "drawing/furniture.h"
 
@@ -61,32 +62,9 @@ const Evidence& LineCard::evidence() {
   return *evidence_;
 }
 
-QString LineCard::whenAndWhere() const {
-  const auto place = run_.history->findValue(unit::Signal::kPlace, line_.verdict.tick);
-  const QString when = timeText(line_.verdict.tick, true);
-  if (neverCame(line_)) return tr("not once in this run");
-  if (line_.verdict.tick >= run_.sheet.head.last_tick) return tr("%1, at the end").arg(when);
-  return place ? tr("%1, %2").arg(when, insideSentence(placeName(static_cast<int>(*place)))) : when;
-}
-
-QStringList LineCard::doneWords() const {
-  const marking::Verdict& v = line_.verdict;
-  QStringList parts{sheetWords(v.reason)};
-  if (!v.act.empty()) parts << tr("Done: %1").arg(actText(v.act));
-  for (const std::string& detail : v.details) parts << sheetWords(detail);
-  if (v.corrected_after_s)
-    parts << tr("It lasted %1 s and was put right.").arg(pointsText(*v.corrected_after_s));
-  if (v.times_broken > 1) parts << tr("%1 times in all.").arg(v.times_broken);
-  if (line_.override_record)
-    parts << tr("Decided by %1: %2")
-                 .arg(QString::fromStdString(line_.override_record->who),
-                      QString::fromStdString(line_.override_record->reason));
-  return parts;
-}
-
 QString LineCard::words() const {
-  QStringList parts{sheetWords(line_.title), whenAndWhere()};
-  parts << doneWords();
+  QStringList parts{sheetWords(line_.title), whenAndWhere(run_, line_)};
+  parts << doneWords(line_);
   parts << tr("Why it matters") + QLatin1String(": ") + sheetWords(line_.why);
   if (!line_.advice.empty())
     parts << tr("Next time") + QLatin1String(": ") + sheetWords(line_.advice);
@@ -100,9 +78,7 @@ double LineCard::paintHead(drawing::Pen& pen, double y, double right) const {
   const QString number = QString::number(line_.number);
   paintFlag(pen, {kPad, y}, {c, number, false});
   const double x = kPad + flagWidth(number) + 12;
-  QString word = className(c);
-  if (line_.fails_run) word = tr("%1, decides the run").arg(word);
-  pen.text({x, y + 19}, word, {.bold = true, .tone = toneOf(c), .on = kOn});
+  pen.text({x, y + 19}, rankWords(line_), {.bold = true, .tone = toneOf(c), .on = kOn});
   if (!line_.fails_run && line_.possible > 0)
     pen.text({right, y + 19},
              tr("%1 of %2").arg(pointsText(line_.earned), pointsText(line_.possible)),
@@ -137,9 +113,9 @@ double LineCard::paint(drawing::Pen& pen, double full, bool measured) {
   double y = paintHead(pen, 18, full - kPad);
   y = pen.paragraph({kPad, y}, sheetWords(line_.title), width,
                     {.size = drawing::kName, .bold = true, .on = kOn}, 27);
-  pen.text({kPad, y}, whenAndWhere(), {.tone = Tone::kInk2, .on = kOn});
+  pen.text({kPad, y}, whenAndWhere(run_, line_), {.tone = Tone::kInk2, .on = kOn});
   y += kLead + 6;
-  for (const QString& part : doneWords())
+  for (const QString& part : doneWords(line_))
     y = pen.paragraph({kPad, y}, part, width, {.on = kOn}, kLead) + 2;
   y += 10;
   // How high it is depends on what is shown, not on what it showed.

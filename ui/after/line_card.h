@@ -45,8 +45,6 @@ class LineCard : public SheetBlock {
   void focusOutEvent(QFocusEvent* event) override;
 
  private:
-  [[nodiscard]] QString whenAndWhere() const;
-  [[nodiscard]] QStringList doneWords() const;
   double paintHead(drawing::Pen& pen, double y, double right) const;
   double paintFollowing(drawing::Pen& pen, double y, double width) const;
 

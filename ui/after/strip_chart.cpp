@@ -5,39 +5,16 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "after/over_layer.h"
 #include "after/words.h"
 
 namespace cabwright::after {
-namespace {
-
-// The layer above the curves: Qt Charts would cover what the strip itself paints there.
-class Over : public QWidget {
- public:
-  Over(const StripChart& strip, const SheetLook& look, QWidget* parent)
-      : QWidget(parent), strip_(strip), look_(look) {
-    setAttribute(Qt::WA_TransparentForMouseEvents);
-  }
-
- protected:
-  void paintEvent(QPaintEvent*) override {
-    QPainter painter(this);
-    painter.scale(look_.scale, look_.scale);
-    drawing::Pen pen(painter, look_.theme);
-    strip_.paintOver(pen);
-  }
-
- private:
-  const StripChart& strip_;
-  const SheetLook& look_;
-};
-
-}  // namespace
 
 StripChart::StripChart(const SheetLook& look, QWidget* parent)
     : QWidget(parent),
       look_(look),
       plots_view_(new StripPlots(look, this)),
-      over_(new Over(*this, look, this)) {
+      over_(new OverLayer(look, this, [this](drawing::Pen& pen) { paintOver(pen); })) {
   setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("Strip chart of the run"));
@@ -46,16 +23,38 @@ StripChart::StripChart(const SheetLook& look, QWidget* parent)
 StripChart::~StripChart() = default;
 
 void StripChart::setRun(const FinishedRun& run) {
-  history_ = run.history;
-  actions_ = run.actions;
-  const int cab = findLeadingCab(*history_);
-  lanes_ = makeLanes(*history_, cab);
-  plots_ = makePlots(*history_, cab);
+  review_ = false;
+  const int cab = findLeadingCab(*run.history);
+  lanes_ = makeLanes(*run.history, cab);
   flags_ = makeFlags(run);
-  last_tick_ = std::max<std::int64_t>(1, run.sheet.head.last_tick);
-  plots_view_->setPlots(*history_, plots_);
+  take(run, cab);
   cursor_ = flags_.empty() ? last_tick_ : flags_.front().tick;
   span_ = {0, last_tick_};
+  arrange();
+  announce();
+}
+
+void StripChart::take(const FinishedRun& run, int cab) {
+  history_ = run.history;
+  actions_ = run.actions;
+  plots_ = makePlots(*history_, cab);
+  last_tick_ = std::max<std::int64_t>(1, run.sheet.head.last_tick);
+  plots_view_->setPlots(*history_, plots_);
+}
+
+void StripChart::setReview(const FinishedRun& run, std::vector<Lane> lanes) {
+  review_ = true;
+  lanes_ = std::move(lanes);
+  flags_.clear();
+  take(run, findLeadingCab(*run.history));
+  cursor_ = 0;
+  span_ = {0, last_tick_};
+  arrange();
+  announce();
+}
+
+void StripChart::setReviewLanes(std::vector<Lane> lanes) {
+  lanes_ = std::move(lanes);
   arrange();
   announce();
 }
@@ -70,14 +69,15 @@ void StripChart::resizeEvent(QResizeEvent*) { arrange(); }
 // How many rows the flags need depends on the stretch that is shown; the plots get the rest.
 void StripChart::arrange() {
   const QSizeF size(width() / look_.scale, height() / look_.scale);
-  layout_ = layOutStrip(size, lanes_.size(), plots_.size(), kMostFlagRows);
+  layout_ = layOutStrip(size, lanes_.size(), plots_.size(), review_ ? 0 : kMostFlagRows);
   placed_ = placeFlags(flags_, layout_, span_);
-  int rows = 1;
+  int rows = review_ ? 0 : 1;
   for (const PlacedFlag& flag : placeFlags(flags_, layout_, {0, last_tick_}))
     rows = std::max(rows, flag.row + 1);
   layout_ = layOutStrip(size, lanes_.size(), plots_.size(), rows);
   over_->setGeometry(rect());
   std::vector<QRectF> boxes;
+  plots_view_->setVisible(!layout_.plots.empty());
   if (!layout_.plots.empty()) {
     const double k = look_.scale;
     const QRectF all(layout_.plots.front().topLeft() * k, layout_.plots.back().bottomRight() * k);
@@ -150,6 +150,7 @@ void StripChart::announce() {
 QString StripChart::momentText() const {
   QStringList parts{tr("At %1").arg(timeText(cursor_, true))};
   for (const Lane& lane : lanes_) {
+    if (lane.segments.empty()) continue;
     const QString words = wordsAt(lane, cursor_);
     parts << tr("%1: %2").arg(lane.name, words.isEmpty() ? tr("free") : words);
   }
@@ -171,7 +172,7 @@ QString StripChart::summary() const {
       parts << tr("Line %1, %2, at %3: %4.")
                    .arg(QString::number(flag.line), className(flag.rule_class), timeText(flag.tick),
                         flag.title);
-  if (flags_.empty()) parts << tr("No line was broken.");
+  if (flags_.empty() && !review_) parts << tr("No line was broken.");
   parts << momentText() + QLatin1Char('.');
   return parts.join(QLatin1Char(' '));
 }

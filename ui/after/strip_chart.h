@@ -26,6 +26,12 @@ class StripChart : public QWidget {
 
   /// The run's history must outlive this or be replaced first.
   void setRun(const FinishedRun& run);
+  /// The run as an assessor looks at it: with these lanes instead of its own, marks as signs on
+  /// them instead of flags, and a cursor that stays where it is put: the left button drags it, any
+  /// other one shifts the strip. A click on a sign goes to its moment.
+  void setReview(const FinishedRun& run, std::vector<Lane> lanes);
+  /// Other lanes, of the same run.
+  void setReviewLanes(std::vector<Lane> lanes);
   /// Theme or scale are others.
   void restyle();
 
@@ -48,6 +54,10 @@ class StripChart : public QWidget {
   }
   /// x of a tick, pixels of the widget.
   [[nodiscard]] double xOf(std::int64_t tick) const;
+  /// Middle of a lane, pixels of the widget.
+  [[nodiscard]] double yOfLane(std::size_t lane) const;
+  /// In a review: what lies there, in words; empty: nothing.
+  [[nodiscard]] QString wordsUnder(QPointF position) const;
   /// All of it in words: for a screen reader.
   [[nodiscard]] QString summary() const;
   /// The moment under the cursor in words.
@@ -60,6 +70,7 @@ class StripChart : public QWidget {
   void flagChosen(int line);
 
  protected:
+  bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
@@ -73,7 +84,11 @@ class StripChart : public QWidget {
  private:
   [[nodiscard]] QPointF toSheet(QPointF position) const;
   [[nodiscard]] std::optional<std::size_t> findFlagAt(QPointF u) const;
+  [[nodiscard]] const Sign* findSignAt(QPointF u) const;
   void moveCursor(std::int64_t tick);
+  void take(const FinishedRun& run, int cab);
+  void dragInReview(QPointF u, Qt::MouseButtons buttons);
+  void pressInReview(QPointF u, Qt::MouseButton button);
   void arrange();
   void announce();
   void updateCursor();  ///< draws anew what the cursor changes
@@ -83,7 +98,10 @@ class StripChart : public QWidget {
 
   void paintLanes(drawing::Pen& pen) const;
   void paintSegment(drawing::Pen& pen, const Lane& lane, const Segment& segment, double y) const;
-  void paintActions(drawing::Pen& pen) const;
+  void paintFault(drawing::Pen& pen, const Segment& segment, double y) const;
+  void paintSigns(drawing::Pen& pen, const Lane& lane, double y) const;
+  void paintActions(drawing::Pen& pen, double y) const;
+  void paintValue(drawing::Pen& pen, QPointF at, const QString& value, double& free_y) const;
   void paintPlot(drawing::Pen& pen, const Plot& plot, const QRectF& box) const;
   void paintLegend(drawing::Pen& pen, const Plot& plot, const QRectF& box) const;
   void paintAxis(drawing::Pen& pen) const;
@@ -99,6 +117,7 @@ class StripChart : public QWidget {
   std::vector<Flag> flags_;
   std::int64_t last_tick_ = 1, cursor_ = 0;
   int selected_line_ = 0;
+  bool review_ = false;
   Span span_;
   StripLayout layout_;
   std::vector<PlacedFlag> placed_;

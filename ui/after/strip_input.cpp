@@ -29,6 +29,10 @@ std::optional<std::size_t> StripChart::findFlagAt(QPointF u) const {
 
 void StripChart::mouseMoveEvent(QMouseEvent* event) {
   const QPointF u = toSheet(event->position());
+  if (review_) {
+    dragInReview(u, event->buttons());
+    return;
+  }
   if (drag_from_ && (dragged_ || std::abs(u.x() - drag_from_->x()) > kDragStarts)) {
     dragged_ = true;
     const double per_u =
@@ -48,6 +52,10 @@ void StripChart::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void StripChart::mousePressEvent(QMouseEvent* event) {
+  if (review_) {
+    pressInReview(toSheet(event->position()), event->button());
+    return;
+  }
   if (event->button() != Qt::LeftButton) return;
   drag_from_ = toSheet(event->position());
   drag_span_ = span_;
@@ -55,6 +63,10 @@ void StripChart::mousePressEvent(QMouseEvent* event) {
 }
 
 void StripChart::mouseReleaseEvent(QMouseEvent* event) {
+  if (review_) {
+    drag_from_.reset();
+    return;
+  }
   if (event->button() != Qt::LeftButton || !drag_from_) return;
   drag_from_.reset();
   const auto flag = findFlagAt(toSheet(event->position()));
@@ -129,6 +141,10 @@ bool StripChart::zoomByKey(int key) {
 
 void StripChart::keyPressEvent(QKeyEvent* event) {
   const int key = event->key();
+  if (review_) {  // how far a step goes is up to the review
+    if (!zoomByKey(key)) event->ignore();
+    return;
+  }
   if (moveByKey(key, event->modifiers().testFlag(Qt::ShiftModifier)) || zoomByKey(key)) return;
   if (key == Qt::Key_Return || key == Qt::Key_Enter) {
     for (const Flag& flag : flags_) {

@@ -29,7 +29,7 @@ struct StripLayout {
   double lanes_top = 0;        ///< y of the first lane's middle
   double actions_y = 0;        ///< middle of the row of actions
   double axis_y = 0;           ///< top of the axis of time
-  std::vector<QRectF> plots;   ///< boxes of the plots
+  std::vector<QRectF> plots;   ///< boxes of the plots; in a review as many as there is room for
 
   [[nodiscard]] double xOf(std::int64_t tick, Span span) const;
   [[nodiscard]] std::int64_t tickAt(double x, Span span) const;
@@ -37,7 +37,7 @@ struct StripLayout {
 
 inline constexpr double kLanePitch = 30, kLaneBar = 24, kFlagPitch = 31;
 
-/// `rows` of flags, 1 or more.
+/// `rows` of flags; none in a review, where signs and actions have lanes of their own.
 [[nodiscard]] StripLayout layOutStrip(QSizeF size, std::size_t lanes, std::size_t plots, int rows);
 
 /// A flag in its row; `merged` others stand behind it, too near to be shown.

@@ -28,6 +28,10 @@ QString wordsOf(LaneKind kind, int state) {
       return controlName(state);
     case LaneKind::kLamp:
       return state > 0 ? Words::tr("lit") : Words::tr("dark");
+    case LaneKind::kFault:
+    case LaneKind::kActions:
+    case LaneKind::kSigns:
+      return {};
     case LaneKind::kBrake:
       return state < 0 ? Words::tr("release") : state > 0 ? Words::tr("apply") : Words::tr("lap");
   }
@@ -149,7 +153,10 @@ std::vector<Flag> makeFlags(const FinishedRun& run) {
 
 QString wordsAt(const Lane& lane, std::int64_t tick) {
   auto it = std::ranges::upper_bound(lane.segments, tick, {}, &Segment::from);
-  return it == lane.segments.begin() ? QString() : std::prev(it)->words;
+  if (it == lane.segments.begin()) return {};
+  // Faults go, and nothing comes in their place.
+  if (lane.kind == LaneKind::kFault && std::prev(it)->to <= tick) return {};
+  return std::prev(it)->words;
 }
 
 }  // namespace cabwright::after

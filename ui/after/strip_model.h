@@ -9,10 +9,13 @@
 
 #include "after/finished_run.h"
 #include "drawing/ink.h"
+#include "drawing/verdict.h"
 
 namespace cabwright::after {
 
-enum class LaneKind : std::uint8_t { kPlace, kHand, kLamp, kBrake };
+/// Those behind the brake stand in a review only: what was wrong with her, what was done, and what
+/// belongs to single moments.
+enum class LaneKind : std::uint8_t { kPlace, kHand, kLamp, kBrake, kFault, kActions, kSigns };
 
 /// A stretch during which a lane says the same. Ticks, the end excluded.
 struct Segment {
@@ -22,11 +25,21 @@ struct Segment {
   bool lit = false;  ///< of lamps
 };
 
+/// Something of one moment, on a lane.
+struct Sign {
+  std::int64_t tick = 0;
+  drawing::VerdictSign verdict = drawing::VerdictSign::kNone;  ///< none: a mark in its tone
+  drawing::Tone tone = drawing::Tone::kInk;
+  QString words;
+  int line = 0;  ///< number on the sheet; 0: none
+};
+
 struct Lane {
   LaneKind kind = LaneKind::kPlace;
   unit::Signal signal{};
   QString name;
-  std::vector<Segment> segments;  ///< in order of time, without gaps
+  std::vector<Segment> segments;  ///< in order of time; without gaps, but for faults
+  std::vector<Sign> signs = {};   ///< in order of time
 };
 
 struct Curve {

@@ -30,8 +30,8 @@ void StripChart::paintEvent(QPaintEvent*) {
   drawing::Pen pen(painter, look_.theme);
   if (history_ == nullptr) return;
   paintLanes(pen);
-  paintActions(pen);
-  for (std::size_t k = 0; k < plots_.size(); ++k) {
+  if (!review_) paintActions(pen, layout_.actions_y);
+  for (std::size_t k = 0; k < layout_.plots.size(); ++k) {
     paintPlot(pen, plots_[k], layout_.plots[k]);
     paintLegend(pen, plots_[k], layout_.plots[k]);
   }
@@ -44,6 +44,10 @@ void StripChart::paintSegment(drawing::Pen& pen, const Lane& lane, const Segment
   const double x1 = std::min(layout_.right, layout_.xOf(segment.to, span_));
   const double width = std::max(2.0, x1 - x0 - 2);
   const QRectF bar(x0 + 1, y - kLaneBar / 2, width, kLaneBar);
+  if (lane.kind == LaneKind::kFault) {
+    paintFault(pen, segment, y);
+    return;
+  }
   const bool hand = lane.kind == LaneKind::kHand;
   const bool dark = lane.kind == LaneKind::kLamp && !segment.lit;
   const bool lap = lane.kind == LaneKind::kBrake && segment.value == 0;
@@ -74,7 +78,9 @@ void StripChart::paintSegment(drawing::Pen& pen, const Lane& lane, const Segment
 }
 
 void StripChart::paintLanes(drawing::Pen& pen) const {
-  pen.text({0, layout_.flags_top + kFlagHeight / 2 + kCapHalf}, tr("Marks"), {.tone = Tone::kInk2});
+  if (!review_)
+    pen.text({0, layout_.flags_top + kFlagHeight / 2 + kCapHalf}, tr("Marks"),
+             {.tone = Tone::kInk2});
   double y = layout_.lanes_top;
   for (const Lane& lane : lanes_) {
     const double name = pen.text({0, y + kCapHalf}, lane.name, {.tone = Tone::kInk2});
@@ -87,13 +93,14 @@ void StripChart::paintLanes(drawing::Pen& pen) const {
       if (lane.kind == LaneKind::kPlace && segment.value == 0) continue;  // nowhere: on the way
       paintSegment(pen, lane, segment, y);
     }
+    if (lane.kind == LaneKind::kActions) paintActions(pen, y);
+    paintSigns(pen, lane, y);
     y += kLanePitch;
   }
 }
 
-void StripChart::paintActions(drawing::Pen& pen) const {
-  const double y = layout_.actions_y;
-  pen.text({0, y + kCapHalf}, tr("Actions"), {.tone = Tone::kInk2});
+void StripChart::paintActions(drawing::Pen& pen, double y) const {
+  if (!review_) pen.text({0, y + kCapHalf}, tr("Actions"), {.tone = Tone::kInk2});
   double last = -1;
   for (const session::TimedAction& timed : actions_) {
     if (timed.tick < span_.from || timed.tick > span_.to) continue;
@@ -151,7 +158,7 @@ void StripChart::paintLegend(drawing::Pen& pen, const Plot& plot, const QRectF& 
       pen.text({32, y}, curve.name, {.tone = Tone::kInk2});
     }
     const auto value = valueAtCursor(curve.signal);
-    if (value)
+    if (value && !review_)  // there it stands at the cursor
       pen.text({kValueRight, y}, QString::number(*value, 'f', plot.decimals),
                {.anchor = Anchor::kEnd, .bold = true});
   }
@@ -178,7 +185,10 @@ void StripChart::paintOver(drawing::Pen& pen) const {
   if (history_ == nullptr) return;
   paintFlags(pen);
   paintCursor(pen);
-  if (hasFocus())
+  if (review_) {
+    if (hasFocus() && !cursorTag().isNull())
+      drawing::paintFocusRing(pen, cursorTag().adjusted(2, 2, -2, -2), 3);
+  } else if (hasFocus())
     drawing::paintFocusRing(pen, {8, 8, width() / look_.scale - 16, height() / look_.scale - 16});
 }
 
@@ -213,15 +223,17 @@ void StripChart::paintCursor(drawing::Pen& pen) const {
   const double x = layout_.xOf(cursor_, span_);
   pen.line({x, layout_.lanes_top - kLaneBar / 2 - 4}, {x, layout_.axis_y + 8},
            {drawing::kNorm, Tone::kHand});
-  for (std::size_t k = 0; k < plots_.size(); ++k) {
+  for (std::size_t k = 0; k < layout_.plots.size(); ++k) {
     const Plot& plot = plots_[k];
     const QRectF& box = layout_.plots[k];
+    double free_y = box.top() - 40;
     for (const Curve& curve : plot.curves) {
       const auto value = valueAtCursor(curve.signal);
       if (!value) continue;
       const double share = (*value - plot.bottom()) / (plot.top() - plot.bottom());
-      pen.circle({x, box.bottom() - box.height() * std::clamp(share, 0.0, 1.0)}, 4.2,
-                 {drawing::kNorm, Tone::kHand}, Tone::kFace);
+      const QPointF at(x, box.bottom() - box.height() * std::clamp(share, 0.0, 1.0));
+      pen.circle(at, 4.2, {drawing::kNorm, Tone::kHand}, Tone::kFace);
+      if (review_) paintValue(pen, at, QString::number(*value, 'f', plot.decimals), free_y);
     }
   }
   const QRectF tag = cursorTag();

@@ -85,7 +85,9 @@ void StripPlots::setScale(std::size_t plot, const Plot& now) {
 
 void StripPlots::placePlots(const std::vector<QRectF>& boxes) {
   scene_.setSceneRect(QRectF(QPointF(), size()));
-  for (std::size_t k = 0; k < charts_.size() && k < boxes.size(); ++k) {
+  for (std::size_t k = 0; k < charts_.size(); ++k) {
+    charts_[k].chart->setVisible(k < boxes.size());
+    if (k >= boxes.size()) continue;
     charts_[k].chart->setGeometry(boxes[k]);
     charts_[k].chart->setPlotArea({{0, 0}, boxes[k].size()});
   }

@@ -34,7 +34,7 @@ class StripPlots : public QGraphicsView {
   void setPlots(PointSource source, const std::vector<Plot>& plots);
   /// The ends of a plot's scale are others.
   void setScale(std::size_t plot, const Plot& now);
-  /// Where each plot stands, pixels of this widget.
+  /// Where each plot stands, pixels of this widget; those without a place are not seen.
   void placePlots(const std::vector<QRectF>& boxes);
   /// From and to which tick; the points are chosen anew.
   void showTicks(std::int64_t from, std::int64_t to);

@@ -72,8 +72,10 @@ void HeardPart::paintTrace(drawing::Pen& pen, QPointF at, double width,
     }
     case HeardTrace::kBell: {
       const int strokes = std::clamp(static_cast<int>(std::lround(line.rate_hz)), 1, 9);
+      // Many strokes close up, like a coil; they never run into the name before them.
+      const double pitch = strokes > 1 ? std::min(22.0, (width - 24) / (strokes - 1)) : 0;
       for (int k = 0; k < strokes; ++k)
-        pen.circle(at + QPointF(width - 14 - 22 * k, 0), 7.5,
+        pen.circle(at + QPointF(width - 14 - pitch * k, 0), 7.5,
                    {drawing::kThin, Tone::kInk, {}, false}, Tone::kPaper);
       return;
     }

@@ -65,7 +65,7 @@ void JudgeRow::refresh() {
     verdicts_[k]->setMarked(verdict == kVerdicts[k]);
     const bool asked = verdict == Verdict::kDefect;
     if (!asked && classes_[k]->hasFocus()) verdicts_[1]->setFocus();
-    classes_[k]->setVisible(asked);
+    classes_[k]->setVisible(asked && !seat_.isToLookAt());
     classes_[k]->setMarked(asked && said->said_class == kClasses[k]);
   }
 }

@@ -166,8 +166,10 @@ double NotebookPart::paintLooking(drawing::Pen& pen) const {
   const double x = a.left() + kPadding, room = a.width() - 2 * kPadding;
   const double y = a.top() + kHead, after = judgeArea(a, 0, t).bottom() + 6;
   if (!shown_.looking || looked_ != shown_.looking) {
-    const QString all = tr("Nothing is being looked at.") + QLatin1Char(' ') +
-                        tr("Click a thing on the sheet, look as long as it takes, then judge.");
+    QString all = tr("Nothing is being looked at.");
+    if (!seat().isToLookAt())
+      all += QLatin1Char(' ') +
+             tr("Click a thing on the sheet, look as long as it takes, then judge.");
     pen.paragraph({x, y + 4 + 24 * t}, all, room,
                   {.size = text, .tone = Tone::kInk2, .on = Tone::kFace}, 25 * t);
     return after;

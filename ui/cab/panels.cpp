@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "cab/names.h"
+#include "drawing/boxes.h"
 #include "drawing/face.h"
 
 namespace cabwright::cab {
@@ -34,12 +35,15 @@ QString panelStyle(drawing::Theme theme, int text_px) {
              " background: %8; color: %2; }"
              "QListWidget:focus, QLineEdit:focus, QComboBox:focus, QAbstractSpinBox:focus,"
              " QTreeView:focus, QTableView:focus { border: 2px solid %9; }"
+             "QComboBox::drop-down { border: none; width: 20px; }"
+             "QComboBox::down-arrow { image: none; }"
              "QComboBox QAbstractItemView { background: %1; color: %2;"
              " selection-background-color: %8; selection-color: %2; }"
              "QCheckBox::indicator { width: 14px; height: 14px; border: 2px solid %5;"
              " border-radius: 3px; background: %6; }"
              "QCheckBox::indicator:checked { background: %9; border-color: %9; }"
              "QCheckBox::indicator:focus { border-color: %9; }"
+             "QSlider:horizontal { min-height: 22px; }"
              "QSlider::groove:horizontal { height: 4px; border-radius: 2px; background: %7; }"
              "QSlider::sub-page:horizontal { background: %9; border-radius: 2px; }"
              "QSlider::handle:horizontal { width: 14px; margin: -7px 0; border-radius: 8px;"
@@ -147,7 +151,7 @@ void SayPanel::useCurrent() {
 
 ReadingPanel::ReadingPanel(Seat& seat, const SheetStyle& style, QWidget* parent)
     : Panel(seat, style, tr("Enter a reading"), parent),
-      what_(new QComboBox(this)),
+      what_(new drawing::ChoiceBox(this)),
       value_(new QDoubleSpinBox(this)) {
   what_->setAccessibleName(tr("What was read"));
   what_->addItem(tr("Leakage in lap, inHg a minute"), QStringLiteral("leak"));
@@ -172,7 +176,7 @@ ReadingPanel::ReadingPanel(Seat& seat, const SheetStyle& style, QWidget* parent)
 
 BookPanel::BookPanel(Seat& seat, const SheetStyle& style, QWidget* parent)
     : Panel(seat, style, tr("Repair book"), parent),
-      item_(new QComboBox(this)),
+      item_(new drawing::ChoiceBox(this)),
       text_(new QLineEdit(this)) {
   item_->setAccessibleName(tr("About what"));
   text_->setAccessibleName(tr("What, where, what was done, who was told"));

@@ -50,13 +50,13 @@ Seat::~Seat() = default;
 
 double Seat::value(unit::Control c) const { return run_->frame()[unit::controlInfo(c).signal]; }
 
-unit::Place Seat::place() const { return unit().world().trainee.place; }
+unit::Place Seat::place() const { return viewpoint_.value_or(unit().world().trainee.place); }
 
-bool Seat::isWalking() const { return unit().world().trainee.walking; }
+bool Seat::isWalking() const { return !viewpoint_ && unit().world().trainee.walking; }
 
 bool Seat::isPerceived(unit::Signal s) const {
   if (!unit::isPerceivedAt(s, place()) || isWalking()) return false;
-  return !unit::needsLight(s) || unit::hasLight(unit().world());
+  return viewpoint_ || !unit::needsLight(s) || unit::hasLight(unit().world());
 }
 
 bool Seat::isReachable(unit::Control c) const {
@@ -104,6 +104,7 @@ QString Seat::refusalOf(unit::Control c) const {
 }
 
 Answer Seat::act(std::string verb, std::string object, std::string argument) {
+  if (isToLookAt()) return {false, tr("this is a recording: it can only be looked at"), {}};
   if (run_->isFinished()) return {false, tr("the run has ended"), {}};
   stopPassing();
   const unit::Action action{unit::Actor::kTrainee, std::move(verb), std::move(object),
@@ -135,12 +136,16 @@ Answer Seat::setControl(unit::Control c, double value) {
   const Answer answer = act("set", std::string(info.name), unit::positionName(info, value));
   Refusal& refusal = refusals_[unit::indexOf(c)];
   refusal = {};
-  if (!answer.accepted) {
-    refusal.words = answer.cause.isEmpty() ? answer.perceived : answer.cause;
-    refusal.until = run_->tick() + kRefusalTicks;
+  if (!answer.accepted && !isToLookAt()) {
+    noteRefusal(c, answer);
     Q_EMIT frameChanged();
   }
   return answer;
+}
+
+void Seat::noteRefusal(unit::Control c, const Answer& answer) {
+  refusals_[unit::indexOf(c)] = {answer.cause.isEmpty() ? answer.perceived : answer.cause,
+                                 run_->tick() + kRefusalTicks};
 }
 
 Answer Seat::hold(unit::Control c, std::optional<double> value) {
@@ -154,6 +159,10 @@ Answer Seat::release(unit::Control c) {
 }
 
 Answer Seat::walk(unit::Place to, bool under_the_unit) {
+  if (isToLookAt()) {
+    lookFrom(to);
+    return {};
+  }
   const std::string way = under_the_unit ? "under" : "";
   const Answer answer = act("go", std::string(unit::placeInfo(to).name), way);
   noticePlace();
@@ -193,13 +202,45 @@ void Seat::advanceTicks(std::int64_t ticks) {
 }
 
 void Seat::noteMessages() {
-  for (const unit::Message& message : unit().lastMessages()) {
-    if (message.reply == unit::Reply::kNone) continue;
-    QString words = text(unit::wordsOf(message.reply));
-    if (message.reply == unit::Reply::kRearReading)
-      words = tr("%1: %2 inHg").arg(words).arg(message.value, 0, 'f', 1);
-    Q_EMIT said(nameOf(message.who), words);
-  }
+  for (const unit::Message& message : unit().lastMessages()) say(message);
+}
+
+void Seat::say(const unit::Message& message) {
+  if (message.reply == unit::Reply::kNone) return;
+  QString words = text(unit::wordsOf(message.reply));
+  if (message.reply == unit::Reply::kRearReading)
+    words = tr("%1: %2 inHg").arg(words).arg(message.value, 0, 'f', 1);
+  Q_EMIT said(nameOf(message.who), words);
+}
+
+void Seat::showMoment(session::Run moment) {
+  if (!isToLookAt()) return;
+  run_->showMoment(std::move(moment));
+  refusals_.assign(unit::kControlCount, {});
+  noticePlace();
+  Q_EMIT momentChanged();
+  Q_EMIT frameChanged();
+}
+
+void Seat::lookFrom(std::optional<unit::Place> place) {
+  if (!isToLookAt() || place == viewpoint_) return;
+  viewpoint_ = place;
+  noticePlace();
+  Q_EMIT viewpointChanged();
+  Q_EMIT frameChanged();
+}
+
+void Seat::recall(const unit::Action& deed, const unit::ActionOutcome& outcome) {
+  if (!isToLookAt()) return;
+  const Answer answer{outcome.accepted, text(outcome.perceived), text(outcome.cause)};
+  const auto control = unit::findControl(deed.object);
+  if (deed.verb == "set" && control && !answer.accepted) noteRefusal(*control, answer);
+  Q_EMIT acted(text(unit::toText(deed)), answer);
+  Q_EMIT frameChanged();
+}
+
+void Seat::recall(const unit::Message& message) {
+  if (isToLookAt()) say(message);
 }
 
 void Seat::noticePlace() {

@@ -5,6 +5,9 @@
 // Time: a clock calls passRealTime(). As many ticks pass as the clock says, times the instructor's
 // pace (LiveRun::pace, 1 unless somebody asks for another). Outside assessment time can be let pass
 // until something changes; then it runs as fast as the machine is calculated, and stops by itself.
+//
+// Of a run to look at (LiveRun::toLookAt) it shows whatever moment it is given. Nothing can be done
+// in it: to walk somewhere is to look from there.
 #pragma once
 
 #include <QObject>
@@ -42,6 +45,7 @@ class Seat : public QObject {
   [[nodiscard]] double value(unit::Control c) const;
   [[nodiscard]] scenario::Mode mode() const { return run_->mode(); }
   [[nodiscard]] bool inAssessment() const { return mode() == scenario::Mode::kAssessment; }
+  /// Where one is; of a run to look at, where it is looked from.
   [[nodiscard]] unit::Place place() const;
   [[nodiscard]] bool isWalking() const;
   /// Whether a shown signal can be read from here, in this light.
@@ -87,6 +91,17 @@ class Seat : public QObject {
   /// The guide of the exercise, walked along; null in assessment and where there is none.
   [[nodiscard]] const session::GuideWalk* guide() const { return run_->guide(); }
 
+  // A run to look at.
+
+  [[nodiscard]] bool isToLookAt() const { return run_->isToLookAt(); }
+  void showMoment(session::Run moment);
+  /// From another place than the trainee's, in any light; empty: from where the trainee is.
+  void lookFrom(std::optional<unit::Place> place);
+  [[nodiscard]] std::optional<unit::Place> lookedFrom() const { return viewpoint_; }
+  /// Shows again what came of a deed, or what was said, near that moment.
+  void recall(const unit::Action& deed, const unit::ActionOutcome& outcome);
+  void recall(const unit::Message& message);
+
   /// Ends the run; the sheet afterwards is run().sheet().
   void finish();
   [[nodiscard]] bool isFinished() const { return run_->isFinished(); }
@@ -101,6 +116,10 @@ class Seat : public QObject {
   /// A person said something.
   void said(const QString& who, const QString& words);
   void frozenChanged(bool frozen);
+  /// Another moment of a run to look at is shown.
+  void momentChanged();
+  /// It is looked at from somewhere else.
+  void viewpointChanged();
   /// Another step of the guide is the next one.
   void guideChanged();
   void finished();
@@ -109,6 +128,8 @@ class Seat : public QObject {
   void advanceTicks(std::int64_t ticks);
   void advancePassing();
   void noteMessages();
+  void say(const unit::Message& message);
+  void noteRefusal(unit::Control c, const Answer& answer);
   void noticePlace();
   void noticeStep();
 
@@ -122,6 +143,7 @@ class Seat : public QObject {
   std::vector<Refusal> refusals_;
   unit::Place seen_place_{};
   bool seen_walking_ = false;
+  std::optional<unit::Place> viewpoint_;
   double owed_s_ = 0;
   bool frozen_ = false, passing_ = false;
   std::int64_t passing_since_ = 0;

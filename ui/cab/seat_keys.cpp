@@ -47,6 +47,8 @@ void SeatView::askWhy(Part* part) {
 }
 
 void SeatView::useCommand(const QString& command, bool down) {
+  const bool is_way = command.startsWith(QLatin1String("go.")) || command == QLatin1String("turn");
+  if (seat_.isToLookAt() && !is_way) return;
   if (plate_) {
     if (ControlPart* part = plate_->findControl(command)) {
       part->useKey(down);
@@ -116,6 +118,10 @@ void SeatView::keyPressEvent(QKeyEvent* event) {
     return;
   }
   if (event->isAutoRepeat()) return;
+  if (seat_.isToLookAt()) {
+    lookByKey(commands, *event);
+    return;
+  }
   const bool engine = plate_ && plate_->findControl(QStringLiteral("engine.start")) != nullptr;
   for (const QString& command : commands) {
     const bool of_engine = command.startsWith(QLatin1String("engine."));
@@ -123,6 +129,16 @@ void SeatView::keyPressEvent(QKeyEvent* event) {
     if ((of_engine && !engine) || (of_cab && unit::cabOf(seat_.place()) < 0)) continue;
     useCommand(command, true);
   }
+}
+
+// Of a recording: looking elsewhere; all other keys belong to who shows it.
+void SeatView::lookByKey(const QStringList& commands, QKeyEvent& event) {
+  for (const QString& command : commands) {
+    if (!command.startsWith(QLatin1String("go.")) && command != QLatin1String("turn")) continue;
+    useCommand(command);
+    return;
+  }
+  event.ignore();
 }
 
 void SeatView::keyReleaseEvent(QKeyEvent* event) {

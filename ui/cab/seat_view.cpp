@@ -18,12 +18,8 @@ using unit::Place;
 
 namespace {
 
-constexpr double kHandsCaption = 862, kHandsTop = 868, kHandsEnd = 976;
-constexpr double kDeedWidth = 178, kDeedHeight = 42;
+constexpr double kHandsCaption = 862;
 constexpr int kMessageMs = 7000;
-// The system's font, of which so much is as large to the eye as the sheet's; and how far running
-// text may outgrow the sheet it stands on.
-constexpr double kFaceShare = 0.95, kLargestReading = 1.35;
 
 }  // namespace
 
@@ -47,6 +43,9 @@ SeatView::SeatView(Seat& seat, const Shortcuts& shortcuts, QWidget* parent)
   });
   connect(&seat_, &Seat::passed, this, [this](const QString& why) {
     if (!why.isEmpty()) showMessage(translateSeen(why), false);
+  });
+  connect(&seat_, &Seat::momentChanged, this, [this] {
+    if (!message_.isEmpty()) showMessage({}, false);  // of another moment
   });
   connect(&seat_, &Seat::guideChanged, this, &SeatView::pointGuide);
 }
@@ -76,15 +75,20 @@ void SeatView::build() {
   }
   for (const unit::ObjectInfo& info : unit::objectTable()) {
     auto* thing = keep(new CarriedPart(seat_, style_, info.id, this));
-    connect(thing, &CarriedPart::asked, this,
-            [this](unit::Object o) { openPanel(new ThingPanel(seat_, style_, o, this)); });
+    connect(thing, &CarriedPart::asked, this, [this](unit::Object o) {
+      if (!seat_.isToLookAt()) openPanel(new ThingPanel(seat_, style_, o, this));
+    });
     things_.push_back(thing);
   }
   why_ = new WhyGuide(seat_, style_, *plan_, things_, this);
   title_ = keep(new TitlePart(seat_, style_, this));
   std::vector<std::pair<const char*, QString>> deeds{{"say", tr("Say or do")},
                                                      {"things", tr("Things")}};
-  if (!seat_.inAssessment()) {
+  if (seat_.isToLookAt()) {
+    deeds.clear();
+    for (WordButton* b : foot_) b->hide();
+    for (Part* part : judging_->parts()) part->hide();
+  } else if (!seat_.inAssessment()) {
     deeds.emplace_back("pass", tr("Pass time"));
     if (seat_.guide() != nullptr) deeds.emplace_back("hint", tr("What next?"));
   }
@@ -105,41 +109,6 @@ void SeatView::build() {
   };
   keys();
   connect(&shortcuts_, &Shortcuts::changed, this, keys);
-}
-
-void SeatView::arrange() {
-  const drawing::SheetFrame& f = style_.frame;
-  const QRectF& you = f.you;
-  const double s = f.spare;
-  plan_->setPlan(QRectF(you.left(), you.top() + 72, you.width(), 124));
-  plan_->setArea(QRectF(you.left() - 4, you.top() - 6, you.width() + 8, 214));
-  for (BalloonPart* b : balloons_) {
-    const QPointF at = drawing::planPosition(plan_->plan(), static_cast<int>(b->place()));
-    b->setArea(QRectF(at.x() - 17, at.y() - 17, 34, 34));
-  }
-  const QRectF page(you.left(), you.top() + 212, you.width(), 468 + s);
-  notebook_->setArea(page);
-  judging_->arrange(page, style_.reading);
-  for (int k = 0; k < 3; ++k)
-    foot_[static_cast<std::size_t>(k)]->setArea(NotebookPart::footArea(page, k));
-  const double things_top = page.bottom() + 36;
-  const double column = you.width() / 5;
-  for (std::size_t k = 0; k < things_.size(); ++k) {
-    const auto col = static_cast<double>(k % 5), row = static_cast<double>(k / 5);
-    things_[k]->setArea(QRectF(you.left() + column * col, things_top + 48 * row, column, 48));
-  }
-  title_->setArea(QRectF(you.left(), f.height - 40 - 100, you.width(), 100));
-  const double x = f.world.left();
-  for (std::size_t k = 0; k < deeds_.size(); ++k) {
-    const auto col = static_cast<double>(k % 2), row = static_cast<double>(k / 2);
-    deeds_[k]->setArea(QRectF(x - 5 + kDeedWidth * col, kHandsTop + s + 6 + kDeedHeight * row,
-                              kDeedWidth, kDeedHeight));
-  }
-  const double hands_left = x + 2 * kDeedWidth + 20;
-  const double width = (f.world.right() - hands_left) / 2;
-  for (std::size_t k = 0; k < 2; ++k)
-    hands_[k]->setArea(QRectF(hands_left + width * static_cast<double>(k), kHandsTop + s,
-                              width - 10, kHandsEnd - kHandsTop));
 }
 
 void SeatView::makePlateAnew() {
@@ -242,23 +211,6 @@ void SeatView::setShowKeys(bool shown) {
   restyleAll();
 }
 
-void SeatView::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  fitSheet();
-}
-
-// The sheet is as large as the window lets it be; what is read on it, as the system's font wants
-// it.
-void SeatView::fitSheet() {
-  style_.frame = drawing::calcSheetFrame(size());
-  const double own = drawing::kText * style_.frame.scale;
-  const double wanted = QFontInfo(QApplication::font()).pixelSize() * kFaceShare;
-  style_.reading = own > 0 ? std::clamp(wanted / own, 1.0, kLargestReading) : 1;
-  closePanel();
-  arrange();
-  makePlateAnew();
-}
-
 void SeatView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::LanguageChange && plate_) makePlateAnew();
@@ -277,6 +229,7 @@ void SeatView::paintGround(QPainter& painter) {
   drawing::paintFrame(pen, f);
   drawing::paintCaption(pen, {f.world.left(), f.world.top() + 18}, f.world.width(),
                         tr("What comes in"));
+  if (world_only_) return;
   drawing::paintCaption(pen, {f.you.left(), f.you.top() + 212 + 468 + f.spare + 26}, f.you.width(),
                         tr("With you"));
 }
@@ -298,7 +251,8 @@ void SeatView::paintEvent(QPaintEvent* /*event*/) {
   const QRectF& world = style_.frame.world;
   const double y = kHandsCaption + style_.frame.spare;
   const QString words = drawing::elideText(message_, world.width() - 180, drawing::kText, true);
-  drawing::paintCaption(pen, {world.left(), y}, world.width(), tr("Your hands"));
+  drawing::paintCaption(pen, {world.left(), y}, world.width(),
+                        seat_.isToLookAt() ? tr("The trainee's hands") : tr("Your hands"));
   if (words.isEmpty()) return;
   const double w = drawing::textWidth(words, drawing::kText, true);
   pen.rect(QRectF(world.right() - w - 14, y - 20, w + 14, 28), drawing::kNoLine, Tone::kPaper);

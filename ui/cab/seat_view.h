@@ -30,6 +30,8 @@ class SeatView : public QWidget {
   void setTheme(drawing::Theme theme);
   void setReducedMotion(bool reduced);
   void setShowKeys(bool shown);
+  /// Only what is around: without plan, notebook and what is carried.
+  void setWorldOnly(bool only);
   [[nodiscard]] const SheetStyle& style() const { return style_; }
   [[nodiscard]] Plate* plate() const { return plate_.get(); }
   [[nodiscard]] Panel* panel() const { return panel_; }
@@ -65,6 +67,7 @@ class SeatView : public QWidget {
   void restyleAll();
   void openPanel(Panel* panel);
   void closePanel();
+  void lookByKey(const QStringList& commands, QKeyEvent& event);
   void askWhy(Part* part);
   void showMessage(const QString& words, bool bad);
   void tellOfRightButton(const QString& what);
@@ -95,7 +98,7 @@ class SeatView : public QWidget {
   QPointer<QWidget> focused_before_;  ///< the panel was opened
   QTimer message_timer_;
   QString message_;
-  bool message_bad_ = false, turned_ = false, told_ = false;
+  bool message_bad_ = false, turned_ = false, told_ = false, world_only_ = false;
   QPixmap ground_;
 };
 

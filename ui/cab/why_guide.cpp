@@ -12,9 +12,11 @@ namespace {
 
 using unit::Control;
 
-constexpr int kRestMs = 450;                 // the mouse rests so long before anything is shown
-constexpr int kRefusedMs = 4000;             // what shows by itself stays so long
-constexpr double kFar = 45, kCrossing = 90;  // what a u away and a u of thread over a part cost
+constexpr int kRestMs = 450;      // the mouse rests so long before anything is shown
+constexpr int kRefusedMs = 4000;  // what shows by itself stays so long
+// What a u away, a u of thread over a part, and a square u of a covered part cost.
+constexpr double kFar = 45, kCrossing = 90, kCovering = 4;
+constexpr double kNarrowest = 260, kWidest = 400;  // u
 constexpr double kGrid = 12, kBeside = 14, kEdge = 6;
 
 QString nameOf(std::string_view name) {
@@ -175,6 +177,11 @@ void WhyGuide::place(WhyPanel* panel, Part* part) {
   hidePassing();
   panel_ = panel;
   part_ = part;
+  put_ = false;
+  connect(panel, &WhyPanel::moved, this, [this] {
+    put_ = true;
+    layOut();
+  });
   layOut();
 }
 
@@ -209,7 +216,7 @@ std::vector<QRectF> WhyGuide::areas() const {
 }
 
 // A place on the plate that covers as little as can be of what is on it, near to what is asked.
-QRectF WhyGuide::findRoom(QSizeF size, const QRectF& source) const {
+QRectF WhyGuide::findRoom(QSizeF size, const std::vector<QRectF>& free) const {
   const QRectF& world = style_.frame.world;
   const double top = world.top() + Plate::bandHeight(seat_.place());
   const QRectF plate(world.left(), top, world.width(), 836 + style_.frame.spare - top);
@@ -220,11 +227,12 @@ QRectF WhyGuide::findRoom(QSizeF size, const QRectF& source) const {
   for (double y = plate.top(); y + size.height() <= plate.bottom(); y += kGrid) {
     for (double x = plate.left(); x + size.width() <= plate.right(); x += kGrid) {
       const QRectF box(QPointF(x, y), size);
-      if (box.adjusted(-kEdge, -kEdge, kEdge, kEdge).intersects(source)) continue;
-      double cost = kFar * QLineF(box.center(), source.center()).length();
+      const QRectF wide = box.adjusted(-kEdge, -kEdge, kEdge, kEdge);
+      if (std::ranges::any_of(free, [&](const QRectF& f) { return wide.intersects(f); })) continue;
+      double cost = kFar * QLineF(box.center(), start).length();
       for (const QRectF& other : taken) {
         const QRectF both = other.intersected(box);
-        if (both.isValid()) cost += both.width() * both.height();
+        if (both.isValid()) cost += kCovering * both.width() * both.height();
       }
       if (cost >= least) continue;
       double crossed = 0;
@@ -236,6 +244,11 @@ QRectF WhyGuide::findRoom(QSizeF size, const QRectF& source) const {
     }
   }
   return best.isNull() ? QRectF(plate.topLeft(), size) : best;
+}
+
+Part* WhyGuide::findMissingPart(const unit::WhyFact& fact) const {
+  Part* part = fact.points ? plate_->findPart(nameOf(*fact.points)) : nullptr;
+  return part != part_ ? part : nullptr;
 }
 
 // The part itself if it is here, the thing in the row of what is carried, else the place on the
@@ -262,15 +275,18 @@ void WhyGuide::layOut() {
   WhyPanel* shown = panel_ ? panel_ : passing_;
   if (shown == nullptr || !part_ || !plate_) return;
   const double scale = style_.frame.scale;
-  shown->setMinimumWidth(static_cast<int>(300 * scale));
-  shown->setMaximumWidth(static_cast<int>(460 * scale));
+  shown->setMinimumWidth(static_cast<int>(kNarrowest * scale));
+  shown->setMaximumWidth(static_cast<int>(kWidest * scale));
   shown->adjustSize();
   const unit::WhyFact* fact = shown->missing();
   const double across = fact == nullptr ? 0 : 2 * kWhyCircle + kBeside;
   const QSizeF size(shown->width() / scale + across, std::max(shown->height() / scale, across));
-  const QRectF room = findRoom(size, part_->area());
-  shown->move((room.topLeft() * scale).toPoint());
-  shown->raise();
+  std::vector<QRectF> free{part_->area()};
+  if (const Part* missing = fact != nullptr ? findMissingPart(*fact) : nullptr)
+    free.push_back(missing->area());
+  const bool stays = put_ && shown == panel_ && sheet_->rect().contains(shown->geometry());
+  const QRectF room = stays ? QRectF(QPointF(shown->pos()) / scale, size) : findRoom(size, free);
+  if (!stays) shown->move((room.topLeft() * scale).toPoint());
   ThreadPath path;
   if (fact != nullptr) {
     const QRectF words(room.topLeft(), QSizeF(shown->width(), shown->height()) / scale);

@@ -47,7 +47,10 @@ class WhyGuide : public QObject {
   void hidePassing();
   void layOut();
   [[nodiscard]] std::vector<QRectF> areas() const;
-  [[nodiscard]] QRectF findRoom(QSizeF size, const QRectF& source) const;
+  /// `free`: what must stay visible, whatever else is covered.
+  [[nodiscard]] QRectF findRoom(QSizeF size, const std::vector<QRectF>& free) const;
+  /// The part that the missing fact points at, if it is on this plate.
+  [[nodiscard]] Part* findMissingPart(const unit::WhyFact& fact) const;
   [[nodiscard]] std::optional<QPointF> findEnd(const unit::WhyFact& fact) const;
   [[nodiscard]] static QPointF startOf(const Part* part);
 
@@ -61,6 +64,7 @@ class WhyGuide : public QObject {
   QPointer<Part> part_, hovered_;
   QPointer<WhyPanel> panel_, passing_;
   QTimer rest_, leave_;
+  bool put_ = false;  ///< the panel was moved by hand, and stays there
   std::optional<unit::Control> refused_;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cab/why_panel.h"
 
+#include <QMouseEvent>
 #include <algorithm>
 
 #include "cab/names.h"
@@ -10,6 +11,8 @@ namespace {
 
 using unit::Control;
 using unit::Signal;
+
+constexpr int kStep = 24;  // px a press of an arrow key
 
 std::vector<unit::WhyFact> factsOf(const Seat& seat, const WhyAsked& asked) {
   if (const auto* lamp = std::get_if<Signal>(&asked))
@@ -30,6 +33,11 @@ WhyPanel::WhyPanel(Seat& seat, const SheetStyle& style, WhyAsked asked, QWidget*
   words_->setTextFormat(Qt::RichText);
   words_->setWordWrap(true);
   column()->addWidget(words_);
+  setCursor(Qt::SizeAllCursor);
+  setToolTip(tr("Drag it, or move it with the arrow keys."));
+  setAccessibleDescription(tr("The arrow keys move it."));
+  for (QLabel* label : findChildren<QLabel*>())
+    label->setAttribute(Qt::WA_TransparentForMouseEvents);
   refresh();
 }
 
@@ -44,6 +52,39 @@ QString WhyPanel::question() const {
   const QString name = nameOf(std::get<Control>(asked_));
   return missing() != nullptr ? tr("%1: what is missing?").arg(name)
                               : tr("%1: nothing is missing").arg(name);
+}
+
+void WhyPanel::moveBy(QPoint way) {
+  const QRect room(QPoint(), parentWidget()->size() - size());
+  const QPoint to(std::clamp((pos() + way).x(), 0, std::max(0, room.width())),
+                  std::clamp((pos() + way).y(), 0, std::max(0, room.height())));
+  if (to == pos()) return;
+  move(to);
+  Q_EMIT moved();
+}
+
+void WhyPanel::keyPressEvent(QKeyEvent* event) {
+  switch (event->key()) {
+    case Qt::Key_Left:
+      return moveBy({-kStep, 0});
+    case Qt::Key_Right:
+      return moveBy({kStep, 0});
+    case Qt::Key_Up:
+      return moveBy({0, -kStep});
+    case Qt::Key_Down:
+      return moveBy({0, kStep});
+    default:
+      Panel::keyPressEvent(event);
+  }
+}
+
+void WhyPanel::mousePressEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton) held_ = event->position().toPoint();
+  event->accept();  // nothing below it is meant
+}
+
+void WhyPanel::mouseMoveEvent(QMouseEvent* event) {
+  if (event->buttons().testFlag(Qt::LeftButton)) moveBy(event->position().toPoint() - held_);
 }
 
 bool WhyPanel::refresh() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Why a lamp is dark or a lever does not answer, in words: all facts behind it and how each stands.
-// The thread that is drawn beside it goes to the first that is missing. Never in assessment.
+// The thread that is drawn beside it goes to the first that is missing. Never in assessment. It is
+// moved out of the way with the mouse or the arrow keys.
 #pragma once
 
 #include <variant>
@@ -24,12 +25,24 @@ class WhyPanel : public Panel {
   /// The facts as they are now; true: they are others.
   bool refresh();
 
+ Q_SIGNALS:
+  /// Somebody has put it elsewhere.
+  void moved();
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+
  private:
+  /// Pixels; not over the edge of the sheet.
+  void moveBy(QPoint way);
   [[nodiscard]] QString question() const;
   WhyAsked asked_;
   std::vector<unit::WhyFact> facts_;
   QLabel* words_;
   QString shown_;
+  QPoint held_;  ///< where the mouse has it
 };
 
 /// Whether there is anything to be said about it.

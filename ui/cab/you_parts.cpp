@@ -270,6 +270,7 @@ TitlePart::TitlePart(Seat& seat, const SheetStyle& style, QWidget* parent)
 QString TitlePart::clock() const { return clockText(seat().run().tick()); }
 
 QString TitlePart::pace() const {
+  if (seat().isToLookAt()) return tr("recorded");
   if (seat().isFinished()) return tr("ended");
   if (seat().isPassing())
     return tr("passing, %1")

@@ -80,14 +80,27 @@ bool Desk::take(std::string verb, std::string object, std::string argument) {
                            std::move(argument)});
 }
 
+QString Desk::findGoBackFault() const {
+  if (!seat_) return tr("No run goes on.");
+  const auto words = session::findGoBackFault(seat_->mode());
+  return words ? translated(*words) : QString();
+}
+
 void Desk::goBack(const session::TimeMark& mark) {
-  if (!seat_) {
-    Q_EMIT fault(tr("No run goes on."));
-  } else if (const auto words = session::findGoBackFault(seat_->mode())) {
-    Q_EMIT fault(translated(*words));
-  } else {
-    Q_EMIT backAsked(mark);
-  }
+  const QString words = findGoBackFault();
+  words.isEmpty() ? Q_EMIT backAsked(mark) : Q_EMIT fault(words);
+}
+
+void Desk::goBackTo(std::int64_t tick) {
+  const QString words = findGoBackFault();
+  words.isEmpty() ? Q_EMIT momentAsked(tick) : Q_EMIT fault(words);
+}
+
+void Desk::setGoingBack(bool going) {
+  if (going == going_back_) return;
+  going_back_ = going;
+  if (going) left_off_ = false;
+  Q_EMIT goingBackChanged(going);
 }
 
 void Desk::refuse(const QString& words) { Q_EMIT fault(cab::translateSeen(words)); }

@@ -53,6 +53,16 @@ class Desk : public QObject {
   /// Asks for this run to be taken again from one of its marks; refused in assessment, and then
   /// fault() says why. Answered by runChanged().
   void goBack(const session::TimeMark& mark);
+  /// The same for any moment up to now; then what was done at that tick itself is not done.
+  void goBackTo(std::int64_t tick);
+  /// Why this run is not gone back in; empty: it may be.
+  [[nodiscard]] QString findGoBackFault() const;
+  /// Whoever takes the run again says so before and after. What was gone to may be given up
+  /// meanwhile, by leaveOffGoingBack().
+  void setGoingBack(bool going);
+  [[nodiscard]] bool isGoingBack() const { return going_back_; }
+  void leaveOffGoingBack() { left_off_ = going_back_; }
+  [[nodiscard]] bool wasLeftOff() const { return left_off_; }
   /// Says that something was refused, in English words of the simulation.
   void refuse(const QString& words);
 
@@ -74,10 +84,14 @@ class Desk : public QObject {
   void restyled();
   /// Whoever owns the run is to take it again from there.
   void backAsked(const cabwright::session::TimeMark& mark);
+  void momentAsked(qint64 tick);
+  /// It is being taken again, or is no more.
+  void goingBackChanged(bool going);
 
  private:
   QPointer<cab::Seat> seat_;
   DeskStyle style_;
+  bool going_back_ = false, left_off_ = false;
 };
 
 }  // namespace cabwright::desk

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/desk_look.h"
 
-#include <QPainter>
-
 #include "drawing/face.h"
 
 namespace cabwright::desk {
@@ -18,11 +16,11 @@ QString deskStyleSheet(const DeskStyle& style) {
              "QLabel#title { font-size: %8px; }"
              "QLabel#clock { font-weight: bold; font-size: %8px; }"
              "QLabel#bad { color: %6; }"
-             "QListWidget, QLineEdit, QComboBox, QAbstractSpinBox { background: %2;"
+             "QListWidget, QLineEdit, QComboBox, QAbstractSpinBox, QPlainTextEdit { background: %2;"
              " border: 1px solid %7; border-radius: 3px; padding: 3px;"
              " selection-background-color: %4; selection-color: %3; }"
-             "QListWidget:focus, QLineEdit:focus, QComboBox:focus, QAbstractSpinBox:focus {"
-             " border: 2px solid %5; padding: 2px; }"
+             "QListWidget:focus, QLineEdit:focus, QComboBox:focus, QAbstractSpinBox:focus,"
+             " QPlainTextEdit:focus { border: 2px solid %5; padding: 2px; }"
              "QComboBox:disabled, QAbstractSpinBox:disabled { color: %11; }"
              "QListWidget::item { padding: 3px 1px; border-bottom: 1px solid %12; }"
              "QListWidget::item:selected { background: %4; color: %3; }"
@@ -54,23 +52,20 @@ QString deskStyleSheet(const DeskStyle& style) {
              "QScrollBar:vertical { background: %1; width: 12px; margin: 0; }"
              "QScrollBar::handle:vertical { background: %5; border-radius: 4px;"
              " min-height: 32px; }"
-             "QScrollBar::add-line, QScrollBar::sub-line { height: 0; }"
+             "QScrollBar:horizontal { background: %1; height: 12px; margin: 0; }"
+             "QScrollBar::handle:horizontal { background: %5; border-radius: 4px;"
+             " min-width: 32px; }"
+             "QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }"
+             "QScrollBar::add-page, QScrollBar::sub-page { background: none; }"
+             "QSplitter::handle { background: transparent; }"
+             "QCheckBox { spacing: 7px; }"
+             "QCheckBox::indicator { width: 14px; height: 14px; border: 2px solid %6;"
+             " border-radius: 3px; background: %2; }"
+             "QCheckBox::indicator:checked { background: %4; border-color: %4; }"
+             "QCheckBox::indicator:focus { border-color: %4; }"
              "QToolTip { background: %2; color: %3; border: 1px solid %3; }")
              .arg(tone(Tone::kPaper), tone(Tone::kFace), tone(Tone::kInk), tone(Tone::kHand),
-                  tone(Tone::kRule));
-}
-
-void ChoiceBox::paintEvent(QPaintEvent* event) {
-  QComboBox::paintEvent(event);
-  QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(
-      palette().color(isEnabled() ? QPalette::Active : QPalette::Disabled, QPalette::Text));
-  const double half = fontMetrics().height() * 0.24, x = width() - 6 - 2 * half;
-  const double y = (height() - half) / 2.0;
-  painter.drawPolygon(
-      QPolygonF({QPointF(x, y), QPointF(x + 2 * half, y), QPointF(x + half, y + 1.2 * half)}));
+                  tone(Tone::kRule), tone(Tone::kInk2));
 }
 
 QLabel* makeHeading(const QString& words, QWidget* parent) {

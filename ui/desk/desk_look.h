@@ -2,25 +2,19 @@
 // The sheet's colours and type for the ordinary widgets of the desk, and small makers of them.
 #pragma once
 
-#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QString>
 
 #include "desk/desk.h"
+#include "drawing/boxes.h"
 
 namespace cabwright::desk {
 
 [[nodiscard]] QString deskStyleSheet(const DeskStyle& style);
 
-/// A choice that draws its own arrow, in the ink of the sheet.
-class ChoiceBox : public QComboBox {
- public:
-  using QComboBox::QComboBox;
-
- protected:
-  void paintEvent(QPaintEvent* event) override;
-};
+using drawing::ChoiceBox;
+using drawing::TickBox;
 
 /// A word above a group of widgets.
 [[nodiscard]] QLabel* makeHeading(const QString& words, QWidget* parent);

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/desk_window.h"
 
-#include <QAccessible>
 #include <QCloseEvent>
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QShortcut>
-#include <QStyle>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -45,7 +43,7 @@ DeskWindow::DeskWindow(Desk& desk, QWidget* parent)
       title_(new QLabel(tr("Instructor's desk"), this)),
       run_(new QLabel(this)),
       clock_(new QLabel(this)),
-      said_(new QLabel(this)),
+      foot_(nullptr),
       tabs_(new QTabBar(this)),
       pages_(new QStackedWidget(this)),
       faults_(new FaultPage(desk, this)),
@@ -57,8 +55,6 @@ DeskWindow::DeskWindow(Desk& desk, QWidget* parent)
   run_->setObjectName(QStringLiteral("second"));
   clock_->setObjectName(QStringLiteral("clock"));
   clock_->setAccessibleName(tr("Time of the run"));
-  said_->setObjectName(QStringLiteral("second"));
-  said_->setTextFormat(Qt::PlainText);
   tabs_->setDrawBase(false);
   tabs_->setExpanding(false);
   tabs_->setUsesScrollButtons(true);
@@ -79,24 +75,29 @@ DeskWindow::DeskWindow(Desk& desk, QWidget* parent)
   column->addWidget(pages_, 1);
   connect(tabs_, &QTabBar::currentChanged, pages_, &QStackedWidget::setCurrentIndex);
   addPage(tr("Faults"), faults_);
-  addPage(tr("Strips"), new LiveStrips(desk_, this));
+  auto* strips = new LiveStrips(desk_, this);
+  addPage(tr("Strips"), strips);
   addPage(tr("True values"), new TruthView(desk_, this));
   addPage(tr("Trainee"), new PersonView(desk_, this));
-  addPage(tr("Verdicts"), new VerdictView(desk_, this));
+  auto* verdicts = new VerdictView(desk_, this);
+  addPage(tr("Verdicts"), verdicts);
   addPage(tr("People"), people_ = new PeoplePage(desk_, this));
   addPage(tr("Situation"), situation_ = new SituationPage(desk_, this));
   bar_ = new ControlBar(desk_, this);  // behind the pages, so that Tab comes to it after them
   column->addWidget(bar_);
-  column->addWidget(said_);
+  foot_ = new FootLine(desk_, this);
+  column->addWidget(foot_);
+  connect(strips, &LiveStrips::momentChosen, foot_, &FootLine::offerMoment);
+  connect(verdicts, &VerdictView::momentChosen, foot_, &FootLine::offerMoment);
   connect(&desk_, &Desk::changed, this, &DeskWindow::refresh);
   connect(&desk_, &Desk::runChanged, this, &DeskWindow::refresh);
   connect(&desk_, &Desk::restyled, this, &DeskWindow::restyle);
-  connect(&desk_, &Desk::taken, this, [this](const QString& words) { say(words, false); });
+  connect(&desk_, &Desk::taken, this, [this](const QString& words) { foot_->say(words, false); });
   connect(&desk_, &Desk::told, this, [this](const QString& words) {
-    say(words, false);
-    said_->repaint();  // whoever tells it has no time for events
+    foot_->say(words, false);
+    foot_->repaint();  // whoever tells it has no time for events
   });
-  connect(&desk_, &Desk::fault, this, [this](const QString& words) { say(words, true); });
+  connect(&desk_, &Desk::fault, this, [this](const QString& words) { foot_->say(words, true); });
   makeKeys();
   restyle();
   refresh();
@@ -172,16 +173,6 @@ void DeskWindow::refresh() {
   if (words != run_->text()) run_->setText(words);
   const QString clock = cab::clockText(run->tick()) + QLatin1String("  ") + paceText(*run);
   if (clock != clock_->text()) clock_->setText(clock);
-}
-
-void DeskWindow::say(const QString& words, bool bad) {
-  said_->setText(bad ? tr("Refused: %1").arg(words) : words);
-  said_->setObjectName(bad ? QStringLiteral("bad") : QStringLiteral("second"));
-  said_->style()->unpolish(said_);
-  said_->style()->polish(said_);
-  said_->setToolTip(words);
-  QAccessibleEvent alert(said_, QAccessible::Alert);
-  QAccessible::updateAccessibility(&alert);
 }
 
 void DeskWindow::paintEvent(QPaintEvent* /*event*/) {

@@ -14,6 +14,7 @@
 #include "desk/control_bar.h"
 #include "desk/desk.h"
 #include "desk/fault_page.h"
+#include "desk/foot_line.h"
 #include "desk/people_page.h"
 #include "desk/situation_page.h"
 
@@ -36,7 +37,8 @@ class DeskWindow : public QWidget {
   [[nodiscard]] ControlBar* bar() const { return bar_; }
   [[nodiscard]] QTabBar* tabs() const { return tabs_; }
   /// The line at the foot.
-  [[nodiscard]] QString said() const { return said_->text(); }
+  [[nodiscard]] QString said() const { return foot_->text(); }
+  [[nodiscard]] FootLine* foot() const { return foot_; }
   void setTheme(drawing::Theme theme);
 
  Q_SIGNALS:
@@ -52,10 +54,10 @@ class DeskWindow : public QWidget {
   void addKey(const QKeySequence& keys, const std::function<void()>& done);
   void restyle();
   void refresh();
-  void say(const QString& words, bool bad);
 
   Desk& desk_;
-  QLabel *title_, *run_, *clock_, *said_;
+  QLabel *title_, *run_, *clock_;
+  FootLine* foot_;
   QTabBar* tabs_;
   QStackedWidget* pages_;
   FaultPage* faults_;

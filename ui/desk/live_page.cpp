@@ -32,6 +32,7 @@ QString pageStyle(const after::SheetLook& look) {
              "QScrollBar:vertical { background: %8; width: %10px; margin: 0; }"
              "QScrollBar::handle:vertical { background: %5; border-radius: %11px;"
              " min-height: 32px; margin: 1px; }"
+             "QScrollBar::handle:vertical:disabled { background: transparent; }"
              "QScrollBar::add-line:vertical, QScrollBar::sub-line:vertical { height: 0; }"
              "QScrollBar::add-page:vertical, QScrollBar::sub-page:vertical { background: none; }")
       .arg(c(Tone::kInk), drawing::faceName(), QString::number(type), c(Tone::kFace),
@@ -71,6 +72,18 @@ void LivePage::showEvent(QShowEvent* event) {
 void LivePage::paintEvent(QPaintEvent* event) {
   QPainter painter(this);
   painter.fillRect(event->rect(), drawing::colorOf(look_.theme, Tone::kPaper));
+  painter.scale(look_.scale, look_.scale);
+  drawing::Pen pen(painter, look_.theme);
+  paintSheet(pen, sizeInSheet());
+}
+
+void LivePage::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  arrange();
+}
+
+void LivePage::place(QWidget* widget, const QRectF& u) const {
+  widget->setGeometry(QRectF(u.topLeft() * look_.scale, u.size() * look_.scale).toAlignedRect());
 }
 
 }  // namespace cabwright::desk

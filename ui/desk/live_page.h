@@ -7,6 +7,7 @@
 
 #include "after/sheet_look.h"
 #include "desk/desk.h"
+#include "drawing/pen.h"
 
 namespace cabwright::desk {
 
@@ -28,7 +29,8 @@ class LivePage : public QWidget {
 
  protected:
   void showEvent(QShowEvent* event) override;
-  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) final;
+  void paintEvent(QPaintEvent* event) final;
 
   /// Forget what was kept of another run.
   virtual void forget() = 0;
@@ -38,6 +40,12 @@ class LivePage : public QWidget {
   virtual void showRun() = 0;
   /// Theme or scale are others.
   virtual void restyle() = 0;
+  /// Puts the widgets in their places, at a new size.
+  virtual void arrange() = 0;
+  /// What the page itself draws, below its widgets; `sheet`: its size in u.
+  virtual void paintSheet(drawing::Pen& pen, QSizeF sheet) = 0;
+  [[nodiscard]] QSizeF sizeInSheet() const { return QSizeF(size()) / look_.scale; }
+  void place(QWidget* widget, const QRectF& u) const;
   [[nodiscard]] Desk& desk() const { return desk_; }
   [[nodiscard]] int px(double u) const { return toPixels(u, look_.scale); }
 

@@ -29,7 +29,7 @@ LiveStrips::LiveStrips(Desk& desk, QWidget* parent)
       list_(new SignalList(look(), *model_, this)),
       pane_(new StripPane(look(), tape_, events_, this)) {
   setAccessibleName(tr("Strips"));
-  search_->setPlaceholderText(tr("Search: a word, a unit, true"));
+  search_->setPlaceholderText(tr("Find a signal"));
   search_->setAccessibleName(tr("Search the signals"));
   search_->setClearButtonEnabled(true);
   list_->setAccessibleName(tr("Signals"));
@@ -163,11 +163,6 @@ void LiveStrips::showRun() {
   pane_->advance();
 }
 
-void LiveStrips::resizeEvent(QResizeEvent* event) {
-  LivePage::resizeEvent(event);
-  arrange();
-}
-
 void LiveStrips::restyle() {
   setStyleSheet(pageStyle(look()));
   arrange();
@@ -177,9 +172,6 @@ void LiveStrips::restyle() {
 
 void LiveStrips::arrange() {
   const double k = look().scale, wide = width() / k, high = height() / k;
-  const auto place = [k](QWidget* widget, const QRectF& u) {
-    widget->setGeometry(QRectF(u.topLeft() * k, u.size() * k).toAlignedRect());
-  };
   placeInRow(presets_, kSide - 3, kTop, k);
   std::vector<ChoiceButton*> right = windows_;
   right.push_back(hold_);
@@ -198,12 +190,8 @@ void LiveStrips::arrange() {
   place(pane_, {left, top - 2, wide - left - kSide, high - top - 4});
 }
 
-void LiveStrips::paintEvent(QPaintEvent* event) {
-  LivePage::paintEvent(event);
-  QPainter painter(this);
-  painter.scale(look().scale, look().scale);
-  drawing::Pen pen(painter, look().theme);
-  const double wide = width() / look().scale, high = height() / look().scale;
+void LiveStrips::paintSheet(drawing::Pen& pen, QSizeF sheet) {
+  const double wide = sheet.width(), high = sheet.height();
   pen.line({kSide, kTop + kBar}, {wide - kSide, kTop + kBar}, {drawing::kHairline, Tone::kRule});
   if (!said_.isEmpty())
     pen.text({kSide, high - 18}, drawing::elideText(said_, kList), {.tone = Tone::kBad});

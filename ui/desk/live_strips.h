@@ -53,12 +53,11 @@ class LiveStrips : public LivePage {
   void keep() override;
   void showRun() override;
   void restyle() override;
-  void resizeEvent(QResizeEvent* event) override;
-  void paintEvent(QPaintEvent* event) override;
+  void arrange() override;
+  void paintSheet(drawing::Pen& pen, QSizeF sheet) override;
 
  private:
   void makeBar();
-  void arrange();
   void takeChoice();
   void say(const QString& words);
   void askWindow(int direction);

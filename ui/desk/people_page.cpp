@@ -195,6 +195,8 @@ QWidget* PeoplePage::makeBystanders() {
   now_there_->setObjectName(QStringLiteral("now_there"));
   now_there_->setWordWrap(true);
   column->addWidget(now_there_);
+  column->addSpacing(14);
+  addSpeech(column);
   column->addStretch(1);
   connect(where_, &QComboBox::currentIndexChanged, this, &PeoplePage::showItem);
   connect(put_there_, &QPushButton::clicked, this, [this] {

@@ -25,6 +25,8 @@ class PeoplePage : public QWidget {
   [[nodiscard]] QComboBox* what() const { return what_; }
   [[nodiscard]] QLineEdit* search() const { return search_; }
   [[nodiscard]] QListWidget* controls() const { return controls_; }
+  [[nodiscard]] QComboBox* speaker() const { return speaker_; }
+  [[nodiscard]] QComboBox* words() const { return words_; }
   [[nodiscard]] QComboBox* positions() const { return positions_; }
 
  protected:
@@ -35,6 +37,8 @@ class PeoplePage : public QWidget {
   QWidget* makeSignaller();
   QWidget* makeBystanders();
   QWidget* makeThird();
+  /// What anybody but the trainee can say of their own accord.
+  void addSpeech(QVBoxLayout* column);
   /// Words, then a button for each way it can stand.
   void addDeeds(QVBoxLayout* column, const QString& words, const std::string& control,
                 const std::vector<std::pair<QString, std::string>>& ways);
@@ -51,7 +55,8 @@ class PeoplePage : public QWidget {
   QVBoxLayout* signal_column_ = nullptr;
   QWidget* signals_ = nullptr;
   std::vector<QLabel*> aspects_;
-  QComboBox *where_ = nullptr, *what_ = nullptr, *positions_ = nullptr;
+  QComboBox *where_ = nullptr, *what_ = nullptr, *positions_ = nullptr, *speaker_ = nullptr,
+            *words_ = nullptr;
   QLabel *now_there_ = nullptr, *stands_ = nullptr;
   QLineEdit* search_ = nullptr;
   QListWidget* controls_ = nullptr;

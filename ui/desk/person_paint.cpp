@@ -33,12 +33,8 @@ QString codeText(int code) {
 
 }  // namespace
 
-void PersonView::paintEvent(QPaintEvent* event) {
-  LivePage::paintEvent(event);
-  QPainter painter(this);
-  painter.scale(look().scale, look().scale);
-  drawing::Pen pen(painter, look().theme);
-  const double wide = width() / look().scale, left = kSide + leftWidth() + 28;
+void PersonView::paintSheet(drawing::Pen& pen, QSizeF sheet) {
+  const double wide = sheet.width(), left = kSide + leftWidth() + 28;
   if (run() == nullptr) {
     pen.text({kSide, 44}, tr("No run goes on."), {.tone = Tone::kInk2});
     return;
@@ -149,7 +145,7 @@ double PersonView::paintCarried(drawing::Pen& pen, double y) const {
 }
 
 void PersonView::paintHeard(drawing::Pen& pen, double y) const {
-  const double w = leftWidth(), bottom = height() / look().scale - 10;
+  const double w = leftWidth(), bottom = sizeInSheet().height() - 10;
   pen.line({kSide, y}, {kSide + w, y}, {drawing::kHairline, Tone::kRule});
   const auto row = [&](const QString& name, const QString& words, bool bold) {
     if (y + 30 > bottom) return;

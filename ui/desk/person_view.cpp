@@ -171,17 +171,9 @@ void PersonView::restyle() {
   arrange();
 }
 
-void PersonView::resizeEvent(QResizeEvent* event) {
-  LivePage::resizeEvent(event);
-  arrange();
-}
-
 void PersonView::arrange() {
-  const double k = look().scale, wide = width() / k, high = height() / k;
+  const double wide = sizeInSheet().width(), high = sizeInSheet().height();
   const double left = kSide + leftWidth() + kGutter, room = high - kTop - kSide - kBetween;
-  const auto place = [k](QWidget* widget, const QRectF& u) {
-    widget->setGeometry(QRectF(u.topLeft() * k, u.size() * k).toAlignedRect());
-  };
   const double upper = room * 0.58;
   place(notebook_, {left, kTop, wide - left - kSide, upper});
   place(open_, {left, kTop + upper + kBetween, wide - left - kSide, room - upper});

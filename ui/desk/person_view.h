@@ -33,11 +33,10 @@ class PersonView : public LivePage {
   void keep() override;
   void showRun() override;
   void restyle() override;
-  void resizeEvent(QResizeEvent* event) override;
-  void paintEvent(QPaintEvent* event) override;
+  void arrange() override;
+  void paintSheet(drawing::Pen& pen, QSizeF sheet) override;
 
  private:
-  void arrange();
   void takeJudgements();
   [[nodiscard]] QString placeText() const;
   [[nodiscard]] QString lookText() const;

@@ -3,11 +3,10 @@
 
 #include <QHeaderView>
 #include <QKeyEvent>
-#include <QPainter>
-#include <QStyledItemDelegate>
 #include <algorithm>
 
 #include "desk/live_page.h"
+#include "desk/sheet_delegate.h"
 #include "drawing/pen.h"
 
 namespace cabwright::desk {
@@ -20,27 +19,21 @@ namespace {
 
 constexpr double kRow = 34, kCapHalf = 0.36 * drawing::kText, kPad = 8, kSign = 26;
 
-class RowsDelegate : public QStyledItemDelegate {
+class RowsDelegate : public SheetDelegate {
  public:
   RowsDelegate(const after::SheetLook& look, const RowsModel& model, int sign_column,
                int strong_column, QObject* parent)
-      : QStyledItemDelegate(parent),
-        look_(look),
+      : SheetDelegate(look, parent),
         model_(model),
         sign_column_(sign_column),
         strong_column_(strong_column) {}
 
-  void paint(QPainter* painter, const QStyleOptionViewItem& option,
-             const QModelIndex& index) const override {
-    painter->save();
-    painter->setClipRect(option.rect);
-    painter->translate(option.rect.topLeft());
-    painter->scale(look_.scale, look_.scale);
-    drawing::Pen pen(*painter, look_.theme);
-    const double w = option.rect.width() / look_.scale, h = option.rect.height() / look_.scale;
+  void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,
+                 bool chosen) const override {
+    const double w = size.width(), h = size.height();
     const TableRow& row = model_.rows()[static_cast<std::size_t>(index.row())];
     const TableColumn& column = model_.columns()[static_cast<std::size_t>(index.column())];
-    const Tone on = option.state.testFlag(QStyle::State_Selected) ? Tone::kWash : Tone::kFace;
+    const Tone on = chosen ? Tone::kWash : Tone::kFace;
     pen.rect({0, 0, w + 1, h + 1}, drawing::kNoLine, on);
     pen.line({0, h - 0.5}, {w, h - 0.5}, {drawing::kHairline, Tone::kHair});
     const bool bears_sign = index.column() == sign_column_ && row.sign != VerdictSign::kNone;
@@ -53,11 +46,9 @@ class RowsDelegate : public QStyledItemDelegate {
     pen.text({column.right ? w - kPad : left, h / 2 + kCapHalf},
              drawing::elideText(index.data().toString(), w - left - kPad + 2, drawing::kText, bold),
              words);
-    painter->restore();
   }
 
  private:
-  const after::SheetLook& look_;
   const RowsModel& model_;
   int sign_column_, strong_column_;
 };
@@ -99,24 +90,19 @@ QVariant RowsModel::headerData(int section, Qt::Orientation orientation, int rol
 }
 
 void RowsModel::setRows(std::vector<TableRow> rows) {
-  if (rows == rows_) return;
-  if (rows.size() != rows_.size()) {
+  const auto reset = [this](auto put) {
     beginResetModel();
-    rows_ = std::move(rows);
+    put();
     endResetModel();
-    return;
-  }
-  for (std::size_t k = 0; k < rows.size(); ++k) {
-    if (rows[k] == rows_[k]) continue;
-    const bool look = rows[k].sign != rows_[k].sign || rows[k].strong != rows_[k].strong;
-    const QStringList before = rows_[k].cells;
-    rows_[k] = std::move(rows[k]);
+  };
+  putRows(rows_, std::move(rows), reset, [this](int k, const TableRow& before) {
+    const TableRow& now = rows_[static_cast<std::size_t>(k)];
+    const bool look = now.sign != before.sign || now.strong != before.strong;
     for (int column = 0; column < columnCount(); ++column) {
-      if (!look && before.value(column) == rows_[k].cells.value(column)) continue;
-      const QModelIndex cell = index(static_cast<int>(k), column);
-      Q_EMIT dataChanged(cell, cell);
+      if (!look && before.cells.value(column) == now.cells.value(column)) continue;
+      Q_EMIT dataChanged(index(k, column), index(k, column));
     }
-  }
+  });
 }
 
 RowsTable::RowsTable(const after::SheetLook& look, std::vector<TableColumn> columns,

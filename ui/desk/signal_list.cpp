@@ -3,11 +3,10 @@
 
 #include <QKeyEvent>
 #include <QMouseEvent>
-#include <QPainter>
-#include <QStyledItemDelegate>
 #include <algorithm>
 
 #include "desk/live_page.h"
+#include "desk/sheet_delegate.h"
 #include "desk/strip_groups.h"
 #include "drawing/pen.h"
 
@@ -42,27 +41,21 @@ void paintLayer(drawing::Pen& pen, QPointF centre, unit::Layer layer, Tone on) {
   }
 }
 
-class SignalDelegate : public QStyledItemDelegate {
+class SignalDelegate : public SheetDelegate {
  public:
   SignalDelegate(const after::SheetLook& look, const SignalListModel& model, QObject* parent)
-      : QStyledItemDelegate(parent), look_(look), model_(model) {}
+      : SheetDelegate(look, parent), model_(model) {}
 
   QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const override {
-    return {toPixels(200, look_.scale), toPixels(kRow, look_.scale)};
+    return {toPixels(200, look().scale), toPixels(kRow, look().scale)};
   }
 
-  void paint(QPainter* painter, const QStyleOptionViewItem& option,
-             const QModelIndex& index) const override {
-    painter->save();
-    painter->setClipRect(option.rect);
-    painter->translate(option.rect.topLeft());
-    painter->scale(look_.scale, look_.scale);
-    drawing::Pen pen(*painter, look_.theme);
-    const double w = option.rect.width() / look_.scale, h = option.rect.height() / look_.scale;
+  void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,
+                 bool chosen) const override {
+    const double w = size.width(), h = size.height();
     const Signal signal = model_.signalAt(index.row());
     const after::Curve* curve = model_.findCurve(signal);
-    const bool focus = option.state.testFlag(QStyle::State_Selected);
-    const Tone on = focus ? Tone::kWash : Tone::kFace;
+    const Tone on = chosen ? Tone::kWash : Tone::kFace;
     pen.rect({0, 0, w, h}, drawing::kNoLine, on);
     pen.line({10, h - 0.5}, {w - 10, h - 0.5}, {drawing::kHairline, Tone::kHair});
     paintSample(pen, curve, h / 2, on);
@@ -72,7 +65,6 @@ class SignalDelegate : public QStyledItemDelegate {
     paintLayer(pen, {x + 7, 39}, unit::signalInfo(signal).layer, on);
     pen.text({x + 22, 45}, drawing::elideText(model_.detailsOf(signal), room - 22),
              {.tone = Tone::kInk2, .on = on});
-    painter->restore();
   }
 
  private:
@@ -86,7 +78,6 @@ class SignalDelegate : public QStyledItemDelegate {
     pen.line({box.left() + 3, y}, {box.right() - 3, y}, {3, curve->tone, curve->dash, false});
   }
 
-  const after::SheetLook& look_;
   const SignalListModel& model_;
 };
 

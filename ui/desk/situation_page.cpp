@@ -46,7 +46,7 @@ SituationPage::SituationPage(Desk& desk, QWidget* parent)
       hours_(makeNumber(0, 200, tr(" h"), QStringLiteral("stood_hours"), tr("Hours it has stood"),
                         this)),
       seed_(makeNumber(0, 999999, {}, QStringLiteral("seed"), tr("Seed"), this)),
-      dark_(new QCheckBox(tr("in the dark"), this)),
+      dark_(new TickBox(tr("in the dark"), this)),
       trainee_(new QLineEdit(this)),
       begin_(makeButton(tr("Begin"), QStringLiteral("begin"), this)) {
   exercise_->setObjectName(QStringLiteral("exercise"));

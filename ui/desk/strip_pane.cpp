@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 
+#include "after/over_layer.h"
 #include "after/thin_out.h"
 #include "after/words.h"
 #include "desk/live_page.h"
@@ -26,27 +27,6 @@ std::vector<after::Plot> reversed(std::vector<after::Plot> plots) {
   return plots;
 }
 
-// The layer above the curves: Qt Charts would cover what the pane itself paints there.
-class Over : public QWidget {
- public:
-  Over(const StripPane& pane, const after::SheetLook& look, QWidget* parent)
-      : QWidget(parent), pane_(pane), look_(look) {
-    setAttribute(Qt::WA_TransparentForMouseEvents);
-  }
-
- protected:
-  void paintEvent(QPaintEvent*) override {
-    QPainter painter(this);
-    painter.scale(look_.scale, look_.scale);
-    drawing::Pen pen(painter, look_.theme);
-    pane_.paintOver(pen);
-  }
-
- private:
-  const StripPane& pane_;
-  const after::SheetLook& look_;
-};
-
 }  // namespace
 
 StripPane::StripPane(const after::SheetLook& look, const SignalTape& tape, const RunEvents& events,
@@ -56,7 +36,7 @@ StripPane::StripPane(const after::SheetLook& look, const SignalTape& tape, const
       tape_(tape),
       events_(events),
       curves_(new after::StripPlots(look, this)),
-      over_(new Over(*this, look, this)) {
+      over_(new after::OverLayer(look, this, [this](drawing::Pen& pen) { paintOver(pen); })) {
   setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
   setAttribute(Qt::WA_OpaquePaintEvent);

@@ -5,9 +5,9 @@
 #include <QLineEdit>
 #include <QPainter>
 #include <QShortcut>
-#include <QStyledItemDelegate>
 #include <algorithm>
 
+#include "desk/sheet_delegate.h"
 #include "drawing/pen.h"
 #include "drawing/verdict.h"
 
@@ -30,25 +30,18 @@ VerdictSign signOf(Agreement agreement) {
                                             : VerdictSign::kNone;
 }
 
-class TruthDelegate : public QStyledItemDelegate {
+class TruthDelegate : public SheetDelegate {
  public:
   TruthDelegate(const after::SheetLook& look, const TruthModel& model, QObject* parent)
-      : QStyledItemDelegate(parent), look_(look), model_(model) {}
+      : SheetDelegate(look, parent), model_(model) {}
 
   QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const override {
-    return {toPixels(100, look_.scale), toPixels(kRow, look_.scale)};
+    return {toPixels(100, look().scale), toPixels(kRow, look().scale)};
   }
 
-  void paint(QPainter* painter, const QStyleOptionViewItem& option,
-             const QModelIndex& index) const override {
-    painter->save();
-    painter->setClipRect(option.rect);
-    painter->translate(option.rect.topLeft());
-    painter->scale(look_.scale, look_.scale);
-    drawing::Pen pen(*painter, look_.theme);
-    const QSizeF size(option.rect.width() / look_.scale, option.rect.height() / look_.scale);
+  void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,
+                 bool chosen) const override {
     const TruthRow* row = model_.rowAt(index.row());
-    const bool chosen = option.state.testFlag(QStyle::State_Selected);
     const Tone on = chosen ? Tone::kWash : row == nullptr ? Tone::kPaper : Tone::kFace;
     pen.rect({0, 0, size.width() + 1, size.height() + 1}, drawing::kNoLine, on);
     pen.line({0, size.height() - 0.5}, {size.width(), size.height() - 0.5},
@@ -57,14 +50,13 @@ class TruthDelegate : public QStyledItemDelegate {
       if (index.column() == TruthModel::kName)
         pen.text({8, size.height() - 9}, index.data().toString(), {.bold = true, .on = on});
     } else {
-      paintCell(pen, size, index, *row, on);
+      paintValue(pen, size, index, *row, on);
     }
-    painter->restore();
   }
 
  private:
-  void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index, const TruthRow& row,
-                 Tone on) const {
+  void paintValue(drawing::Pen& pen, QSizeF size, const QModelIndex& index, const TruthRow& row,
+                  Tone on) const {
     const double y = size.height() / 2 + kCapHalf;
     const QString words = index.data().toString();
     switch (index.column()) {
@@ -103,7 +95,6 @@ class TruthDelegate : public QStyledItemDelegate {
              {.tone = drawing::toneOf(sign), .on = on});
   }
 
-  const after::SheetLook& look_;
   const TruthModel& model_;
 };
 
@@ -209,16 +200,8 @@ void TruthView::restyle() {
   arrange();
 }
 
-void TruthView::resizeEvent(QResizeEvent* event) {
-  LivePage::resizeEvent(event);
-  arrange();
-}
-
 void TruthView::arrange() {
   const double k = look().scale, wide = width() / k, high = height() / k;
-  const auto place = [k](QWidget* widget, const QRectF& u) {
-    widget->setGeometry(QRectF(u.topLeft() * k, u.size() * k).toAlignedRect());
-  };
   placeInRow(systems_, kSide - 3, kTop, k);
   const double top = kTop + kBar + 8;
   place(search_, {kSide, top, kSearch, kField});
@@ -241,12 +224,8 @@ void TruthView::arrangeColumns() {
   table_->setColumnWidth(TruthModel::kFinding, rest - name);
 }
 
-void TruthView::paintEvent(QPaintEvent* event) {
-  LivePage::paintEvent(event);
-  QPainter painter(this);
-  painter.scale(look().scale, look().scale);
-  drawing::Pen pen(painter, look().theme);
-  const double wide = width() / look().scale, y = kTop + kBar + 8 + kField / 2;
+void TruthView::paintSheet(drawing::Pen& pen, QSizeF sheet) {
+  const double wide = sheet.width(), y = kTop + kBar + 8 + kField / 2;
   pen.line({kSide, kTop + kBar}, {wide - kSide, kTop + kBar}, {drawing::kHairline, Tone::kRule});
   const double left = kSide + kSearch + 8 + only_->sizeInSheet().width() + 24;
   const VerdictSign sign = model_->differing() > 0 ? VerdictSign::kDefect

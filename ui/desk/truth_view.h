@@ -31,12 +31,11 @@ class TruthView : public LivePage {
   void forget() override;
   void showRun() override;
   void restyle() override;
-  void resizeEvent(QResizeEvent* event) override;
-  void paintEvent(QPaintEvent* event) override;
+  void arrange() override;
+  void paintSheet(drawing::Pen& pen, QSizeF sheet) override;
 
  private:
   void makeBar();
-  void arrange();
   void arrangeColumns();
   void chooseSystem(int which);  ///< -1: all
 

@@ -2,12 +2,12 @@
 #include "desk/verdict_list.h"
 
 #include <QKeyEvent>
-#include <QPainter>
-#include <QStyledItemDelegate>
+#include <QScrollBar>
 #include <algorithm>
 
 #include "after/words.h"
 #include "desk/live_page.h"
+#include "desk/sheet_delegate.h"
 #include "drawing/pen.h"
 
 namespace cabwright::desk {
@@ -20,34 +20,27 @@ namespace {
 constexpr double kPad = 12, kText = 46, kLead = 24, kHead = 34, kFoot = 12;
 constexpr qsizetype kMostTitle = 2, kMostReason = 3;
 
-class VerdictDelegate : public QStyledItemDelegate {
+class VerdictDelegate : public SheetDelegate {
  public:
   VerdictDelegate(const after::SheetLook& look, const VerdictModel& model, QListView* view)
-      : QStyledItemDelegate(view), look_(look), model_(model), view_(view) {}
+      : SheetDelegate(look, view), model_(model), view_(view) {}
 
   QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override {
     const VerdictRow& row = rowOf(index);
-    const double wide = view_->viewport()->width() / look_.scale;
+    const double wide = view_->viewport()->width() / look().scale;
     const double high = row.part == VerdictPart::kHeading ? kHead + 6 : calcHeight(row, wide);
-    return {toPixels(wide, look_.scale), toPixels(high, look_.scale)};
+    return {toPixels(wide, look().scale), toPixels(high, look().scale)};
   }
 
-  void paint(QPainter* painter, const QStyleOptionViewItem& option,
-             const QModelIndex& index) const override {
-    painter->save();
-    painter->setClipRect(option.rect);
-    painter->translate(option.rect.topLeft());
-    painter->scale(look_.scale, look_.scale);
-    drawing::Pen pen(*painter, look_.theme);
-    const QSizeF size(option.rect.width() / look_.scale, option.rect.height() / look_.scale);
+  void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,
+                 bool chosen) const override {
     const VerdictRow& row = rowOf(index);
     if (row.part == VerdictPart::kHeading) {
       pen.rect({0, 0, size.width(), size.height()}, drawing::kNoLine, Tone::kPaper);
       pen.text({kPad, 27}, row.title, {.tone = Tone::kInk2});
     } else {
-      paintCard(pen, size, row, option.state.testFlag(QStyle::State_Selected));
+      paintCard(pen, size, row, chosen);
     }
-    painter->restore();
   }
 
  private:
@@ -107,7 +100,6 @@ class VerdictDelegate : public QStyledItemDelegate {
     }
   }
 
-  const after::SheetLook& look_;
   const VerdictModel& model_;
   QListView* view_;
 };
@@ -138,22 +130,17 @@ Qt::ItemFlags VerdictModel::flags(const QModelIndex& index) const {
 }
 
 void VerdictModel::setRows(std::vector<VerdictRow> rows) {
-  if (rows == rows_) return;
-  if (rows.size() != rows_.size()) {
+  const auto reset = [this](auto put) {
     beginResetModel();
-    rows_ = std::move(rows);
+    put();
     endResetModel();
-    return;
-  }
-  for (std::size_t k = 0; k < rows.size(); ++k) {
-    if (rows[k] == rows_[k]) continue;
-    rows_[k] = std::move(rows[k]);
-    Q_EMIT dataChanged(index(static_cast<int>(k)), index(static_cast<int>(k)));
-  }
+  };
+  putRows(rows_, std::move(rows), reset,
+          [this](int k, const VerdictRow&) { Q_EMIT dataChanged(index(k), index(k)); });
 }
 
 VerdictList::VerdictList(const after::SheetLook& look, const QString& name, QWidget* parent)
-    : QListView(parent), model_(new VerdictModel(this)) {
+    : QListView(parent), look_(look), model_(new VerdictModel(this)) {
   setModel(model_);
   setItemDelegate(new VerdictDelegate(look, *model_, this));
   setAccessibleName(name);
@@ -162,6 +149,9 @@ VerdictList::VerdictList(const after::SheetLook& look, const QString& name, QWid
   setVerticalScrollMode(ScrollPerPixel);
   setEditTriggers(NoEditTriggers);
   setResizeMode(Adjust);
+  connect(
+      verticalScrollBar(), &QScrollBar::rangeChanged, verticalScrollBar(),
+      [bar = verticalScrollBar()](int lowest, int highest) { bar->setEnabled(highest > lowest); });
   connect(this, &QAbstractItemView::doubleClicked, this, &VerdictList::choose);
 }
 
@@ -173,6 +163,15 @@ void VerdictList::restyle() {
 void VerdictList::resizeEvent(QResizeEvent* event) {
   QListView::resizeEvent(event);
   scheduleDelayedItemsLayout();
+}
+
+void VerdictList::paintEvent(QPaintEvent* event) {
+  QListView::paintEvent(event);
+  if (!rows().empty() || empty_words_.isEmpty()) return;
+  QPainter painter(viewport());
+  painter.scale(look_.scale, look_.scale);
+  drawing::Pen pen(painter, look_.theme);
+  pen.text({kPad, 30}, empty_words_, {.tone = Tone::kInk2, .on = Tone::kFace});
 }
 
 void VerdictList::choose(const QModelIndex& index) {

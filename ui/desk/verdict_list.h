@@ -33,6 +33,8 @@ class VerdictList : public QListView {
   void setRows(std::vector<VerdictRow> rows) { model_->setRows(std::move(rows)); }
   [[nodiscard]] const std::vector<VerdictRow>& rows() const { return model_->rows(); }
   void restyle();
+  /// What stands in it while it has no rows.
+  void setEmptyWords(const QString& words) { empty_words_ = words; }
 
  Q_SIGNALS:
   /// Enter, or a double click, on one that has a moment behind it.
@@ -41,10 +43,13 @@ class VerdictList : public QListView {
  protected:
   void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
 
  private:
   void choose(const QModelIndex& index);
+  const after::SheetLook& look_;
   VerdictModel* model_;
+  QString empty_words_;
 };
 
 }  // namespace cabwright::desk

@@ -30,9 +30,10 @@ QString signedText(double value) {
   return value < 0 ? QChar(0x2212) + text : text;
 }
 
-// A margin is positive where the rule was kept, negative where it was missed.
+// A margin is positive where the rule was kept, negative where it was missed. Of what is only so or
+// not so it is a bare 1, which says nothing.
 QString marginText(const Verdict& verdict) {
-  if (!verdict.margin) return {};
+  if (!verdict.margin || verdict.unit.empty()) return {};
   const QString much =
       (numberText(std::abs(*verdict.margin)) + QLatin1Char(' ') + after::sheetWords(verdict.unit))
           .trimmed();
@@ -201,7 +202,7 @@ std::vector<VerdictRow> findOpen(const session::LiveRun& run) {
     row.reason = waitingText(outlook);
     row.sign = signOf(outlook.waiting);
     row.rule_class = outlook.rule_class;
-    if (outlook.margin)
+    if (outlook.margin && !outlook.unit.empty())
       row.margin = Words::tr("margin %1")
                        .arg((signedText(*outlook.margin) + QLatin1Char(' ') +
                              after::sheetWords(outlook.unit))

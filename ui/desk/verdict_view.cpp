@@ -24,6 +24,8 @@ VerdictView::VerdictView(Desk& desk, QWidget* parent)
       fallen_(new VerdictList(look(), tr("Verdicts"), this)),
       open_(new VerdictList(look(), tr("What would break next"), this)) {
   setAccessibleName(tr("Verdicts"));
+  fallen_->setEmptyWords(tr("Nothing has been judged yet."));
+  open_->setEmptyWords(tr("Nothing is waited for."));
   setMinimumSize(820, 360);
   connect(fallen_, &VerdictList::momentChosen, this, &VerdictView::momentChosen);
   restyle();
@@ -65,7 +67,7 @@ QString VerdictView::summary() const {
       .arg(counts_.not_exercised);
 }
 
-double VerdictView::middle() const { return kSide + (width() / look().scale - 2 * kSide) * 0.56; }
+double VerdictView::middle() const { return kSide + (sizeInSheet().width() - 2 * kSide) * 0.56; }
 
 void VerdictView::restyle() {
   setStyleSheet(pageStyle(look()));
@@ -74,26 +76,14 @@ void VerdictView::restyle() {
   open_->restyle();
 }
 
-void VerdictView::resizeEvent(QResizeEvent* event) {
-  LivePage::resizeEvent(event);
-  arrange();
-}
-
 void VerdictView::arrange() {
-  const double k = look().scale, wide = width() / k, high = height() / k - kTop - kSide;
-  const auto place = [k](QWidget* widget, const QRectF& u) {
-    widget->setGeometry(QRectF(u.topLeft() * k, u.size() * k).toAlignedRect());
-  };
+  const double wide = sizeInSheet().width(), high = sizeInSheet().height() - kTop - kSide;
   place(fallen_, {kSide, kTop, middle() - kSide, high});
   place(open_, {middle() + kGutter, kTop, wide - kSide - middle() - kGutter, high});
 }
 
-void VerdictView::paintEvent(QPaintEvent* event) {
-  LivePage::paintEvent(event);
-  QPainter painter(this);
-  painter.scale(look().scale, look().scale);
-  drawing::Pen pen(painter, look().theme);
-  const double wide = width() / look().scale;
+void VerdictView::paintSheet(drawing::Pen& pen, QSizeF sheet) {
+  const double wide = sheet.width();
   struct Count {
     VerdictSign sign;
     QString words;

@@ -26,11 +26,10 @@ class VerdictView : public LivePage {
   void forget() override;
   void showRun() override;
   void restyle() override;
-  void resizeEvent(QResizeEvent* event) override;
-  void paintEvent(QPaintEvent* event) override;
+  void arrange() override;
+  void paintSheet(drawing::Pen& pen, QSizeF sheet) override;
 
  private:
-  void arrange();
   [[nodiscard]] double middle() const;  ///< u: where the right half begins
   VerdictList *fallen_, *open_;
   VerdictCounts counts_;

@@ -6,6 +6,7 @@
 #include <QSignalBlocker>
 #include <cmath>
 
+#include "desk/desk_look.h"
 #include "scenario/draft_text.h"
 #include "scenario/quantity_text.h"
 
@@ -82,23 +83,30 @@ void WritingForm::name(QWidget* field, const std::string& key, const QString& la
 }
 
 QLineEdit* WritingForm::addText(const std::string& key, const QString& label, const QString& hint) {
+  return addWorded(key, label, hint,
+                   {[](const scenario::DraftValue& value) {
+                      const auto* text = std::get_if<std::string>(&value.value);
+                      return QString::fromStdString(text ? *text : scenario::valueText(value));
+                    },
+                    [](const QString& words) -> std::optional<scenario::DraftValue> {
+                      if (words.isEmpty()) return std::nullopt;
+                      return words.toStdString();
+                    }});
+}
+
+QLineEdit* WritingForm::addWorded(const std::string& key, const QString& label, const QString& hint,
+                                  Wording wording) {
   auto* field = new QLineEdit(this);
   field->setPlaceholderText(hint);
   name(field, key, label);
   rows_->addRow(label, field);
-  connect(field, &QLineEdit::textEdited, this, [this, key](const QString& words) {
-    const QString said = words.trimmed();
-    put(key,
-        said.isEmpty() ? std::nullopt : std::optional<scenario::DraftValue>(said.toStdString()));
-  });
-  onFill([this, key, field] {
+  connect(field, &QLineEdit::textEdited, this,
+          [this, key, read = std::move(wording.read)](const QString& words) {
+            put(key, read(words.trimmed()));
+          });
+  onFill([this, key, field, show = std::move(wording.show)] {
     const scenario::DraftValue* value = table()->find(key);
-    QString words;
-    if (value) {
-      const auto* text = std::get_if<std::string>(&value->value);
-      words = text ? QString::fromStdString(*text)
-                   : QString::fromStdString(scenario::valueText(*value));
-    }
+    const QString words = value ? show(*value) : QString();
     if (field->text() == words) return;
     field->setText(words);
     field->setCursorPosition(0);
@@ -107,23 +115,37 @@ QLineEdit* WritingForm::addText(const std::string& key, const QString& label, co
 }
 
 QPlainTextEdit* WritingForm::addLines(const std::string& key, const QString& label, bool as_list) {
+  const auto show = [](const scenario::DraftValue& value) {
+    scenario::DraftTable one;
+    one.set("lines", value);
+    QStringList lines;
+    for (const std::string& line : one.texts("lines")) lines << QString::fromStdString(line);
+    return lines.join(QLatin1Char('\n'));
+  };
+  const auto read = [as_list](const QString& words) -> std::optional<scenario::DraftValue> {
+    std::vector<std::string> lines;
+    for (const QString& line : words.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
+      if (!line.trimmed().isEmpty()) lines.push_back(line.trimmed().toStdString());
+    if (lines.empty()) return std::nullopt;
+    if (as_list) return scenario::DraftValue(lines);
+    return scenario::DraftValue(words.simplified().toStdString());
+  };
+  return addWordedLines(key, label, {show, read});
+}
+
+QPlainTextEdit* WritingForm::addWordedLines(const std::string& key, const QString& label,
+                                            Wording wording) {
   auto* field = new QPlainTextEdit(this);
   field->setTabChangesFocus(true);
   field->setFixedHeight(kLinesHeight);
   name(field, key, label);
   rows_->addRow(label, field);
-  connect(field, &QPlainTextEdit::textChanged, this, [this, key, field, as_list] {
-    std::vector<std::string> lines;
-    for (const QString& line : field->toPlainText().split(QLatin1Char('\n'), Qt::SkipEmptyParts))
-      if (!line.trimmed().isEmpty()) lines.push_back(line.trimmed().toStdString());
-    if (lines.empty()) return put(key, std::nullopt);
-    if (as_list) return put(key, scenario::DraftValue(lines));
-    put(key, scenario::DraftValue(field->toPlainText().simplified().toStdString()));
-  });
-  onFill([this, key, field] {
-    QStringList lines;
-    for (const std::string& line : table()->texts(key)) lines << QString::fromStdString(line);
-    const QString words = lines.join(QLatin1Char('\n'));
+  connect(
+      field, &QPlainTextEdit::textChanged, this,
+      [this, key, field, read = std::move(wording.read)] { put(key, read(field->toPlainText())); });
+  onFill([this, key, field, show = std::move(wording.show)] {
+    const scenario::DraftValue* value = table()->find(key);
+    const QString words = value ? show(*value) : QString();
     if (field->toPlainText() != words) field->setPlainText(words);
   });
   return field;
@@ -131,7 +153,7 @@ QPlainTextEdit* WritingForm::addLines(const std::string& key, const QString& lab
 
 QComboBox* WritingForm::addChoice(const std::string& key, const QString& label,
                                   std::vector<WritingChoice> choices, bool other_words) {
-  auto* field = new QComboBox(this);
+  auto* field = new ChoiceBox(this);
   field->setEditable(other_words);
   field->setInsertPolicy(QComboBox::NoInsert);
   field->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -171,7 +193,7 @@ QDoubleSpinBox* WritingForm::addNumber(const std::string& key, const QString& la
   auto* row = new QWidget(this);
   auto* line = new QHBoxLayout(row);
   line->setContentsMargins(0, 0, 0, 0);
-  auto* said = new QCheckBox(row);
+  auto* said = new TickBox(row);
   said->setObjectName(QStringLiteral("writing_says_") + QString::fromStdString(key));
   said->setAccessibleName(tr("%1: say it").arg(bare(label)));
   auto* field = new PlainNumber(row);
@@ -200,7 +222,7 @@ QDoubleSpinBox* WritingForm::addNumber(const std::string& key, const QString& la
 }
 
 QCheckBox* WritingForm::addFlag(const std::string& key, const QString& label, bool usual) {
-  auto* field = new QCheckBox(label, this);
+  auto* field = new TickBox(label, this);
   name(field, key, label);
   rows_->addRow(field);
   connect(field, &QCheckBox::toggled, this, [this, key](bool on) { put(key, on); });

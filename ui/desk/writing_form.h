@@ -49,6 +49,15 @@ class WritingForm : public QWidget {
   WritingForm(Writing& writing, scenario::DraftSection section, QWidget* parent = nullptr);
 
   QLineEdit* addText(const std::string& key, const QString& label, const QString& hint = {});
+  /// How a value stands in a field, and what is meant by what stands there; nothing: not said.
+  struct Wording {
+    std::function<QString(const scenario::DraftValue&)> show;
+    std::function<std::optional<scenario::DraftValue>(const QString&)> read;
+  };
+  /// A field of one line, or of several, with a wording of its own.
+  QLineEdit* addWorded(const std::string& key, const QString& label, const QString& hint,
+                       Wording wording);
+  QPlainTextEdit* addWordedLines(const std::string& key, const QString& label, Wording wording);
   /// Several lines; `as_list`: a list of texts, one in each line.
   QPlainTextEdit* addLines(const std::string& key, const QString& label, bool as_list);
   QComboBox* addChoice(const std::string& key, const QString& label,
@@ -62,6 +71,7 @@ class WritingForm : public QWidget {
 
   /// Fills in what the draft says now.
   void fill();
+  [[nodiscard]] bool isFilling() const { return filling_; }
   [[nodiscard]] Writing& writing() const { return writing_; }
   /// Sets or removes one key of the table.
   void put(const std::string& key, std::optional<scenario::DraftValue> value);

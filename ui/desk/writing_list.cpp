@@ -21,6 +21,7 @@ WritingList::WritingList(Writing& writing, scenario::DraftSection section, const
       section_(section),
       summary_(std::move(summary)),
       list_(new QListWidget(this)),
+      makers_(new QHBoxLayout),
       buttons_(new QHBoxLayout),
       column_(new QVBoxLayout(this)) {
   column_->setContentsMargins(0, 0, 0, 0);
@@ -30,7 +31,9 @@ WritingList::WritingList(Writing& writing, scenario::DraftSection section, const
   list_->setAccessibleName(title);
   list_->setFixedHeight(kListHeight);
   column_->addWidget(list_);
+  column_->addLayout(makers_);
   column_->addLayout(buttons_);
+  makers_->addStretch(1);
   const auto button = [&](const QString& words, const char* name) {
     auto* made = new QPushButton(words, this);
     made->setObjectName(QStringLiteral("writing_%1_%2").arg(QLatin1String(name), path));
@@ -75,7 +78,7 @@ QPushButton* WritingList::addMaker(const QString& words, const QString& name,
   auto* made = new QPushButton(words, this);
   made->setObjectName(name);
   made->setAccessibleName(words);
-  buttons_->insertWidget(0, made);
+  makers_->insertWidget(0, made);
   connect(made, &QPushButton::clicked, this, [this, make = std::move(make)] { add(make()); });
   return made;
 }

@@ -40,7 +40,7 @@ class WritingList : public QWidget {
   scenario::DraftSection section_;
   Summary summary_;
   QListWidget* list_;
-  QHBoxLayout* buttons_;
+  QHBoxLayout *makers_, *buttons_;  ///< what puts one in; what is done with the chosen one
   QVBoxLayout* column_;
   WritingForm* form_ = nullptr;
 };

@@ -7,6 +7,7 @@
 #include <QStringListModel>
 
 #include "cab/names.h"
+#include "desk/desk_look.h"
 #include "plant/parameters.h"
 #include "plant/start_conditions.h"
 #include "scenario/draft_text.h"
@@ -198,7 +199,7 @@ void NamedValues::addLine(const NamedEntry& entry, const scenario::DraftValue& v
             [this, key = entry.name](double now) { put(key, scenario::DraftValue(now)); });
     field = box;
   } else {
-    auto* box = new QComboBox(lines_);
+    auto* box = new ChoiceBox(lines_);
     for (const WritingChoice& c : entry.words)
       box->addItem(c.shown, QString::fromStdString(c.word));
     const auto* text = std::get_if<std::string>(&value.value);

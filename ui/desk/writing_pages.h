@@ -20,6 +20,8 @@ class WritingPages {
   [[nodiscard]] static QWidget* makePeople(Writing& writing, QWidget* parent);
   [[nodiscard]] static QWidget* makeHidden(Writing& writing, QWidget* parent);
   [[nodiscard]] static QWidget* makeMarking(Writing& writing, QWidget* parent);
+  /// The guide: shared ones, and steps of this exercise's own.
+  [[nodiscard]] static QWidget* makeGuide(Writing& writing, QWidget* parent);
   [[nodiscard]] static QWidget* makeWords(Writing& writing, QWidget* parent);
 };
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// People and events, hidden things and faults, marking.
+// People and events, hidden things, draws and faults.
 #include <QCompleter>
 #include <QCoreApplication>
 #include <QLabel>
@@ -7,11 +7,11 @@
 #include <QVBoxLayout>
 
 #include "cab/names.h"
+#include "desk/writing_draw.h"
 #include "desk/writing_fault.h"
 #include "desk/writing_form.h"
 #include "desk/writing_list.h"
 #include "desk/writing_pages.h"
-#include "desk/writing_rules.h"
 #include "unit/instruments.h"
 #include "unit/items.h"
 
@@ -175,28 +175,8 @@ QWidget* WritingPages::makeHidden(Writing& writing, QWidget* parent) {
   auto* column = new QVBoxLayout(page);
   column->setContentsMargins(0, 0, 8, 0);
   column->addWidget(makeHiddenList(writing, page));
+  column->addWidget(makeDraws(writing, page));
   column->addWidget(new WritingFaults(writing, page));
-  column->addStretch(1);
-  return page;
-}
-
-QWidget* WritingPages::makeMarking(Writing& writing, QWidget* parent) {
-  auto* page = new QWidget(parent);
-  auto* column = new QVBoxLayout(page);
-  column->setContentsMargins(0, 0, 8, 0);
-  auto* form = new WritingForm(writing, S::kMarking, page);
-  form->addNumber("pass_mark", tr("Pass mark"), "%", 0, 100, 80, 1);
-  form->addText("complete", tr("It is done when"), tr("a condition over what is shown and done"));
-  form->addText("complete_says", tr("in plain words"));
-  form->addLines("phases", tr("Headings of the sheet, a line each"), true);
-  auto* guide = new WritingForm(writing, S::kGuide, page);
-  guide->addLines("use", tr("Guides, a line each"), true);
-  guide->addLines("without", tr("without these steps"), true);
-  column->addWidget(form);
-  column->addWidget(guide);
-  form->fill();
-  guide->fill();
-  column->addWidget(new WritingRules(writing, page));
   column->addStretch(1);
   return page;
 }

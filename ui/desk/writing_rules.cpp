@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "cab/names.h"
+#include "desk/desk_look.h"
 
 namespace cabwright::desk {
 
@@ -97,17 +98,13 @@ WritingRules::WritingRules(Writing& writing, QWidget* parent)
     : QWidget(parent),
       writing_(writing),
       search_(new QLineEdit(this)),
-      own_(new QLabel(this)),
       column_(new QVBoxLayout(this)) {
   column_->setContentsMargins(0, 0, 0, 0);
   search_->setObjectName(QStringLiteral("writing_find_rules"));
   search_->setAccessibleName(tr("Find a rule"));
   search_->setPlaceholderText(tr("Find a rule by its words"));
   search_->setClearButtonEnabled(true);
-  own_->setWordWrap(true);
-  own_->setObjectName(QStringLiteral("second"));
   column_->addWidget(search_);
-  column_->addWidget(own_);
   connect(search_, &QLineEdit::textChanged, this, &WritingRules::filter);
   connect(&writing_, &Writing::replaced, this, &WritingRules::build);
   build();
@@ -150,7 +147,7 @@ WritingRules::Line WritingRules::makeLine(const std::string& file, const scenari
   const QString title = cab::exerciseWords(rule.text("title"));
   const QString reason = cab::exerciseWords(rule.text("reason"));
   auto* row = new QWidget(body_);
-  auto* tick = new QCheckBox(row);
+  auto* tick = new TickBox(row);
   tick->setObjectName(QStringLiteral("writing_rule_") + QString::fromStdString(rule.id));
   tick->setAccessibleName(title);
   tick->setAccessibleDescription(reason);
@@ -177,13 +174,6 @@ void WritingRules::fill() {
       if (line.file == file) line.tick->setChecked(isIn(chosen, line.id));
   }
   filling_ = false;
-  QStringList own;
-  for (const DraftTable& rule : writing_.draft().list(DraftSection::kRule))
-    own << QString::fromStdString(rule.text("title"));
-  own_->setText(own.isEmpty() ? QString()
-                              : tr("Rules of this exercise's own, kept as they are: %1")
-                                    .arg(own.join(QStringLiteral("; "))));
-  own_->setVisible(!own.isEmpty());
 }
 
 void WritingRules::take(const std::string& name) {

@@ -47,7 +47,6 @@ class WritingRules : public QWidget {
 
   Writing& writing_;
   QLineEdit* search_;
-  QLabel* own_;
   QWidget* body_ = nullptr;
   QVBoxLayout* column_;
   std::vector<Line> lines_;

@@ -12,7 +12,7 @@ namespace cabwright::desk {
 namespace {
 
 constexpr std::size_t kMostLines = 2000;  // longer ones are not compared line by line
-constexpr int kMarkAlpha = 60;
+constexpr int kMarkAlpha = 150;
 
 std::vector<std::string_view> linesOf(std::string_view text) {
   std::vector<std::string_view> all;

@@ -84,6 +84,7 @@ void WritingView::setFolders(const std::filesystem::path& own,
   add(&WritingPages::makePeople);
   add(&WritingPages::makeHidden);
   add(&WritingPages::makeMarking);
+  add(&WritingPages::makeGuide);
   add(&WritingPages::makeWords);
   sections_->setCurrentRow(row);
   pages_->setCurrentIndex(row);
@@ -159,7 +160,7 @@ QWidget* WritingView::makeMiddle() {
   sections_->setObjectName(QStringLiteral("writing_sections"));
   sections_->setAccessibleName(tr("Sections"));
   sections_->addItems({tr("Situation"), tr("Conditions"), tr("Controls and things"),
-                       tr("People and events"), tr("Hidden and faults"), tr("Marking"),
+                       tr("People and events"), tr("Hidden and faults"), tr("Marking"), tr("Guide"),
                        tr("Words")});
   sections_->setWordWrap(true);
   sections_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

@@ -24,8 +24,6 @@ std::filesystem::path lockFileOf(const QSettings& settings) {
   return QFileInfo(settings.fileName()).dir().filePath(QStringLiteral("lock")).toStdString();
 }
 
-constexpr std::int64_t kToldTicks = 30 * session::kTicksPerSecond;
-
 }  // namespace
 
 MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, const QString& version)
@@ -35,6 +33,7 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
       desk_door_(settings),
       lock_keeper_(lockFileOf(settings)),
       door_lock_(new DoorLock(lock_keeper_, this)),
+      review_door_(settings),
       system_palette_(palette()),
       pages_(new QStackedWidget(this)),
       caution_(new CautionView(this)),
@@ -48,6 +47,8 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
   shortcuts_.load(settings_);
   makeMenus();
   connect(&desk_door_.desk(), &desk::Desk::backAsked, this, &MainWindow::goBackTo,
+          Qt::QueuedConnection);
+  connect(&desk_door_.desk(), &desk::Desk::momentAsked, this, &MainWindow::goBackToMoment,
           Qt::QueuedConnection);
   connect(
       &desk_door_, &DeskDoor::beginAsked, this,
@@ -108,6 +109,7 @@ void MainWindow::applyPreferences() {
                tone(drawing::Tone::kRule)));
   desk_door_.setTheme(theme);
   door_lock_->setTheme(theme);
+  review_door_.setTheme(theme);
   choose_->setTheme(theme);
   caution_->setTheme(theme);
   settings_view_->setTheme(theme);
@@ -174,16 +176,14 @@ bool MainWindow::begin(const desk::SituationWish& wish) {
     wish_ = wish;
     preferences_.trainee = wish.trainee;
     preferences_.save(settings_);
-    useRun(std::move(run), options);
+    useRun(std::move(run));
   } catch (const std::invalid_argument& fault) {
     return refuse(QString::fromUtf8(fault.what()));
   }
   return true;
 }
 
-void MainWindow::useRun(std::unique_ptr<session::LiveRun> run,
-                        const session::LiveOptions& options) {
-  recorded_to_ = options.record.value_or(std::filesystem::path());
+void MainWindow::useRun(std::unique_ptr<session::LiveRun> run) {
   seat_ = std::make_unique<cab::Seat>(std::move(run));
   seat_view_ = new cab::SeatView(*seat_, shortcuts_, this);
   pages_->addWidget(seat_view_);
@@ -193,6 +193,7 @@ void MainWindow::useRun(std::unique_ptr<session::LiveRun> run,
   });
   speaker_.setFrozen(seat_->isFrozen());
   desk_door_.setSeat(seat_.get());
+  shutReview(seat_->inAssessment());
   applyPreferences();
   showSeat();
   if (const auto fault = seat_->run().recordFault())
@@ -227,22 +228,6 @@ void MainWindow::showMechanism(bool shown) {
   mechanism_->setFocus();
 }
 
-std::filesystem::path MainWindow::runningFile() const {
-  return seat_ && !seat_->isFinished() ? recorded_to_ : std::filesystem::path();
-}
-
-void MainWindow::openDesk() {
-  const bool assessed = seat_ && !seat_->isFinished() && seat_->inAssessment();
-  door_lock_->pass(tr("The instructor's desk"), assessed,
-                   [this] { desk_door_.open(scenarios_, preferences_.trainee); });
-}
-
-void MainWindow::closeDoors() {
-  if (!lock_keeper_.isSet()) return;
-  lock_keeper_.lock();
-  desk_door_.close();
-}
-
 // Whatever goes on ends; what was recorded is closed.
 void MainWindow::leaveRun() {
   if (after_view_ != nullptr) {
@@ -262,6 +247,7 @@ void MainWindow::leaveRun() {
     seat_view_ = nullptr;
   }
   desk_door_.setSeat(nullptr);
+  shutReview(false);
   seat_.reset();
   speaker_.setFrozen(true);
 }
@@ -269,6 +255,7 @@ void MainWindow::leaveRun() {
 void MainWindow::endRun() {
   if (!seat_ || seat_->isFinished()) return;
   seat_->finish();
+  shutReview(false);
   keepResult(settings_, wish_.exercise, seat_->run().sheet(), seat_->mode(),
              QDateTime::currentDateTime());
   if (const auto fault = seat_->run().recordFault())
@@ -294,39 +281,6 @@ void MainWindow::endRun() {
 // From the start, as it was asked for.
 void MainWindow::takeAgain() {
   if (seat_) begin(desk::SituationWish(wish_));
-}
-
-void MainWindow::takeAgainFrom(qint64 tick) {
-  if (!seat_) return;
-  const session::LiveOptions options = makeOptions(seat_->mode(), wish_);
-  std::unique_ptr<session::LiveRun> run = seat_->run().takenAgainFrom(tick, options);
-  if (!run) {
-    say(tr("That moment cannot be taken again."));
-    return;
-  }
-  leaveRun();
-  useRun(std::move(run), options);
-}
-
-void MainWindow::goBackTo(const session::TimeMark& mark) {
-  if (!seat_) return;
-  desk::Desk& desk = desk_door_.desk();
-  const auto tell = [&desk, &mark](std::int64_t tick) {
-    if (tick % kToldTicks == 0)
-      Q_EMIT desk.told(
-          tr("Going back: %1 of %2").arg(cab::clockText(tick), cab::clockText(mark.tick)));
-    return true;
-  };
-  const session::LiveOptions options = makeOptions(seat_->mode(), wish_);
-  session::GoneBack back = seat_->run().goBackTo(mark, options, tell);
-  if (!back.run) {
-    if (back.fault) desk.refuse(QString::fromStdString(*back.fault));
-    return;
-  }
-  const QString name = QString::fromStdString(mark.name);
-  leaveRun();
-  useRun(std::move(back.run), options);
-  Q_EMIT desk.told(tr("Back at the mark: %1").arg(name));
 }
 
 void MainWindow::showChoose() {
@@ -365,6 +319,7 @@ void MainWindow::passTime(double seconds) {
 void MainWindow::closeEvent(QCloseEvent* event) {
   settings_.setValue(QStringLiteral("window/geometry"), saveGeometry());
   desk_door_.close();
+  review_door_.close();
   leaveRun();
   QMainWindow::closeEvent(event);
 }

@@ -19,6 +19,7 @@
 #include "desktop/desk_door.h"
 #include "desktop/door_lock.h"
 #include "desktop/preferences.h"
+#include "desktop/review_door.h"
 #include "hearing/speaker.h"
 #include "mechanism/mechanism_view.h"
 
@@ -51,6 +52,7 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] std::filesystem::path runningFile() const;
   [[nodiscard]] DoorLock& doorLock() { return *door_lock_; }
   [[nodiscard]] review_room::LockKeeper& lockKeeper() { return lock_keeper_; }
+  [[nodiscard]] ReviewDoor& reviewDoor() { return review_door_; }
   [[nodiscard]] QWidget* page() const { return pages_->currentWidget(); }
   [[nodiscard]] Preferences& preferences() { return preferences_; }
   void applyPreferences();
@@ -70,15 +72,21 @@ class MainWindow : public QMainWindow {
   void showSeat();
   /// The sectioned machine instead of the seat, or the seat again; not in assessment.
   void showMechanism(bool shown);
-  /// The instructor's desk, past the lock.
+  /// Desk and review, past the lock.
   void openDesk();
+  void openReview();
+  [[nodiscard]] bool isAssessing() const;
   /// Nobody may look in from where the trainee sits.
   void closeDoors();
   void leaveRun();
   void takeAgain();
   void takeAgainFrom(qint64 tick);
   void goBackTo(const session::TimeMark& mark);
-  void useRun(std::unique_ptr<session::LiveRun> run, const session::LiveOptions& options);
+  void shutReview(bool shut);
+  void goBackToMoment(qint64 tick);
+  void useRun(std::unique_ptr<session::LiveRun> run);
+  /// Goes on with a run that was taken again; null: with the one that is there.
+  void goOnWith(std::unique_ptr<session::LiveRun> run, const QString& words);
   void say(const QString& words);
   void tick();
   [[nodiscard]] session::LiveOptions makeOptions(scenario::Mode mode,
@@ -90,6 +98,7 @@ class MainWindow : public QMainWindow {
   DeskDoor desk_door_;
   review_room::LockKeeper lock_keeper_;
   DoorLock* door_lock_;
+  ReviewDoor review_door_;
   Preferences preferences_;
   QPalette system_palette_;
   cab::Shortcuts shortcuts_;
@@ -105,16 +114,15 @@ class MainWindow : public QMainWindow {
   mechanism::MechanismView* mechanism_ = nullptr;
   after::AfterView* after_view_ = nullptr;
   desk::SituationWish wish_;  ///< how the run was begun
-  std::filesystem::path recorded_to_;
 
   QMenu *run_menu_ = nullptr, *view_menu_ = nullptr, *sound_menu_ = nullptr, *help_menu_ = nullptr;
   QAction *choose_action_ = nullptr, *end_action_ = nullptr, *again_action_ = nullptr,
           *freeze_action_ = nullptr, *pass_action_ = nullptr, *quit_action_ = nullptr,
           *day_action_ = nullptr, *night_action_ = nullptr, *system_action_ = nullptr,
-          *keys_action_ = nullptr, *desk_action_ = nullptr, *mechanism_action_ = nullptr,
-          *full_action_ = nullptr, *settings_action_ = nullptr, *mute_action_ = nullptr,
-          *louder_action_ = nullptr, *softer_action_ = nullptr, *caution_action_ = nullptr,
-          *guide_action_ = nullptr;
+          *keys_action_ = nullptr, *desk_action_ = nullptr, *review_action_ = nullptr,
+          *mechanism_action_ = nullptr, *full_action_ = nullptr, *settings_action_ = nullptr,
+          *mute_action_ = nullptr, *louder_action_ = nullptr, *softer_action_ = nullptr,
+          *caution_action_ = nullptr, *guide_action_ = nullptr;
 };
 
 }  // namespace cabwright::desktop

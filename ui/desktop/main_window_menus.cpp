@@ -30,7 +30,11 @@ void MainWindow::makeMenus() {
   });
   again_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_R), [this] { takeAgain(); });
   freeze_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_Space), [this] {
-    if (seat_) seat_->setFrozen(freeze_action_->isChecked());
+    if (!seat_) return;
+    const bool wanted = freeze_action_->isChecked();
+    seat_->setFrozen(wanted);
+    freeze_action_->setChecked(seat_->isFrozen());
+    if (!wanted && seat_->isFrozen()) say(tr("The instructor has stopped the clock."));
   });
   freeze_action_->setCheckable(true);
   pass_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_T), [this] {
@@ -66,6 +70,8 @@ void MainWindow::makeMenus() {
                           [this] { showMechanism(mechanism_action_->isChecked()); });
   mechanism_action_->setCheckable(true);
   desk_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::Key_D), [this] { openDesk(); });
+  review_action_ =
+      add(view_menu_, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V), [this] { openReview(); });
   full_action_ = add(view_menu_, QKeySequence(Qt::Key_F11),
                      [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
   full_action_->setCheckable(true);
@@ -110,6 +116,7 @@ void MainWindow::nameMenus() {
   keys_action_->setText(tr("&Keys beside what they move"));
   mechanism_action_->setText(tr("&Mechanism: how it looks inside"));
   desk_action_->setText(tr("&Instructor's desk"));
+  review_action_->setText(tr("&Review of recorded sessions"));
   full_action_->setText(tr("&Full screen"));
   sound_menu_->setTitle(tr("&Sound"));
   mute_action_->setText(tr("&Silent"));

@@ -14,6 +14,7 @@
 #include <cmath>
 
 #include "cab/panels.h"
+#include "drawing/boxes.h"
 #include "drawing/pen.h"
 
 namespace cabwright::desktop {
@@ -21,6 +22,8 @@ namespace cabwright::desktop {
 using drawing::Tone;
 
 namespace {
+
+constexpr int kBetween = 14;  // px, of what stands one below the other
 
 // Takes any key but Escape, which leaves the page from here as from everywhere.
 class KeyBox final : public QKeySequenceEdit {
@@ -44,11 +47,12 @@ SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts,
     : QWidget(parent),
       preferences_(preferences),
       shortcuts_(shortcuts),
-      look_(new QComboBox(this)),
-      language_(new QComboBox(this)),
-      calm_(new QCheckBox(tr("Less &movement: needles and levers jump, nothing scrolls"), this)),
-      caps_(new QCheckBox(tr("&Keys are shown beside what they move"), this)),
-      silent_(new QCheckBox(tr("S&ilent"), this)),
+      look_(new drawing::ChoiceBox(this)),
+      language_(new drawing::ChoiceBox(this)),
+      calm_(new drawing::TickBox(tr("Less &movement: needles and levers jump, nothing scrolls"),
+                                 this)),
+      caps_(new drawing::TickBox(tr("&Keys are shown beside what they move"), this)),
+      silent_(new drawing::TickBox(tr("S&ilent"), this)),
       volume_(new QSlider(Qt::Horizontal, this)),
       sessions_(new QLineEdit(this)),
       keys_(new QTableWidget(this)),
@@ -59,8 +63,9 @@ SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts,
   row->setContentsMargins(32, 28, 32, 24);
   row->setSpacing(32);
   auto* left = new QVBoxLayout;
-  left->setSpacing(10);
   auto* right = new QVBoxLayout;
+  left->setSpacing(kBetween);
+  right->setSpacing(kBetween);
   row->addLayout(left, 4);
   row->addLayout(right, 5);
   makeLooks(left);
@@ -73,7 +78,8 @@ void SettingsView::makeLooks(QVBoxLayout* column) {
   heading->setObjectName(QStringLiteral("heading"));
   column->addWidget(heading);
   auto* form = new QFormLayout;
-  form->setVerticalSpacing(10);
+  form->setVerticalSpacing(kBetween);
+  form->setHorizontalSpacing(2 * kBetween);
   look_->addItems({tr("As the system has it"), tr("Day"), tr("Night")});
   form->addRow(tr("&Drawn by"), look_);
   language_->addItem(tr("The system's"), QString());
@@ -127,6 +133,7 @@ void SettingsView::makeKeys(QVBoxLayout* column) {
   keys_->setColumnCount(2);
   keys_->setHorizontalHeaderLabels({tr("What it does"), tr("Key")});
   keys_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+  keys_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   keys_->verticalHeader()->hide();
   keys_->setSelectionMode(QAbstractItemView::NoSelection);
   keys_->setAccessibleName(tr("Keys"));
@@ -214,8 +221,11 @@ void SettingsView::setTheme(drawing::Theme theme) {
   setStyleSheet(
       cab::panelStyle(theme, px) +
       QStringLiteral("QWidget { background: %1; } QLabel#heading { font-size: %2px; }"
-                     "QHeaderView::section { background: %1; border: none; padding: 4px; }")
-          .arg(drawing::colorOf(theme, Tone::kPaper).name(), QString::number(px * 17 / 10)));
+                     "QHeaderView::section { background: %1; border: none; padding: 4px 2px;"
+                     " color: %3; } QTableView { gridline-color: %4; }")
+          .arg(drawing::colorOf(theme, Tone::kPaper).name(), QString::number(px * 17 / 10),
+               drawing::colorOf(theme, Tone::kInk2).name(),
+               drawing::colorOf(theme, Tone::kHair).name()));
   update();
 }
 

@@ -7,13 +7,15 @@
 #include <array>
 
 #include "cab/panels.h"
+#include "drawing/boxes.h"
 
 namespace cabwright::mechanism {
 namespace {
 
 constexpr std::array<double, 5> kSlowness{1, 5, 20, 100, 0};
 constexpr std::int64_t kTicksPerPicture = 4;
-constexpr int kControlsHeight = 44;
+constexpr int kControlsHeight = 58, kEdge = 12;  // px
+constexpr double kMargin = 40;                   // u, left of the drawing
 
 }  // namespace
 
@@ -21,8 +23,9 @@ MechanismView::MechanismView(cab::Seat& seat, const cab::SheetStyle& style, QWid
     : QWidget(parent),
       seat_(seat),
       style_(style),
-      which_(new QComboBox(this)),
-      slow_(new QSlider(Qt::Horizontal, this)) {
+      which_(new drawing::ChoiceBox(this)),
+      slow_(new QSlider(Qt::Horizontal, this)),
+      slowness_(new QLabel(this)) {
   setAccessibleName(tr("Mechanism"));
   which_->addItems({tr("Drive line 1"), tr("Drive line 2")});
   which_->setAccessibleName(tr("Drive line"));
@@ -35,6 +38,8 @@ MechanismView::MechanismView(cab::Seat& seat, const cab::SheetStyle& style, QWid
   connect(which_, &QComboBox::currentIndexChanged, this, &MechanismView::setLine);
   connect(slow_, &QSlider::valueChanged, this, &MechanismView::setSlownessStep);
   connect(&seat_, &cab::Seat::frameChanged, this, &MechanismView::follow);
+  slowness_->setObjectName(QStringLiteral("second"));
+  sayHowSlow();
   dress();
   tick_ = seat_.run().tick();
   if (isOpen()) state_ = readMechanism(seat_.unit());
@@ -45,7 +50,7 @@ MechanismView::MechanismView(cab::Seat& seat, const cab::SheetStyle& style, QWid
 void MechanismView::dress() {
   dressed_ = style_.theme;
   setStyleSheet(cab::panelStyle(style_.theme, std::max(14, fontInfo().pixelSize())) +
-                QStringLiteral("QSlider { background: transparent; }"));
+                QStringLiteral("QSlider, QLabel { background: transparent; }"));
 }
 
 void MechanismView::setLine(int line) {
@@ -58,7 +63,15 @@ void MechanismView::setSlownessStep(int step) {
   const auto k = static_cast<std::size_t>(std::clamp(step, 0, slow_->maximum()));
   look_.slowness = kSlowness[k];
   slow_->setValue(static_cast<int>(k));
+  sayHowSlow();
   update();
+}
+
+void MechanismView::sayHowSlow() {
+  slowness_->setText(look_.slowness <= 0 ? tr("Standing still")
+                     : look_.slowness <= 1
+                         ? tr("As fast as it turns")
+                         : tr("%1 times slower than it turns").arg(look_.slowness));
 }
 
 void MechanismView::follow() {
@@ -77,9 +90,19 @@ void MechanismView::follow() {
 
 void MechanismView::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  const int y = height() - kControlsHeight + 6;
-  which_->setGeometry(16, y, 160, 32);
-  slow_->setGeometry(200, y, std::min(360, std::max(80, width() - 216)), 32);
+  const QRectF area = drawingArea();
+  const double k = std::min(area.width() / kSheetWidth, area.height() / kSheetHeight);
+  const int left =
+      std::max(2 * kEdge, static_cast<int>(area.center().x() - (kSheetWidth / 2 - kMargin) * k));
+  const int y = height() - kControlsHeight, room = width() - left - kEdge;
+  which_->setGeometry(left, y, 160, 32);
+  const int bar = std::clamp(room - 176 - 260, 80, 360);
+  slow_->setGeometry(left + 176, y, bar, 32);
+  slowness_->setGeometry(left + 176 + bar + 16, y, std::max(0, room - 176 - bar - 16), 32);
+}
+
+QRectF MechanismView::drawingArea() const {
+  return QRectF(0, 0, width(), height() - kControlsHeight);
 }
 
 void MechanismView::paintEvent(QPaintEvent* event) {
@@ -93,7 +116,9 @@ void MechanismView::paintEvent(QPaintEvent* event) {
     pen.text({24, 40}, tr("The mechanism is not shown in assessment."));
     return;
   }
-  paintMechanism(pen, QRectF(0, 0, width(), height() - kControlsHeight), state_, turn_, look_);
+  pen.rect(QRectF(rect()).adjusted(kEdge, kEdge - 2, -kEdge, 2 - kEdge),
+           {1.5, drawing::Tone::kInk, {}, false});
+  paintMechanism(pen, drawingArea(), state_, turn_, look_);
 }
 
 }  // namespace cabwright::mechanism

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QLabel>
 #include <QSlider>
 #include <QWidget>
 
@@ -37,6 +38,8 @@ class MechanismView : public QWidget {
   /// The controls below the drawing in the colours of the sheet.
   void dress();
   void follow();
+  void sayHowSlow();
+  [[nodiscard]] QRectF drawingArea() const;
   cab::Seat& seat_;
   const cab::SheetStyle& style_;
   MechanismState state_;
@@ -46,6 +49,7 @@ class MechanismView : public QWidget {
   drawing::Theme dressed_ = drawing::Theme::kDay;
   QComboBox* which_;
   QSlider* slow_;
+  QLabel* slowness_;  ///< what the slider says, in words
 };
 
 }  // namespace cabwright::mechanism

@@ -106,11 +106,6 @@ void paintBeside(Pen& pen, const MechanismState& state, const MechanismLook& loo
         {Words::tr("gear"), gearWords(other)},
         {Words::tr("dogs"),
          other.dog == plant::DogState::kMeshed ? Words::tr("in mesh") : Words::tr("not in mesh")}});
-  const QString slow = look.slowness <= 0 ? Words::tr("It is drawn standing still.")
-                       : look.slowness <= 1
-                           ? Words::tr("It turns as it does.")
-                           : Words::tr("It turns %1 times slower than it does.").arg(look.slowness);
-  pen.paragraph({kX, y + 20}, slow, kW, {.tone = Tone::kInk2});
 }
 
 void paintMechanism(Pen& pen, const QRectF& frame, const MechanismState& state,

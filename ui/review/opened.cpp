@@ -10,20 +10,28 @@
 #include "session/session_error.h"
 
 namespace cabwright::review_room {
+namespace {
 
-Opened::Opened(std::filesystem::path file, QObject* parent)
+// Not one of the record's own faults, which end the reading and nothing else.
+struct GivenUp : session::SessionError {
+  GivenUp() : SessionError("given up") {}
+};
+
+}  // namespace
+
+Opened::Opened(std::filesystem::path file, QObject* parent, const Progress& progress)
     : QObject(parent),
       file_(std::move(file)),
       store_(std::make_unique<session::Store>(file_)),
       verification_(session::verifySession(file_)),
       situation_(session::readSituation(*store_)),
       history_(session::chartSignals()) {
-  readRecord();
+  readRecord(progress);
   readAdded();
 }
 
 // Once through the file: what is charted and what is marked are the same rows.
-void Opened::readRecord() {
+void Opened::readRecord(const Progress& progress) {
   session::MarkingWitness marking(session::makeTerms(
       situation_, scenario::makeSetup(situation_.loaded, store_->header().seed)));
   std::int64_t last_tick = 0;
@@ -32,18 +40,25 @@ void Opened::readRecord() {
     while (auto event = reader.next()) {
       if (const auto* frame = std::get_if<unit::Frame>(&*event)) {
         last_tick = std::max(last_tick, frame->tick);
+        if (progress && frame->tick % session::kTicksPerSecond == 0 && !progress(frame->tick))
+          throw GivenUp();
         history_.seeFrame(*frame);
         marking.seeFrame(*frame);
       } else if (const auto* action = std::get_if<session::TimedAction>(&*event)) {
         last_tick = std::max(last_tick, action->tick);
         marking.seeAction(*action);
+        actions_.push_back(*action);
         if (!action->scheduled) run_.actions.push_back(*action);
       }
     }
+  } catch (const GivenUp&) {
+    throw;
   } catch (const session::SessionError& error) {
     read_fault_ = error.what();
   }
   const auto& closing = store_->closing();
+  if (closing && read_fault_.empty() && closing->tick >= last_tick + session::kFrameTicks)
+    read_fault_ = "nothing was recorded up to its end";
   if (closing && read_fault_.empty()) marking.finish(closing->tick);
   marking::SheetHead head = session::makeHead(situation_, store_->header());
   head.last_tick = closing && read_fault_.empty() ? store_->lastTick() : last_tick;
@@ -77,8 +92,13 @@ void Opened::setSigner(session::Person by, const session::SigningKey& key) {
 
 std::optional<std::string> Opened::add(std::vector<review::Content> contents) {
   if (!by_ || !key_) return "nobody has signed on as assessor";
+  return addBy(*by_, *key_, std::move(contents));
+}
+
+std::optional<std::string> Opened::addBy(const session::Person& by, const session::SigningKey& key,
+                                         std::vector<review::Content> contents) {
   try {
-    review::addEntries(file_, *by_, std::move(contents), *key_);
+    review::addEntries(file_, by, std::move(contents), key);
     store_ = std::make_unique<session::Store>(file_);
     verification_ = session::verifySession(file_);
     readAdded();

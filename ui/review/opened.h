@@ -6,6 +6,7 @@
 
 #include <QObject>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -25,10 +26,14 @@ namespace cabwright::review_room {
 class Opened : public QObject {
   Q_OBJECT
  public:
+  /// Asked now and then while it is read, with the tick; false gives it up.
+  using Progress = std::function<bool(std::int64_t tick)>;
+
   /// Reads all of it. Throws session::SessionError when it is no session of this program, or its
   /// scenario cannot be read any more. One that was altered opens as far as its rows fit, and
-  /// verification() says so.
-  explicit Opened(std::filesystem::path file, QObject* parent = nullptr);
+  /// verification() says so. Throws as well when it is given up.
+  explicit Opened(std::filesystem::path file, QObject* parent = nullptr,
+                  const Progress& progress = {});
 
   [[nodiscard]] const std::filesystem::path& file() const { return file_; }
   [[nodiscard]] const session::Store& store() const { return *store_; }
@@ -41,6 +46,8 @@ class Opened : public QObject {
   /// For strips: what was done, what fell and the sheet as the program marks it. No moment of it
   /// can be taken again.
   [[nodiscard]] const after::FinishedRun& run() const { return run_; }
+  /// All that was done, in order: by people, and by the scenario itself.
+  [[nodiscard]] const std::vector<session::TimedAction>& allActions() const { return actions_; }
   /// The sheet with all overrides.
   [[nodiscard]] const marking::MarkSheet& sheet() const { return sheet_; }
   /// What was added after the seal, in order.
@@ -57,6 +64,12 @@ class Opened : public QObject {
   [[nodiscard]] const std::optional<session::Person>& signer() const { return by_; }
   /// Appends entries by the signer, all or none. Empty: done; else why not, in one line.
   [[nodiscard]] std::optional<std::string> add(std::vector<review::Content> contents);
+  /// The same by somebody else, who speaks at this desk: a trainee.
+  [[nodiscard]] std::optional<std::string> addBy(const session::Person& by,
+                                                 const session::SigningKey& key,
+                                                 std::vector<review::Content> contents);
+  /// The key of the signer; empty when nobody has signed on.
+  [[nodiscard]] const std::optional<session::SigningKey>& signingKey() const { return key_; }
 
  Q_SIGNALS:
   void cursorMoved(qint64 tick);
@@ -65,7 +78,7 @@ class Opened : public QObject {
   void signerChanged();
 
  private:
-  void readRecord();
+  void readRecord(const Progress& progress);
   void readAdded();
 
   std::filesystem::path file_;
@@ -75,6 +88,7 @@ class Opened : public QObject {
   std::string read_fault_;
   session::SignalHistory history_;
   after::FinishedRun run_;
+  std::vector<session::TimedAction> actions_;
   marking::MarkSheet sheet_;
   std::vector<review::Entry> entries_;
   std::int64_t cursor_ = 0;

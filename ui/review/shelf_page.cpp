@@ -235,9 +235,10 @@ void ShelfPage::resizeEvent(QResizeEvent* event) {
 
 void ShelfPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
-  if (looked_) return;
-  reload();
-  sessions_->setFocus();
+  if (event->spontaneous()) return;
+  const bool first = !looked_;
+  reload();  // what was recorded since
+  if (first) sessions_->setFocus();
 }
 
 void ShelfPage::keyPressEvent(QKeyEvent* event) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The shelf: all recorded sessions of some folders, to be found, opened, marked again and compared.
-// Looks into the folders by itself when it is first shown, and again on F5.
+// Looks into the folders by itself when it is shown, and again on F5.
 #pragma once
 
 #include <QLabel>

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <utility>
 #include <vector>
 
 namespace cabwright::wording {
@@ -39,6 +40,29 @@ bool holdsFigure(const Pattern& pattern, qsizetype place) {
   return QLatin1String(pattern.figures).contains(QChar(static_cast<char16_t>(u'1' + place)));
 }
 
+// Fills the places up to number `k`, which ends at `end`. The nearest piece in front of a place may
+// be part of a name ("the release, train pipe"): then what stands further in front does not fit,
+// and the one before it is tried.
+bool matchBefore(const Pattern& pattern, const QStringList& pieces, qsizetype k, qsizetype end,
+                 const QString& english, QStringList& values) {
+  if (k < 0) return end == 0;
+  const qsizetype length = pieces[k].size();
+  qsizetype at = k == 0             ? 0
+                 : end - length < 1 ? -1
+                                    : english.lastIndexOf(pieces[k], end - length - 1);
+  for (; at >= 0 && at + length < end;
+       at = k == 0 || at == 0 ? -1 : english.lastIndexOf(pieces[k], at - 1)) {
+    const QString value = english.mid(at + length, end - at - length);
+    // A longer figure would hold the same wrong letters.
+    if (holdsFigure(pattern, k) && !isFigure(value)) return false;
+    const bool rest = k == 0 || matchBefore(pattern, pieces, k - 1, at, english, values);
+    if (!rest) continue;
+    values << value;
+    return true;
+  }
+  return false;
+}
+
 // The places of a translation may stand in another order.
 QString fill(const QString& words, const QStringList& values) {
   QString filled;
@@ -57,6 +81,7 @@ QString fill(const QString& words, const QStringList& values) {
 }
 
 QString translateDeep(const char* context, const QString& english, int depth);
+QString translateStart(const char* context, const QString& english);
 
 QString translateByPattern(const char* context, const QString& english, int depth) {
   for (const Pattern& pattern : patternTable()) {
@@ -68,6 +93,55 @@ QString translateByPattern(const char* context, const QString& english, int dept
     return fill(QCoreApplication::translate(context, pattern.english), values);
   }
   return {};
+}
+
+// What joins the members of a list, and the pattern that says it.
+struct Joint {
+  QLatin1String words;
+  const char* pattern;
+};
+constexpr Joint kJoints[]{{QLatin1String(", "), "%1, %2"}, {QLatin1String(" and "), "%1 and %2"}};
+constexpr qsizetype kMostJoints = 24;
+
+// Where a joint stands; size: none.
+std::pair<qsizetype, const Joint*> findJoint(const QString& english, qsizetype from) {
+  std::pair<qsizetype, const Joint*> first{english.size(), nullptr};
+  for (const Joint& joint : kJoints) {
+    const qsizetype at = english.indexOf(joint.words, from);
+    if (at >= 0 && at < first.first) first = {at, &joint};
+  }
+  return first;
+}
+
+// A list of entries of the catalogue, each as long as can be, so that a name with a comma stays
+// one; empty when something in it is none.
+QString translateList(const char* context, const QString& english) {
+  std::vector<std::pair<qsizetype, const Joint*>> joints;
+  for (auto joint = findJoint(english, 0); joint.second != nullptr;
+       joint = findJoint(english, joint.first + joint.second->words.size()))
+    joints.push_back(joint);
+  if (joints.empty() || static_cast<qsizetype>(joints.size()) > kMostJoints) return {};
+  joints.emplace_back(english.size(), nullptr);
+  QString all;
+  const Joint* before = nullptr;
+  qsizetype from = 0;
+  for (std::size_t next = 0; next < joints.size();) {
+    std::size_t last = joints.size();
+    QString found;
+    while (found.isEmpty() && last-- > next) {
+      const QString member = english.mid(from, joints[last].first - from);
+      const QString words = translateStart(context, member);
+      if (words != member) found = words;
+    }
+    if (found.isEmpty()) return {};
+    all = before == nullptr
+              ? found
+              : fill(QCoreApplication::translate(context, before->pattern), {all, found});
+    before = joints[last].second;
+    if (before != nullptr) from = joints[last].first + before->words.size();
+    next = last + 1;
+  }
+  return all;
 }
 
 // Cut behind every full stop that a blank follows.
@@ -104,6 +178,7 @@ QString translateDeep(const char* context, const QString& english, int depth) {
       translated << translateDeep(context, sentence, depth + 1);
     return translated.join(QLatin1Char(' '));
   }
+  if (const QString list = translateList(context, english); !list.isEmpty()) return list;
   const QString put_together = translateByPattern(context, english, depth);
   return put_together.isEmpty() ? english : put_together;
 }
@@ -121,20 +196,10 @@ QString translateSentence(const char* context, const QString& english) {
 QStringList matchPattern(const Pattern& pattern, const QString& english) {
   const QStringList pieces = piecesOf(QString::fromUtf8(pattern.english));
   if (!english.startsWith(pieces.first()) || !english.endsWith(pieces.last())) return {};
-  qsizetype end = english.size() - pieces.last().size();
   QStringList values;
-  for (qsizetype k = pieces.size() - 2; k >= 0; --k) {
-    const qsizetype length = pieces[k].size();
-    const qsizetype at = k == 0             ? 0
-                         : end - length < 1 ? -1
-                                            : english.lastIndexOf(pieces[k], end - length - 1);
-    if (at < 0 || at + length >= end) return {};
-    const QString value = english.mid(at + length, end - at - length);
-    if (holdsFigure(pattern, k) && !isFigure(value)) return {};
-    values.prepend(value);
-    end = at;
-  }
-  return values;
+  const bool fits = matchBefore(pattern, pieces, pieces.size() - 2,
+                                english.size() - pieces.last().size(), english, values);
+  return fits ? values : QStringList();
 }
 
 }  // namespace cabwright::wording

@@ -21,12 +21,14 @@ struct Pattern {
 [[nodiscard]] QString translateEntry(const char* context, const QString& english);
 
 /// The entry; else put together by the first pattern of the context that fits, its words
-/// translated likewise; else sentence by sentence; else the English words. The time it takes grows
+/// translated likewise (of a list each member is as long an entry as can be); else sentence by
+/// sentence; else the English words. The time it takes grows
 /// with the length of the words, not faster.
 [[nodiscard]] QString translateSentence(const char* context, const QString& english);
 
 /// What fills the places of a pattern, %1 first; empty when it does not fit. Read from the end: a
-/// place takes no more than it must.
+/// place takes no more than it must for the rest to fit, so that names may hold the pattern's own
+/// commas.
 [[nodiscard]] QStringList matchPattern(const Pattern& pattern, const QString& english);
 
 }  // namespace cabwright::wording

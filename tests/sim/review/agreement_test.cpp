@@ -46,6 +46,53 @@ TEST(Agreement, SaysNothingWhereNothingCanBeTold) {
   EXPECT_EQ(calcAgreement(table(9, 0, 0, 0)).plain, 1);
 }
 
+// Ninety-one couples rated on four steps [A. Agresti, An Introduction to Categorical Data
+// Analysis]: a table that many programs have been checked with.
+TEST(Agreement, WeightedOfNinetyOneCouples) {
+  const std::vector<std::vector<int>> table{
+      {7, 7, 2, 3}, {2, 8, 3, 7}, {1, 5, 4, 9}, {2, 8, 9, 14}};
+  std::vector<RatingPair> pairs;
+  for (int i = 0; i < 4; ++i)
+    for (int j = 0; j < 4; ++j)
+      pairs.insert(
+          pairs.end(),
+          static_cast<std::size_t>(table[static_cast<std::size_t>(i)][static_cast<std::size_t>(j)]),
+          {i + 1, j + 1});
+  const Agreement a = calcWeightedAgreement(pairs, 4);
+  EXPECT_EQ(a.count, 91);
+  EXPECT_NEAR(*a.kappa, 0.2374, 5e-5);
+  EXPECT_NEAR(*a.standard_error, 0.0783, 5e-5);
+}
+
+TEST(Agreement, WeightedOnTwoStepsIsTheUnweightedOne) {
+  std::vector<RatingPair> pairs(20, {1, 1});
+  pairs.insert(pairs.end(), 5, {1, 2});
+  pairs.insert(pairs.end(), 10, {2, 1});
+  pairs.insert(pairs.end(), 15, {2, 2});
+  const Agreement a = calcWeightedAgreement(pairs, 2);
+  EXPECT_NEAR(a.plain, 0.70, 1e-12);
+  EXPECT_NEAR(*a.kappa, 0.40, 1e-12);
+}
+
+TEST(Agreement, WeightedLeavesOutWhatIsNoStepAndSaysNothingOfOneStepAlone) {
+  EXPECT_EQ(calcWeightedAgreement({{0, 3}, {6, 1}}, 5).count, 0);
+  const Agreement same = calcWeightedAgreement({{4, 4}, {4, 4}}, 5);
+  EXPECT_EQ(same.plain, 1);
+  EXPECT_FALSE(same.kappa);
+}
+
+TEST(Agreement, PairsTheLastRatingsOfTwo) {
+  const Entry first{1, kUtc, kAssessor, 3, {}, Rating{"planning", 2, ""}};
+  const Entry again{2, kUtc, kAssessor, 3, {}, Rating{"planning", 4, ""}};
+  const Entry alone{3, kUtc, kAssessor, 3, {}, Rating{"awareness", 5, ""}};
+  const Entry second{4, kUtc, {"assessor", "S. Second"}, 4, {}, Rating{"planning", 3, ""}};
+  const auto rated = pairRatings({first, again, alone, second}, 4);
+  ASSERT_EQ(rated.size(), 1U);
+  EXPECT_EQ(rated[0].scale, "planning");
+  EXPECT_EQ(rated[0].pair.first, 4);
+  EXPECT_EQ(rated[0].pair.second, 3);
+}
+
 TEST(Agreement, PairsTheSheetWithTheLastBlindMarks) {
   const Folder folder;
   recordAndSeal(folder / "a", kBadDeeds);

@@ -141,6 +141,8 @@ TEST(Actions, GoThroughTheirTextForm) {
   EXPECT_TRUE(std::holds_alternative<std::string>(parseAction("")));
   EXPECT_TRUE(std::holds_alternative<std::string>(parseAction("gaurd: ring bell 2")));
   EXPECT_TRUE(std::holds_alternative<std::string>(parseAction("set a\x01 b")));
+  // It would be read as of an actor "a" when written without the trainee's name.
+  EXPECT_TRUE(std::holds_alternative<std::string>(parseAction("trainee:a:b c")));
 }
 
 TEST(Actions, NameTheNearestKnownWord) {

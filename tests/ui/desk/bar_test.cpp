@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "desk/live_strips.h"
 #include "desk_rig.h"
 
 namespace cabwright::tests {
@@ -97,6 +98,34 @@ TEST(Bar, AnAssessmentRefusesWhatWouldFalsifyItAndSaysSo) {
   rig.type(QStringLiteral("looks first"));
   rig.key(Qt::Key_Return);
   EXPECT_EQ(rig.lastDone(), "instructor: remark general looks first");
+}
+
+TEST(Bar, AMomentOfThePagesIsAskedBackTo) {
+  DeskRig rig;
+  rig.pass(12);
+  rig.window().tabs()->setCurrentIndex(1);
+  auto* strips = dynamic_cast<desk::LiveStrips*>(rig.window().page());
+  ASSERT_NE(strips, nullptr);
+  desk::FootLine& foot = *rig.window().foot();
+  EXPECT_FALSE(foot.here()->isVisible());
+  QSignalSpy asked(&rig.desk(), &desk::Desk::momentAsked);
+  Q_EMIT strips->momentChosen(450);
+  EXPECT_THAT(foot.here()->text().toStdString(), HasSubstr("0:00:04"));
+  ASSERT_TRUE(rig.click("go_here"));
+  ASSERT_EQ(asked.count(), 1);
+  EXPECT_EQ(asked[0][0].toLongLong(), 450);
+  EXPECT_FALSE(foot.here()->isVisible());
+}
+
+TEST(Bar, AnAssessmentSaysWhyThereIsNoWayBackToAMoment) {
+  DeskRig rig("warm-tooth", Mode::kAssessment);
+  rig.pass(2);
+  rig.window().foot()->offerMoment(100);
+  EXPECT_FALSE(rig.window().foot()->here()->isVisible());
+  EXPECT_THAT(rig.window().said().toStdString(), HasSubstr("its evidence is of one go"));
+  QSignalSpy asked(&rig.desk(), &desk::Desk::momentAsked);
+  rig.desk().goBackTo(100);
+  EXPECT_EQ(asked.count(), 0);
 }
 
 }  // namespace

@@ -57,6 +57,29 @@ TEST(People, SomebodyComesToTheEngineAndIsSentAway) {
   EXPECT_EQ(tried, 12);  // six with people, six where something can hang
 }
 
+TEST(People, WhateverOthersCanSayIsSaidAndHeard) {
+  DeskRig rig("warm-tooth", scenario::Mode::kPractice, {1600, 1000});
+  rig.window().showPage(rig.window().people());
+  desk::PeoplePage& page = *rig.window().people();
+  EXPECT_EQ(page.words()->count(), static_cast<int>(unit::Reply::kCount) - 1);  // all but silence
+  EXPECT_EQ(page.speaker()->count(), 4);
+  for (int who = 0; who < page.speaker()->count(); ++who) {
+    page.speaker()->setCurrentIndex(who);
+    for (int k = 0; k < page.words()->count(); ++k) {
+      page.words()->setCurrentIndex(k);
+      ASSERT_TRUE(rig.click("say_it"));
+      EXPECT_THAT(rig.lastDone(),
+                  HasSubstr(": say " + page.words()->currentData().toString().toStdString()));
+      rig.pass(0.1);
+      const float heard = rig.run().frame()[unit::Signal::kHeardWords];
+      EXPECT_FLOAT_EQ(heard, static_cast<float>(k + 1));
+    }
+  }
+  page.speaker()->setCurrentIndex(1);
+  ASSERT_TRUE(rig.click("say_it"));
+  EXPECT_THAT(rig.lastDone(), StartsWith("signaller: say "));
+}
+
 TEST(People, AnyControlIsFoundAndMoved) {
   DeskRig rig;
   rig.window().showPage(rig.window().people());

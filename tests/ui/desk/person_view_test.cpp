@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/person_view.h"
 
+#include <algorithm>
+
 #include "cab/names.h"
 #include "page_rig.h"
 

@@ -5,6 +5,7 @@
 
 #include <QLineEdit>
 #include <QSignalSpy>
+#include <algorithm>
 #include <map>
 #include <set>
 

@@ -85,6 +85,8 @@ TEST_F(VerdictViewTest, WhatWouldBreakNextStandsFirstAndSaysByWhen) {
     for (const std::string& name : outlook[k].what)
       EXPECT_TRUE(rows[k].reason.contains(after::sheetWords(name)));
     const bool moment = outlook[k].breaks_at || outlook[k].deadline;
+    // What is only so or not so has no distance: a bare figure would say nothing.
+    EXPECT_EQ(rows[k].margin.isEmpty(), !outlook[k].margin || outlook[k].unit.empty());
     EXPECT_EQ(rows[k].moment.isEmpty(), !moment);
     EXPECT_FALSE(dated && outlook[k].breaks_at && k > 0 && !outlook[k - 1].breaks_at);
     dated = dated || outlook[k].breaks_at.has_value();

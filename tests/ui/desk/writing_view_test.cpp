@@ -18,6 +18,7 @@
 #include <filesystem>
 #include <fstream>
 
+#include "desk/writing_draw.h"
 #include "desk/writing_rules.h"
 #include "desk_rig.h"
 #include "scenario/scenario_writer.h"
@@ -67,6 +68,10 @@ class WritingPage : public ::testing::Test {
     QTest::keyClick(line, Qt::Key_Delete);
     QTest::keyClicks(line, words);
   }
+  void expectNothingWrong() {
+    for (const scenario::FileFault& fault : view_->writing().check())
+      ADD_FAILURE() << scenario::toText(fault) << "\n" << text();
+  }
   [[nodiscard]] std::string text() { return view_->writing().text(); }
   [[nodiscard]] bool says(const std::string& words) {
     return text().find(words) != std::string::npos;
@@ -109,7 +114,7 @@ TEST_F(WritingPage, ANewOneIsSoundAndEveryFieldHasAName) {
 }
 
 TEST_F(WritingPage, ASituationIsSetAFaultPutInAndRulesChosen) {
-  goTo(6);
+  goTo(7);
   type("writing_title", QStringLiteral("Leak on a wet day"));
   goTo(0);
   auto* place = get<QComboBox>("writing_place");
@@ -166,9 +171,61 @@ TEST_F(WritingPage, ASituationIsSetAFaultPutInAndRulesChosen) {
   EXPECT_FALSE(faults->isVisibleTo(view_.get())) << faults->item(0)->text().toStdString();
 }
 
+TEST_F(WritingPage, WhatTheSeedDrawsIsWrittenLineByLine) {
+  const QString lines = QStringLiteral(
+      "end2.tail_lamp dead; weight 2\ncab1.air offset 4\ngearbox2.band3_worn; size 40 %\nnothing");
+  const auto from = readCandidates(lines);
+  ASSERT_TRUE(from.has_value());
+  EXPECT_EQ(candidateLines(*from), lines);
+  EXPECT_FALSE(readCandidates(QStringLiteral(" \n")).has_value());
+  goTo(4);
+  click("writing_new_draw");
+  get<QPlainTextEdit>("writing_from")->setPlainText(lines);
+  type("writing_name", QStringLiteral("rear end"));
+  EXPECT_TRUE(says("[[draw]]\nname = \"rear end\"\n")) << text();
+  EXPECT_TRUE(says("{ item = \"end2.tail_lamp\", condition = \"dead\", weight = 2 }")) << text();
+  EXPECT_TRUE(says("{ instrument = \"cab1.air\", condition = \"offset 4\" }")) << text();
+  EXPECT_TRUE(says("{ fault = \"gearbox2.band3_worn\", size = \"40 %\" }")) << text();
+  expectNothingWrong();
+  get<QPlainTextEdit>("writing_from")->setPlainText(QStringLiteral("end2.nonsense dead"));
+  EXPECT_FALSE(view_->writing().check().empty());
+}
+
+TEST_F(WritingPage, RulesAreChangedAndWrittenAndStepsTold) {
+  goTo(5);
+  QCheckBox* tick = view_->findChild<WritingRules*>()->tickOf("hb-on");
+  ASSERT_NE(tick, nullptr);
+  tick->setFocus();
+  QTest::keyClick(tick, Qt::Key_Space);
+  click("writing_new_change");
+  EXPECT_TRUE(says("[[marking.change]]\nrule = \"hb-on\"\n")) << text();
+  expectNothingWrong();
+  click("writing_new_rule");
+  EXPECT_TRUE(says("[[rule]]\nid = \"own-1\"\n")) << text();
+  expectNothingWrong();
+  auto* kind = get<QComboBox>("writing_kind");
+  for (int k = 0; k < kind->count(); ++k) {
+    kind->setCurrentIndex(k);
+    EXPECT_TRUE(says(kind->itemData(k).toString().toStdString().c_str())) << text();
+    expectNothingWrong();
+  }
+  kind->setCurrentIndex(kind->findData(QStringLiteral("reach_within")));
+  type("writing_condition", QStringLiteral("cab1.train_pipe >= 21 inHg"));
+  for (const auto& [words, written] :
+       {std::pair{"0 - 120", "within = [0, 120]"}, std::pair{"from 5", "within = [5]"},
+        std::pair{"30", "within = 30"}}) {
+    type("writing_within", QString::fromLatin1(words));
+    EXPECT_TRUE(says(written)) << text();
+  }
+  goTo(6);
+  click("writing_new_step");
+  EXPECT_TRUE(says("[[guide.step]]\nid = \"own-1\"\n")) << text();
+  expectNothingWrong();
+}
+
 TEST_F(WritingPage, TriedMeansSavedWhole) {
   QSignalSpy tried(view_.get(), &WritingView::tryRequested);
-  goTo(6);
+  goTo(7);
   type("writing_title", QStringLiteral("Leak on a wet day"));
   click("writing_try");
   ASSERT_EQ(tried.count(), 1) << said().toStdString();
@@ -213,7 +270,7 @@ TEST_F(WritingPage, CommentsAreKeptAndChangedLinesMarked) {
   type("writing_path", QString::fromStdString(path));
   QTest::keyClick(get<QLineEdit>("writing_path"), Qt::Key_Return);
   ASSERT_EQ(text(), kOwn) << said().toStdString();
-  goTo(6);
+  goTo(7);
   type("writing_title", QStringLiteral("Other"));
   std::string wanted = kOwn;
   wanted.replace(wanted.find("Mine"), 4, "Other");

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QListWidget>
 #include <QStackedWidget>
 #include <QTemporaryDir>
 
@@ -162,6 +163,36 @@ void lookAtAll(QSize size, const Look& look, drawing::Theme theme) {
   program.window->endRun();
   program.settle();
   look("after", *program.window->page());
+}
+
+void lookAtDesk(QSize size, const Look& look, drawing::Theme theme) {
+  Program program(size, theme);
+  ASSERT_TRUE(program.begin());
+  for (QAction* action : program.window->findChildren<QAction*>())
+    if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_D)) action->trigger();
+  desk::DeskWindow* desk = program.window->deskDoor().window();
+  ASSERT_NE(desk, nullptr);
+  desk::Desk& run = program.window->deskDoor().desk();
+  for (const char* fault : {"compressor2.belt_gone", "vacuum.hose_chafed", "cab1.air_offset"})
+    EXPECT_TRUE(run.take("arm", fault));
+  run.take("arm", "final_drive1.tooth_on_tooth", "when not true.standing");
+  for (int k = 0; k < 40; ++k) program.window->passTime(0.2);
+  desk->faults()->unit()->button(desk::findSpot("exhauster1"))->click();
+  desk->resize(size);
+  for (int k = 0; k < desk->pageCount(); ++k) {
+    desk->tabs()->setCurrentIndex(k);
+    program.settle();
+    auto* sections = desk->page()->findChild<QListWidget*>(QStringLiteral("writing_sections"));
+    if (sections == nullptr) {
+      look("desk: " + desk->tabs()->tabText(k).toStdString(), *desk);
+      continue;
+    }
+    for (int row = 0; row < sections->count(); ++row) {
+      sections->setCurrentRow(row);
+      program.settle();
+      look("writing: " + sections->item(row)->text().toStdString(), *desk);
+    }
+  }
 }
 
 }  // namespace cabwright::tests

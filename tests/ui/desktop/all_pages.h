@@ -19,6 +19,9 @@ using Look = std::function<void(const std::string& what, QWidget& page)>;
 /// The run is short, and its sheet full of what was not done.
 void lookAtAll(QSize size, const Look& look, drawing::Theme theme = drawing::Theme::kDay);
 
+/// Every page of the instructor's desk, with faults in, and every section of writing.
+void lookAtDesk(QSize size, const Look& look, drawing::Theme theme = drawing::Theme::kDay);
+
 /// The words on a page, with those that stand still on a plate.
 [[nodiscard]] std::vector<testing_ui::PaintedWords> wordsOf(
     QWidget& page, drawing::Theme theme = drawing::Theme::kDay);

@@ -128,6 +128,83 @@ TEST(DeskDoor, GoesBackToAMark) {
   EXPECT_FALSE(desk.sawModal());
 }
 
+TEST(DeskDoor, GoesBackToAMomentOfTheStrip) {
+  Desk desk;
+  desk.begin("warm-tooth", Mode::kPractice);
+  desk::DeskWindow* window = openDesk(desk);
+  ASSERT_NE(window, nullptr);
+  desk.pass(8);
+  window->foot()->offerMoment(300);
+  ASSERT_TRUE(window->foot()->here()->isVisible());
+  window->foot()->here()->click();
+  for (int k = 0; k < 3; ++k) QCoreApplication::processEvents();
+  EXPECT_NEAR(static_cast<double>(desk.window().deskDoor().desk().tick()), 300, 5);
+  EXPECT_FALSE(window->foot()->leaveOff()->isVisible());
+  EXPECT_FALSE(desk.sawModal());
+}
+
+// Whatever is typed or clicked meanwhile reaches nobody but the button that leaves it off.
+TEST(DeskDoor, GoingBackIsLeftOffByItsButtonAndByEscapeAndByNothingElse) {
+  for (const bool by_button : {true, false}) {
+    Desk desk;
+    desk.begin("warm-tooth", Mode::kPractice);
+    desk::DeskWindow* window = openDesk(desk);
+    ASSERT_NE(window, nullptr);
+    desk.pass(8);
+    desk::Desk& run = desk.window().deskDoor().desk();
+    const std::uint64_t before = desk.seat().unit().hash();
+    const cab::Seat* seat = &desk.seat();
+    int seen = 0;
+    QObject::connect(&run, &desk::Desk::goingBackChanged, window, [&](bool going) {
+      if (!going) return;
+      QTimer::singleShot(0, window, [&] {
+        ++seen;
+        EXPECT_TRUE(window->foot()->leaveOff()->isVisible());
+        QTest::mouseClick(window->bar()->freeze(), Qt::LeftButton);
+        QTest::keyClick(window, Qt::Key_F2);
+        desk.window().close();
+        EXPECT_TRUE(desk.window().isVisible());
+        if (by_button) {
+          QTest::mouseClick(window->foot()->leaveOff(), Qt::LeftButton);
+        } else {
+          QTest::keyClick(window, Qt::Key_Escape);
+        }
+      });
+    });
+    run.goBackTo(700);
+    for (int k = 0; k < 3; ++k) QCoreApplication::processEvents();
+    EXPECT_EQ(seen, 1);
+    EXPECT_EQ(&desk.seat(), seat);
+    EXPECT_EQ(desk.seat().unit().hash(), before);
+    EXPECT_FALSE(desk.seat().isFrozen());
+    EXPECT_THAT(window->said().toStdString(), ::testing::HasSubstr("Left off"));
+    EXPECT_FALSE(window->foot()->leaveOff()->isVisible());
+    QTest::mouseClick(window->bar()->freeze(), Qt::LeftButton);  // afterwards all is as before
+    EXPECT_TRUE(desk.seat().isFrozen());
+  }
+}
+
+TEST(DeskDoor, TheTraineesMenuFollowsTheInstructorsFreeze) {
+  Desk desk;
+  desk.begin("warm-tooth", Mode::kPractice);
+  ASSERT_NE(openDesk(desk), nullptr);
+  QAction* stop = nullptr;
+  for (QAction* action : desk.window().findChildren<QAction*>())
+    if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_Space)) stop = action;
+  ASSERT_NE(stop, nullptr);
+  desk::Desk& run = desk.window().deskDoor().desk();
+  ASSERT_TRUE(run.take("pace", "frozen"));
+  EXPECT_TRUE(stop->isChecked());
+  stop->trigger();  // the trainee cannot start it again
+  EXPECT_TRUE(desk.seat().isFrozen());
+  EXPECT_TRUE(stop->isChecked());
+  ASSERT_TRUE(run.take("pace", "1"));
+  EXPECT_FALSE(stop->isChecked());
+  stop->trigger();
+  EXPECT_TRUE(desk.seat().isFrozen());
+  EXPECT_TRUE(stop->isChecked());
+}
+
 TEST(DeskDoor, ASituationBeginsInTheTraineesWindow) {
   Desk desk;
   desk::DeskWindow* window = openDesk(desk);

@@ -5,6 +5,8 @@
 
 #include "desk.h"
 #include "desk/desk_window.h"
+#include "review_room/review_window.h"
+#include "review_room/shelf_page.h"
 #include "session/erase.h"
 #include "session/store.h"
 
@@ -104,6 +106,38 @@ TEST_F(DoorLockTest, OneThatTheInstructorBeginsAtTheDeskLeavesItOpen) {
   wish.mode = Mode::kAssessment;
   ASSERT_TRUE(desk_.window().begin(wish));
   EXPECT_TRUE(deskIsOpen());
+}
+
+TEST_F(DoorLockTest, TheReviewAsksTooAndShowsTheShelf) {
+  setWords();
+  desk_.window().lockKeeper().lock();
+  const auto ask = [this] {
+    desk_.window().activateWindow();
+    QCoreApplication::processEvents();
+    QTest::keyClick(&desk_.window(), Qt::Key_V, Qt::ControlModifier | Qt::ShiftModifier);
+    QCoreApplication::processEvents();
+  };
+  ask();
+  EXPECT_EQ(desk_.window().reviewDoor().window(), nullptr);
+  give(kWords);
+  ASSERT_NE(desk_.window().reviewDoor().window(), nullptr);
+  EXPECT_TRUE(desk_.window().reviewDoor().shelf()->isVisible());
+}
+
+TEST_F(DoorLockTest, WhatIsRecordedJustNowIsNotLookedInto) {
+  desk_.begin("warm-tooth", Mode::kPractice);
+  desk_.pass(1);
+  const std::filesystem::path file = desk_.window().runningFile();
+  ASSERT_TRUE(std::filesystem::exists(file));
+  auto& door = desk_.window().reviewDoor();
+  ASSERT_TRUE(door.open(file));
+  EXPECT_FALSE(door.window()->isOpening());
+  EXPECT_EQ(door.window()->view(), nullptr);
+  EXPECT_THAT(door.window()->said().toStdString(), HasSubstr("is being recorded"));
+  desk_.window().endRun();
+  door.open(file);
+  EXPECT_TRUE(door.window()->isOpening());
+  door.window()->cancelOpening();
 }
 
 TEST_F(DoorLockTest, ATraineeSignsOnWithANumberAndPerhapsAName) {

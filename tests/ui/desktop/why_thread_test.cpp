@@ -197,5 +197,54 @@ TEST(HandThread, GoesFromAHandUpToWhatItHolds) {
   EXPECT_FALSE(threads.thread(side).has_value());
 }
 
+// Neither the lamp that is asked about nor the control that is missing is under the words.
+TEST(WhyThread, TheWordsCoverNeitherWhatIsAskedNorWhatIsMissing) {
+  Desk desk;
+  toLiveCab(desk);
+  int asked = 0;
+  for (cab::Part* part : desk.view().findChildren<cab::Part*>()) {
+    const auto about = cab::WhyGuide::askedOf(part);
+    if (!about || !part->isVisible()) continue;
+    desk.view().setFocus();
+    part->setFocus();
+    desk.view().useCommand(QStringLiteral("why"));
+    auto* why = qobject_cast<cab::WhyPanel*>(desk.view().panel());
+    if (why == nullptr || why->asked() != *about) continue;
+    ++asked;
+    EXPECT_FALSE(
+        why->geometry().intersects(QRect(part->mapTo(&desk.view(), QPoint()), part->size())))
+        << part->accessibleName().toStdString();
+    QMetaObject::invokeMethod(why, "closed");
+    desk.settle();
+  }
+  EXPECT_GE(asked, 5);
+}
+
+TEST(WhyThread, TheWordsAreMovedByMouseAndKeysAndTheThreadFollows) {
+  Desk desk;
+  toLiveCab(desk);
+  ASSERT_TRUE(desk.click(lamp(desk, Signal::kCab1LampEngine2)));
+  auto* why = qobject_cast<cab::WhyPanel*>(desk.view().panel());
+  ASSERT_NE(why, nullptr);
+  const QPoint first = why->pos();
+  const QPointF circle = *desk.view().why().thread().path().circle;
+  QTest::keyClick(why, first.x() > 200 ? Qt::Key_Left : Qt::Key_Right);
+  EXPECT_NE(why->pos(), first);
+  EXPECT_EQ(why->pos().y(), first.y());
+  EXPECT_NE(*desk.view().why().thread().path().circle, circle);
+  const QPoint then = why->pos(), grip(20, 12), way(first.x() > 200 ? -60 : 60, 8);
+  QTest::mousePress(why, Qt::LeftButton, {}, grip);
+  QMouseEvent move(QEvent::MouseMove, grip + way, why->mapToGlobal(grip + way), Qt::NoButton,
+                   Qt::LeftButton, {});
+  QCoreApplication::sendEvent(why, &move);
+  QTest::mouseRelease(why, Qt::LeftButton, {}, grip);
+  EXPECT_EQ(why->pos(), then + way);
+  const QPoint put = why->pos();
+  desk.pass(0.5);
+  EXPECT_EQ(why->pos(), put);  // what is put stays
+  for (int k = 0; k < 200; ++k) QTest::keyClick(why, Qt::Key_Up);
+  EXPECT_GE(why->pos().y(), 0);
+}
+
 }  // namespace
 }  // namespace cabwright::tests

@@ -71,6 +71,30 @@ TEST(Screenshots, ShowSomethingInBothThemes) {
   EXPECT_EQ(different.size(), pages.size());
 }
 
+TEST(Screenshots, ShowWhatAnExerciseIsAbout) {
+  const QDir folder = freshFolder(QStringLiteral("exercises"));
+  const Taken taken =
+      takePictures({folder.path(), "1280x720", "exercise-flag-far-side", "exercise-frost"});
+  ASSERT_EQ(taken.code, 0) << taken.said.toStdString();
+  EXPECT_THAT(taken.said.toStdString(), testing::HasSubstr("4 pictures in "));
+  const QImage flag(folder.filePath("1280x720-day/exercise-flag-far-side.png"));
+  const QImage frost(folder.filePath("1280x720-day/exercise-frost.png"));
+  ASSERT_EQ(flag.size(), QSize(1280, 720));
+  EXPECT_NE(flag, frost);
+  // The flag is red, and large; nothing else on a plate is.
+  const auto countRed = [](const QImage& image) {
+    int count = 0;
+    for (int y = 0; y < image.height(); ++y)
+      for (int x = 0; x < image.width(); ++x) {
+        const QColor c = image.pixelColor(x, y);
+        if (c.red() > 230 && c.green() < 120 && c.blue() < 120) ++count;
+      }
+    return count;
+  };
+  EXPECT_GT(countRed(flag), 300);
+  EXPECT_LT(countRed(frost), countRed(flag) / 2);
+}
+
 TEST(Screenshots, FillAScreenOfTwiceTheScale) {
   const QDir folder = freshFolder(QStringLiteral("twice"));
   const Taken taken = takePictures({folder.path(), "1280x720", "caution"}, QStringLiteral("2"));

@@ -64,6 +64,40 @@ TEST(Sentences, AreTranslatedPieceByPiece) {
             QStringLiteral("Um 0:18:36.90: Gas. Davor, 2.5 s: Bremse los."));
 }
 
+TEST(Sentences, NamesMayHoldCommas) {
+  const Pattern before{"Sheet", "%1 at %2, %3 %4 s before.", "24"};
+  EXPECT_EQ(matchPattern(before, QStringLiteral("The horn, low tone at 0:18:36.90, a look at the "
+                                                "gauge, train pipe, both 2.5 s before.")),
+            (QStringList{QStringLiteral("The horn, low tone"), QStringLiteral("0:18:36.90"),
+                         QStringLiteral("a look at the gauge, train pipe, both"),
+                         QStringLiteral("2.5")}));
+  const Pattern since{"Sheet", "From %1: %2, while %3, for %4 s and more.", "14"};
+  EXPECT_EQ(matchPattern(since, QStringLiteral("From 0:01:00: left, while right, while moving, for "
+                                               "3 s and more.")),
+            (QStringList{QStringLiteral("0:01:00"), QStringLiteral("left, while right"),
+                         QStringLiteral("moving"), QStringLiteral("3")}));
+  EXPECT_TRUE(matchPattern(before, QStringLiteral("The horn at noon, a look, long 2.5 s before."))
+                  .isEmpty());
+}
+
+TEST(Sentences, OfAListANameWithACommaStaysOne) {
+  const Words words({{QStringLiteral("%1, %2"), QStringLiteral("%1, %2")},
+                     {QStringLiteral("%1 and %2"), QStringLiteral("%1 und %2")},
+                     {QStringLiteral("the gauge, train pipe and release"), QStringLiteral("Uhr")},
+                     {QStringLiteral("the gauge"), QStringLiteral("falsch")},
+                     {QStringLiteral("the bell"), QStringLiteral("Glocke")},
+                     {QStringLiteral("the horn, low"), QStringLiteral("Horn")}});
+  EXPECT_EQ(translateSentence("Sheet", QStringLiteral("the bell, the gauge, train pipe and release "
+                                                      "and the horn, low")),
+            QStringLiteral("Glocke, Uhr und Horn"));
+}
+
+TEST(Sentences, LongListsOfUnknownWordsTakeNoTime) {
+  QString list = QStringLiteral("one");
+  for (int k = 0; k < 2000; ++k) list += QStringLiteral(", and while at 1, then");
+  EXPECT_EQ(translateSentence("Sheet", list), list);
+}
+
 TEST(Sentences, UnknownOnesStayEnglish) {
   const QString unknown = QStringLiteral("Nothing of this is in any catalogue. Nor is this.");
   EXPECT_EQ(translateSentence("Sheet", unknown), unknown);

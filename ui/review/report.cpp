@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "review_room/report.h"
+
+#include <QCoreApplication>
+#include <QCryptographicHash>
+#include <QFile>
+#include <QSaveFile>
+
+#include "after/words.h"
+#include "review_room/report_parts.h"
+
+namespace cabwright::review_room {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Report)
+};
+
+QString hashOf(const std::filesystem::path& name) {
+  QFile file(QString::fromStdString(name.string()));
+  QCryptographicHash hash(QCryptographicHash::Sha256);
+  if (!file.open(QIODevice::ReadOnly) || !hash.addData(&file)) return {};
+  return QString::fromLatin1(hash.result().toHex());
+}
+
+ReportMatter gather(const Opened& session, const ReportOptions& options) {
+  ReportMatter matter{session, options, session.run(), hashOf(session.file()), {}};
+  matter.run.sheet = session.sheet();
+  if (!options.picture) return matter;
+  for (const marking::SheetLine* line : after::findBrokenLines(matter.run.sheet)) {
+    if (static_cast<int>(matter.pictures.size()) >= kMostPictures) break;
+    const std::int64_t tick = after::momentOf(matter.run.sheet, *line);
+    if (!matter.pictures.contains(tick)) matter.pictures[tick] = options.picture(tick);
+  }
+  return matter;
+}
+
+void setAll(Paper& paper, const ReportMatter& matter) {
+  setDecision(paper, matter);
+  setFacts(paper, matter);
+  setStrip(paper, matter);
+  setBrokenLines(paper, matter);
+  setOtherLines(paper, matter);
+  setEntries(paper, matter);
+  setCautions(paper, matter);
+}
+
+}  // namespace
+
+std::optional<QString> writeReport(const Opened& session, const QString& file,
+                                   const ReportOptions& options) {
+  const ReportMatter matter = gather(session, options);
+  Paper counted;
+  setAll(counted, matter);
+
+  QSaveFile out(file);
+  if (!out.open(QIODevice::WriteOnly))
+    return Words::tr("%1 cannot be written: %2").arg(file, out.errorString());
+  const marking::SheetHead& head = matter.run.sheet.head;
+  {
+    QPdfWriter writer(&out);
+    writer.setPageLayout(QPageLayout(QPageSize(QPageSize::A4), QPageLayout::Portrait,
+                                     {15, 15, 15, 15}, QPageLayout::Millimeter));
+    writer.setResolution(300);
+    writer.setTitle(Words::tr("Mark sheet: %1").arg(after::exerciseWords(head.title)));
+    writer.setCreator(QStringLiteral("Cabwright ") + options.program);
+    Paper paper(writer, Words::tr("Session %1").arg(QString::fromStdString(head.session_id)),
+                Words::tr("A training aid only; it gives no authority to drive. See the cautions "
+                          "at the end."),
+                counted.page());
+    setAll(paper, matter);
+  }
+  // A device that is full says so here at the latest.
+  if (!out.commit()) return Words::tr("%1 cannot be written: %2").arg(file, out.errorString());
+  return std::nullopt;
+}
+
+}  // namespace cabwright::review_room
