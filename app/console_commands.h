@@ -28,6 +28,7 @@ struct RunOptions {
   std::optional<std::string> record;
   std::optional<std::uint64_t> seed;
   std::optional<std::string> trainee;
+  std::string trainee_number;
   bool json = false;
   bool seals = false;  ///< seal the session when it ends, whatever its mode
   bool log = false;    ///< each act and what came of it, on standard error

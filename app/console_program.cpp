@@ -48,6 +48,8 @@ void addRun(CLI::App& app, Options& options) {
   command->add_option("--record", options.run.record, "write the session to this new file");
   command->add_option("--seed", options.run.seed, "draws the hidden conditions anew");
   command->add_option("--trainee", options.run.trainee, "name to keep in the session file");
+  command->add_option("--trainee-number", options.run.trainee_number,
+                      "number to keep in it; stays when names are erased");
   command->add_flag("--seal", options.run.seals, "seal the session when it ends");
   command->add_flag("--json", options.run.json, "the mark sheet as JSON");
   command->add_flag("--log", options.run.log, "say each act and what came of it on standard error");

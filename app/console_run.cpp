@@ -23,6 +23,7 @@ session::SessionHeader makeHeader(const Exercise& exercise, const RunOptions& op
     header.session_id.clear();
     header.started_utc.clear();
   }
+  header.trainee_number = options.trainee_number;
   if (options.trainee) header.people.push_back({"trainee", *options.trainee});
   return header;
 }

@@ -29,14 +29,15 @@ bool readStamp(ShelfItem& item) {
   return true;
 }
 
-std::string decisionOf(const std::vector<session::ReviewRow>& rows) {
-  std::string word;
+// Decision and overrides, of each the last one.
+void readAdded(ShelfItem& item, const std::vector<session::ReviewRow>& rows) {
   for (const session::ReviewRow& row : rows) {
     const auto content = readContent(row.kind, row.body);
     if (!content) continue;
-    if (const auto* decision = std::get_if<Decision>(&*content)) word = wordOf(decision->result);
+    if (const auto* decision = std::get_if<Decision>(&*content))
+      item.decision = wordOf(decision->result);
+    if (const auto* given = std::get_if<Override>(&*content)) overrideLine(item.sheet, *given);
   }
-  return word;
 }
 
 void fill(ShelfItem& item) {
@@ -44,12 +45,14 @@ void fill(ShelfItem& item) {
   item.session_id = label.header.session_id;
   item.scenario = label.header.scenario;
   item.started_utc = label.header.started_utc;
-  for (const session::Person& person : label.header.people)
-    if (person.role == "trainee") item.trainee = person.name;
+  item.number = label.header.trainee_number;
+  item.trainee = session::traineeName(label.header);
+  item.scenario_hash = label.scenario_hash;
   item.mode = label.mode ? std::string(scenario::wordOf(*label.mode)) : std::string();
   item.sealed = label.sealed;
   item.last_tick = label.last_tick;
-  item.decision = decisionOf(label.review);
+  item.sheet = readGlance(label.sheet_json);
+  readAdded(item, label.review);
   if (!label.passed)
     item.outcome = ShelfOutcome::kCutOff;
   else
@@ -163,6 +166,10 @@ std::string_view wordOf(ShelfOutcome outcome) {
   return "broken";
 }
 
+const std::string& traineeKey(const ShelfItem& item) {
+  return item.number.empty() ? item.trainee : item.number;
+}
+
 std::vector<fs::path> findSessionFiles(const fs::path& folder) {
   std::vector<fs::path> files;
   std::vector<ShelfItem> broken;
@@ -216,6 +223,8 @@ Shelf openShelf(const std::vector<fs::path>& folders, const ShelfOptions& option
   std::vector<std::size_t> unknown = takeKnown(shelf.items, cache.load());
   shelf.opened = unknown.size();
   if (!unknown.empty()) shelf.complete = Looking(shelf.items, unknown, options.progress).run();
+  NameLists lists;
+  for (ShelfItem& item : shelf.items) lists.share(item.sheet);
   if (shelf.complete && shelf.opened > 0) cache.save(shelf.items);
   shelf.items.insert(shelf.items.end(), broken.begin(), broken.end());
   return shelf;

@@ -11,7 +11,10 @@
 #include <filesystem>
 #include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
+
+#include "review/shelf_sheet.h"
 
 namespace cabwright::review {
 
@@ -24,13 +27,20 @@ struct ShelfItem {
   std::int64_t changed_ns = 0;  ///< time of its last change, as the file system counts
   ShelfOutcome outcome = ShelfOutcome::kBroken;
   std::string why_broken;  ///< in one line, without the file's name
-  std::string session_id, trainee, scenario, started_utc;
-  std::string mode;  ///< "guided", "practice", "assessment"
+  std::string session_id, scenario, started_utc;
+  std::string number;   ///< the trainee signed on with; empty: none
+  std::string trainee;  ///< name; empty: none was given, or it was erased
+  std::string mode;     ///< "guided", "practice", "assessment"
   std::int64_t last_tick = 0;
-  bool sealed = false;   ///< it bears a seal, whole or not
-  std::string decision;  ///< of an assessor, "passed" ...; empty without one
+  bool sealed = false;        ///< it bears a seal, whole or not
+  std::string decision;       ///< of an assessor, "passed" ...; empty without one
+  std::string scenario_hash;  ///< tells versions of an exercise apart
+  SheetGlance sheet;          ///< empty of a session that was cut off
   bool operator==(const ShelfItem&) const = default;
 };
+
+/// By what a trainee is told from others: number, or name where there is none.
+[[nodiscard]] const std::string& traineeKey(const ShelfItem& item);
 
 /// Every file in this folder and those within whose name ends in .cabsession; hidden ones and links
 /// to folders are left out.

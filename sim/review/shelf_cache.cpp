@@ -17,31 +17,102 @@ namespace {
 
 using nlohmann::json;
 
-constexpr std::string_view kFirstLine = "cabwright shelf 1";
+constexpr std::string_view kFirstLine = "cabwright shelf 2";
 constexpr std::size_t kManyItems = 50'000;
+constexpr std::size_t kFields = 20;
 
-json toJson(const ShelfItem& item) {
-  return json::array({item.file.string(), item.bytes, item.changed_ns,
-                      static_cast<int>(item.outcome), item.why_broken, item.session_id,
-                      item.trainee, item.scenario, item.started_utc, item.mode, item.last_tick,
-                      item.sealed, item.decision});
+using Lists = std::vector<std::shared_ptr<const LineNames>>;
+
+// `list`: which list of names its lines have, -1 for none.
+json toJson(const ShelfItem& item, int list) {
+  return json::array(
+      {item.file.string(),  item.bytes,         item.changed_ns,    static_cast<int>(item.outcome),
+       item.why_broken,     item.session_id,    item.number,        item.trainee,
+       item.scenario,       item.started_utc,   item.mode,          item.last_tick,
+       item.sealed,         item.decision,      item.scenario_hash, item.sheet.earned,
+       item.sheet.possible, item.sheet.percent, item.sheet.letters, list});
 }
 
-bool fromJson(const json& line, ShelfItem& item) {
-  if (!line.is_array() || line.size() != 13) return false;
-  for (const std::size_t k : {0U, 4U, 5U, 6U, 7U, 8U, 9U, 12U})
+bool isItem(const json& line) {
+  if (!line.is_array() || line.size() != kFields) return false;
+  for (const std::size_t k : {0U, 4U, 5U, 6U, 7U, 8U, 9U, 10U, 13U, 14U, 18U})
     if (!line[k].is_string()) return false;
-  for (const std::size_t k : {1U, 2U, 3U, 10U})
+  for (const std::size_t k : {1U, 2U, 3U, 11U, 19U})
     if (!line[k].is_number_integer()) return false;
-  const auto outcome = line[3].get<std::int64_t>();
-  if (!line[11].is_boolean() || outcome < 0 || outcome > 3) return false;
-  item = {
-      line[0].get<std::string>(),         line[1].get<std::uint64_t>(), line[2].get<std::int64_t>(),
-      static_cast<ShelfOutcome>(outcome), line[4].get<std::string>(),   line[5].get<std::string>(),
-      line[6].get<std::string>(),         line[7].get<std::string>(),   line[8].get<std::string>(),
-      line[9].get<std::string>(),         line[10].get<std::int64_t>(), line[11].get<bool>(),
-      line[12].get<std::string>()};
-  return true;
+  for (const std::size_t k : {15U, 16U, 17U})
+    if (!line[k].is_number()) return false;
+  return line[12].is_boolean();
+}
+
+bool fromJson(const json& line, const Lists& lists, ShelfItem& item) {
+  if (!isItem(line)) return false;
+  const auto outcome = line[3].get<std::int64_t>(), list = line[19].get<std::int64_t>();
+  if (outcome < 0 || outcome > 3) return false;
+  std::size_t k = 0;
+  const auto text = [&] { return line[k++].get<std::string>(); };
+  const auto number = [&] { return line[k++].get<double>(); };
+  item.file = text();
+  item.bytes = line[k++].get<std::uint64_t>();
+  item.changed_ns = line[k++].get<std::int64_t>();
+  item.outcome = static_cast<ShelfOutcome>(outcome);
+  ++k;
+  for (std::string* field : {&item.why_broken, &item.session_id, &item.number, &item.trainee,
+                             &item.scenario, &item.started_utc, &item.mode})
+    *field = text();
+  item.last_tick = line[k++].get<std::int64_t>();
+  item.sealed = line[k++].get<bool>();
+  item.decision = text();
+  item.scenario_hash = text();
+  for (double* field : {&item.sheet.earned, &item.sheet.possible, &item.sheet.percent})
+    *field = number();
+  item.sheet.letters = text();
+  if (list < 0) return item.sheet.letters.empty();
+  if (static_cast<std::size_t>(list) >= lists.size()) return false;
+  item.sheet.names = lists[static_cast<std::size_t>(list)];
+  return item.sheet.names->size() == item.sheet.letters.size();
+}
+
+json toJson(const LineNames& names) {
+  json all = json::array();
+  for (const LineName& name : names) all.push_back({name.id, name.title, name.critical});
+  return {{"names", std::move(all)}};
+}
+
+// One that cannot be read is there as an empty one, so that the others keep their numbers.
+std::shared_ptr<const LineNames> readNames(const json& line) {
+  auto names = std::make_shared<LineNames>();
+  const auto all = line.find("names");
+  if (all == line.end() || !all->is_array()) return names;
+  for (const json& one : *all) {
+    if (!one.is_array() || one.size() != 3 || !one[0].is_string() || !one[1].is_string() ||
+        !one[2].is_boolean())
+      return std::make_shared<LineNames>();
+    names->push_back({one[0].get<std::string>(), one[1].get<std::string>(), one[2].get<bool>()});
+  }
+  return names;
+}
+
+// All lists first, then the files.
+std::string textOf(std::map<std::string, ShelfItem>& known) {
+  NameLists shared;
+  std::map<const LineNames*, int> numbers;
+  std::string text(kFirstLine), items;
+  const auto add = [](std::string& to, const json& line) {
+    to += '\n';
+    to += line.dump(-1, ' ', false, json::error_handler_t::replace);
+  };
+  for (auto& [name, item] : known) {
+    shared.share(item.sheet);
+    int list = -1;
+    if (item.sheet.names) {
+      const auto [at, is_new] =
+          numbers.emplace(item.sheet.names.get(), static_cast<int>(numbers.size()));
+      if (is_new) add(text, toJson(*item.sheet.names));
+      list = at->second;
+    }
+    add(items, toJson(item, list));
+  }
+  return text + items + '\n';
 }
 
 // For this user alone: it holds names.
@@ -68,9 +139,14 @@ std::map<std::string, ShelfItem> ShelfCache::load() const {
   std::ifstream in(file_);
   std::string line;
   if (!std::getline(in, line) || line != kFirstLine) return known;
+  Lists lists;
   while (std::getline(in, line)) {
+    const json read = json::parse(line, nullptr, false);
     ShelfItem item;
-    if (fromJson(json::parse(line, nullptr, false), item)) known[item.file.string()] = item;
+    if (read.is_object())
+      lists.push_back(readNames(read));
+    else if (fromJson(read, lists, item))
+      known[item.file.string()] = std::move(item);
   }
   return known;
 }
@@ -84,12 +160,7 @@ void ShelfCache::save(const std::vector<ShelfItem>& items) const {
       std::error_code ignored;
       return !fs::exists(entry.second.file, ignored);
     });
-  std::string text(kFirstLine);
-  for (const auto& [name, item] : known) {
-    text += '\n';
-    text += toJson(item).dump(-1, ' ', false, json::error_handler_t::replace);
-  }
-  text += '\n';
+  const std::string text = textOf(known);
   std::error_code failed;
   fs::create_directories(folder_, failed);
   const fs::path hidden = folder_ / fmt::format(".shelf.{}", ::getpid());

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What was found on a shelf, kept for the next time. One line of JSON for each file.
+// What was found on a shelf, kept for the next time. One line of JSON for each file, and one for
+// each list of the names of a sheet's lines, which stands before the files that refer to it.
 #pragma once
 
 #include <filesystem>

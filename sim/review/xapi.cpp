@@ -92,8 +92,9 @@ json verbOf(const std::string& word) {
 }
 
 std::string traineeOf(const Store& store) {
-  for (const session::Person& person : store.header().people)
-    if (person.role == "trainee" && !person.name.empty()) return person.name;
+  // The number names nobody to who does not know whose it is.
+  if (!store.header().trainee_number.empty()) return store.header().trainee_number;
+  if (const std::string name = session::traineeName(store.header()); !name.empty()) return name;
   return "session " + store.header().session_id;  // unnamed, or the name was erased
 }
 

@@ -34,10 +34,11 @@ std::optional<scenario::Mode> modeOf(const SessionHeader& header) {
 }
 
 void readEnd(Database& database, Label& label) {
-  Statement row(database, "SELECT passed, tick FROM closing LIMIT 1");
+  Statement row(database, "SELECT passed, tick, sheet FROM closing LIMIT 1");
   if (row.step()) {
     label.passed = row.integer(0) != 0;
     label.last_tick = row.integer(1);
+    label.sheet_json = row.text(2);
     return;
   }
   label.last_tick = database.integer("SELECT tick FROM frame ORDER BY seq DESC LIMIT 1");
@@ -57,6 +58,7 @@ Label readLabel(const std::filesystem::path& file) {
   LoadedHeader loaded = loadHeader(database, version);
   Label label;
   label.mode = modeOf(loaded.header);
+  label.scenario_hash = calcScenarioHash(loaded.header.sources);
   label.header = std::move(loaded.header);
   label.header.sources.clear();
   if (version >= 2) {

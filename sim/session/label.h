@@ -15,6 +15,9 @@ namespace cabwright::session {
 
 struct Label {
   SessionHeader header;  ///< without its texts
+  /// Of the texts of the scenario, as SheetHead has it: sessions of one hash are of one exercise.
+  std::string scenario_hash;
+  std::string sheet_json;  ///< as it was closed, not looked into; empty when it was cut off
   std::optional<scenario::Mode> mode;
   std::optional<bool> passed;  ///< empty: it was cut off
   std::int64_t last_tick = 0;

@@ -12,12 +12,6 @@ namespace {
 
 constexpr std::int64_t kCopyTicks = 30 * kTicksPerSecond;
 
-std::string traineeOf(const SessionHeader& header) {
-  for (const Person& person : header.people)
-    if (person.role == "trainee") return person.name;
-  return {};
-}
-
 unit::Action makeTakenAgain(const std::string& words) {
   return {unit::Actor::kInstructor, "remark", std::string(kTakenAgain), words};
 }
@@ -30,22 +24,26 @@ struct LiveRun::Parts {
   scenario::Setup setup;
   std::unique_ptr<Recorder> recorder;
   std::string record_fault;
+  std::filesystem::path record_file;
   scenario::Mode own_mode;
 };
 
 LiveRun::Parts LiveRun::makeParts(const Situation& situation, const LiveOptions& options) {
   const scenario::Scenario& scenario = situation.loaded.scenario;
-  Parts parts{situation, {}, {}, nullptr, {}, scenario.mode};
+  Parts parts{situation, {}, {}, nullptr, {}, {}, scenario.mode};
   if (const auto fault = scenario::findModeFault(scenario, options.mode.value_or(scenario.mode)))
     throw std::invalid_argument(*fault);
   parts.header =
       makeHeader(situation, options.seed.value_or(scenario.seed), options.program_version);
   chooseMode(parts.situation, parts.header, options.mode);
-  if (!options.trainee.empty()) parts.header.people.push_back({"trainee", options.trainee});
+  parts.header.trainee_number = options.trainee_number;
+  if (!options.trainee_name.empty())
+    parts.header.people.push_back({"trainee", options.trainee_name});
   parts.setup = scenario::makeSetup(parts.situation.loaded, parts.header.seed);
   if (!options.record) return parts;
   try {
     parts.recorder = std::make_unique<Recorder>(*options.record, parts.header);
+    parts.record_file = *options.record;
   } catch (const SessionError& error) {
     parts.record_fault = error.what();
   }
@@ -54,8 +52,13 @@ LiveRun::Parts LiveRun::makeParts(const Situation& situation, const LiveOptions&
 
 std::unique_ptr<LiveRun> LiveRun::toLookAt(const Situation& situation,
                                            const SessionHeader& header) {
-  Parts parts{situation, header, scenario::makeSetup(situation.loaded, header.seed),
-              nullptr,   {},     situation.loaded.scenario.mode};
+  Parts parts{situation,
+              header,
+              scenario::makeSetup(situation.loaded, header.seed),
+              nullptr,
+              {},
+              {},
+              situation.loaded.scenario.mode};
   std::unique_ptr<LiveRun> run(new LiveRun(std::move(parts)));
   run->finished_ = run->to_look_at_ = true;
   return run;
@@ -76,6 +79,7 @@ LiveRun::LiveRun(Parts parts)
       guide_(situation_.loaded.scenario.guide),
       recorder_(std::move(parts.recorder)),
       record_fault_(std::move(parts.record_fault)),
+      record_file_(std::move(parts.record_file)),
       own_mode_(parts.own_mode),
       run_(parts.setup) {
   addWitnesses();
@@ -170,7 +174,10 @@ Situation LiveRun::originalSituation() const {
 void LiveRun::completeOptions(LiveOptions& options) const {
   if (!options.mode) options.mode = mode();
   options.seed = header_.seed;
-  if (options.trainee.empty()) options.trainee = traineeOf(header_);
+  if (options.trainee_number.empty() && options.trainee_name.empty()) {
+    options.trainee_number = header_.trainee_number;
+    options.trainee_name = traineeName(header_);
+  }
   if (options.program_version.empty()) options.program_version = header_.program_version;
 }
 

@@ -31,7 +31,9 @@ struct LiveOptions {
   std::optional<scenario::Mode> mode;           ///< the scenario's own if empty
   std::optional<std::uint64_t> seed;            ///< likewise
   std::optional<std::filesystem::path> record;  ///< a file that does not exist yet
-  std::string trainee;                          ///< name or number; may be empty
+  /// What the trainee signed on with; stays in the file when names are erased. May be empty.
+  std::string trainee_number;
+  std::string trainee_name;  ///< may be empty; can be erased
   std::string program_version;
 };
 
@@ -97,6 +99,8 @@ class LiveRun {
   /// Why this run is not recorded, or not to its end, in one line; empty while all is well or
   /// nothing was to be recorded.
   [[nodiscard]] std::optional<std::string> recordFault() const;
+  /// The file it is recorded to; empty: it is not.
+  [[nodiscard]] const std::filesystem::path& recordFile() const { return record_file_; }
 
   /// A new run of the same seed brought to that tick (0 to tick()) by doing the same again up to
   /// it; what was done at that tick itself is not done. The new run says in its record, and so on
@@ -183,6 +187,7 @@ class LiveRun {
   GuideWalk guide_;
   std::unique_ptr<Recorder> recorder_;
   std::string record_fault_;
+  std::filesystem::path record_file_;
   scenario::Mode own_mode_;  ///< of the scenario, whatever this run was made in
   Run run_;
   std::vector<TimedAction> actions_;

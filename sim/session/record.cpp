@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session/record.h"
 
+#include <fmt/format.h>
+
 #include <array>
 #include <ctime>
 #include <random>
+
+#include "session/chain.h"
 
 namespace cabwright::session {
 
@@ -21,6 +25,38 @@ std::string makeSessionId() {
     id += kDigits[bytes[i] & 0xfU];
   }
   return id;
+}
+
+std::string traineeName(const SessionHeader& header) {
+  for (const Person& person : header.people)
+    if (person.role == "trainee") return person.name;
+  return {};
+}
+
+Person traineePerson(const SessionHeader& header) {
+  const std::string name = traineeName(header);
+  return {"trainee", name.empty() ? header.trainee_number : name};
+}
+
+std::string traineeWords(std::string_view number, std::string_view name) {
+  std::string words(number);
+  if (!number.empty() && !name.empty()) words += ", ";
+  return words.append(name);
+}
+
+std::string traineeWords(const SessionHeader& header) {
+  return traineeWords(header.trainee_number, traineeName(header));
+}
+
+std::string calcScenarioHash(const std::vector<SourceText>& sources) {
+  Chain chain;
+  for (const SourceText& source : sources) {
+    if (source.role == "script") continue;
+    chain.add(std::string_view(source.role));
+    chain.add(std::string_view(source.name));
+    chain.add(std::string_view(source.text));
+  }
+  return fmt::format("{:016x}", chain.value());
 }
 
 std::string currentUtc() {

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "scenario/scenario.h"
@@ -55,9 +56,9 @@ struct SourceText {
   bool operator==(const SourceText&) const = default;
 };
 
-/// Who took part. Kept in a table of its own, outside the chain of check values, so that it can be
-/// erased on request without harm to the rest; the chain holds a mark of each (schema.h), so that
-/// another name is noticed.
+/// Who took part, by name. Kept in a table of its own, outside the chain of check values, so that
+/// it can be erased on request without harm to the rest; the chain holds a mark of each (schema.h),
+/// so that another name is noticed.
 struct Person {
   std::string role;  ///< "trainee", "instructor", "assessor"
   std::string name;
@@ -74,10 +75,25 @@ struct SessionHeader {
   std::optional<scenario::Mode> mode;
   /// The mode it is run in, chosen or not; empty in a file of format 1.
   std::optional<scenario::Mode> run_mode;
+  /// What the trainee signed on with. It names nobody by itself: which number is whose is kept
+  /// elsewhere, and it stays when the names are erased. Empty: nobody signed on with one.
+  std::string trainee_number;
   std::vector<SourceText> sources;
   std::vector<Person> people;
   bool operator==(const SessionHeader&) const = default;
 };
+
+/// The trainee's name; empty: none was given, or it was erased.
+[[nodiscard]] std::string traineeName(const SessionHeader& header);
+/// Whoever signs on as the trainee: by name, or by number where there is none. A name that is
+/// empty: nobody knows who it was.
+[[nodiscard]] Person traineePerson(const SessionHeader& header);
+/// The trainee as a sheet has them: "07, P. Example"; the number or the name alone where there is
+/// but one of them; empty without both.
+[[nodiscard]] std::string traineeWords(const SessionHeader& header);
+[[nodiscard]] std::string traineeWords(std::string_view number, std::string_view name);
+/// Of all texts but scripts, 16 hexadecimal digits: what was set, not what was done.
+[[nodiscard]] std::string calcScenarioHash(const std::vector<SourceText>& sources);
 
 /// One line of the mark sheet as a row that can be queried; the sheet itself is kept whole.
 struct VerdictRow {

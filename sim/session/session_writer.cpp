@@ -84,6 +84,9 @@ void writeAbout(Database& database, RowChain& chain, const SessionHeader& header
   };
   if (header.mode) about.emplace("mode", scenario::wordOf(*header.mode));
   if (header.run_mode) about.emplace("run_mode", scenario::wordOf(*header.run_mode));
+  if (!fits({"trainee", header.trainee_number}))
+    throw SessionError(database.name() + ": a number is longer than any");
+  if (!header.trainee_number.empty()) about.emplace("trainee_number", header.trainee_number);
   about.merge(writePeople(database, header));
   Statement put(database, "INSERT INTO about(key, value) VALUES(?1, ?2)");
   for (const auto& [key, value] : about) {

@@ -7,7 +7,6 @@
 #include <nlohmann/json.hpp>
 
 #include "scenario/library.h"
-#include "session/chain.h"
 #include "session/rule_reader.h"
 
 namespace cabwright::session {
@@ -106,20 +105,14 @@ marking::SheetHead makeHead(const Situation& situation, const SessionHeader& hea
   head.seed = header.seed;
   head.mode = scenario::wordOf(scenario.mode);
   head.time_allowed_s = scenario.time_allowed_s;
+  head.trainee = traineeWords(header);
   for (const Person& person : header.people) {
-    if (person.role == "trainee") head.trainee = person.name;
     if (person.role == "instructor") head.instructor = person.name;
     if (person.role == "assessor") head.assessor = person.name;
   }
-  Chain chain;
-  for (const SourceText& source : header.sources) {
-    if (source.role == "script") continue;  // what was done, not what was set
-    chain.add(std::string_view(source.role));
-    chain.add(std::string_view(source.name));
-    chain.add(std::string_view(source.text));
+  for (const SourceText& source : header.sources)
     if (source.role == "scenario") head.scenario = source.name;
-  }
-  head.scenario_hash = fmt::format("{:016x}", chain.value());
+  head.scenario_hash = calcScenarioHash(header.sources);
   return head;
 }
 

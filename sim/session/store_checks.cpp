@@ -87,6 +87,10 @@ void loadAbout(Database& database, LoadedHeader& loaded, About about) {
   header.seed = static_cast<std::uint64_t>(toNumber(file, "seed", about["seed"]));
   header.mode = readMode(about, file, "mode");
   header.run_mode = readMode(about, file, "run_mode");
+  if (const auto number = about.find("trainee_number"); number != about.end())
+    header.trainee_number = number->second;
+  if (!fits({"trainee", header.trainee_number}))
+    throw SessionError(file + ": holds a number longer than any");
 }
 
 // Who is named has the mark that the chain holds; who is not named any more was erased.

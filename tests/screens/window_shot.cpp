@@ -12,6 +12,7 @@
 
 #include "desktop/caution_view.h"
 #include "desktop/main_window.h"
+#include "desktop/settings_view.h"
 #include "drawing/face.h"
 #include "screen_play.h"
 
@@ -35,6 +36,11 @@ int run(int argc, char** argv) {
   if (page != "caution" && page != "choose" && page != "settings") {
     if (!window.begin(page, scenario::Mode::kGuided, QStringLiteral("07"))) return 3;
     for (int k = 6; k < argc; ++k) screens::play(window, page, argv[k]);
+  }
+  if (page == "settings") {
+    auto* settings_page = window.findChild<desktop::SettingsView*>();
+    settings_page->show(window.preferences());
+    window.findChild<QStackedWidget*>()->setCurrentWidget(settings_page);
   }
   for (int k = 0; k < 5; ++k) QApplication::processEvents();
   return window.grab().save(QString::fromLocal8Bit(argv[1])) ? 0 : 1;

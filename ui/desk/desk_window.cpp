@@ -165,9 +165,9 @@ void DeskWindow::refresh() {
   }
   QString words =
       cab::exerciseWords(desk_.exercise()) + QStringLiteral(" · ") + cab::modeText(run->mode());
-  for (const session::Person& person : run->header().people)
-    if (person.role == "trainee")
-      words += QStringLiteral(" · ") + tr("trainee %1").arg(QString::fromStdString(person.name));
+  const std::string trainee = session::traineeWords(run->header());
+  if (!trainee.empty())
+    words += QStringLiteral(" · ") + tr("trainee %1").arg(QString::fromStdString(trainee));
   if (run->intervenedAt())
     words += QStringLiteral(" · ") + tr("aided since %1").arg(cab::clockText(*run->intervenedAt()));
   if (words != run_->text()) run_->setText(words);

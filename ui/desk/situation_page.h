@@ -44,7 +44,8 @@ struct SituationWish {
   std::string exercise;
   scenario::Mode mode = scenario::Mode::kPractice;
   std::optional<std::uint64_t> seed;  ///< the exercise's own if empty
-  QString trainee;
+  QString trainee;                    ///< what they signed on with
+  QString trainee_name;               ///< may be empty
   OtherConditions conditions;
 };
 

@@ -26,6 +26,7 @@ ChooseView::ChooseView(QWidget* parent)
       teaches_(new QLabel(this)),
       caution_(new QLabel(this)),
       trainee_(new QLineEdit(this)),
+      name_(new QLineEdit(this)),
       start_(new QPushButton(tr("Begin"), this)) {
   setAccessibleName(tr("Choose an exercise"));
   auto* row = new QHBoxLayout(this);
@@ -45,6 +46,7 @@ ChooseView::ChooseView(QWidget* parent)
   left->addWidget(scroll_, 1);
   row->addLayout(left, 5);
   auto* right = new QVBoxLayout;
+  right->setSpacing(14);
   title_->setObjectName(QStringLiteral("heading"));
   for (QLabel* label : {title_, what_, teaches_, caution_}) label->setWordWrap(true);
   teaches_->setObjectName(QStringLiteral("second"));
@@ -56,17 +58,7 @@ ChooseView::ChooseView(QWidget* parent)
   right->addWidget(new QLabel(tr("How to take it"), this));
   makeWays();
   for (QAbstractButton* way : ways_->buttons()) right->addWidget(way);
-  auto* who = new QHBoxLayout;
-  auto* label = new QLabel(tr("Your &number"), this);
-  label->setBuddy(trainee_);
-  trainee_->setMaxLength(24);
-  trainee_->setPlaceholderText(tr("may be left empty"));
-  trainee_->setAccessibleName(tr("Your number"));
-  who->addWidget(label);
-  who->addWidget(trainee_, 1);
-  start_->setDefault(true);
-  who->addWidget(start_);
-  right->addLayout(who);
+  makeSignOn(right);
   right->addStretch(1);
   caution_->setText(tr(
       "A training aid, generic, modelling no particular vehicle: it gives no authority to drive. "
@@ -75,7 +67,10 @@ ChooseView::ChooseView(QWidget* parent)
   row->addLayout(right, 4);
   connect(cards_, &QButtonGroup::idToggled, this, [this] { showChosen(); });
   connect(start_, &QPushButton::clicked, this, &ChooseView::start);
-  connect(trainee_, &QLineEdit::returnPressed, this, &ChooseView::start);
+  for (QLineEdit* box : {trainee_, name_})
+    connect(box, &QLineEdit::returnPressed, this, &ChooseView::start);
+  // Whoever signs on with another number is somebody else.
+  connect(trainee_, &QLineEdit::textEdited, name_, &QLineEdit::clear);
   setTheme(theme_);
 }
 
@@ -96,6 +91,41 @@ void ChooseView::makeWays() {
     ways_->addButton(card, static_cast<int>(mode));
   }
   ways_->button(0)->setChecked(true);
+}
+
+void ChooseView::makeSignOn(QVBoxLayout* column) {
+  auto* who = new QHBoxLayout;
+  who->setSpacing(10);
+  auto* number_label = new QLabel(tr("Your &number"), this);
+  number_label->setBuddy(trainee_);
+  trainee_->setMaxLength(24);
+  trainee_->setPlaceholderText(tr("optional"));
+  trainee_->setAccessibleName(tr("Your number"));
+  auto* name_label = new QLabel(tr("Na&me"), this);
+  name_label->setBuddy(name_);
+  name_->setMaxLength(80);
+  name_->setPlaceholderText(tr("optional"));
+  name_->setAccessibleName(tr("Your name"));
+  who->addWidget(number_label);
+  who->addWidget(trainee_, 2);
+  who->addWidget(name_label);
+  who->addWidget(name_, 3);
+  start_->setDefault(true);
+  who->addWidget(start_);
+  column->addLayout(who);
+  auto* note = new QLabel(
+      tr("All records go by the number. The name stands in one place of the file and can be erased "
+         "from it; the number stays."),
+      this);
+  note->setObjectName(QStringLiteral("second"));
+  note->setWordWrap(true);
+  column->addWidget(note);
+}
+
+void ChooseView::setTrainee(const QString& number) {
+  if (number == trainee_->text()) return;
+  trainee_->setText(number);
+  name_->clear();
 }
 
 CardWords ChooseView::wordsOf(const Exercise& e) {
@@ -181,7 +211,8 @@ bool ChooseView::choose(const std::string& name, Mode mode) {
 void ChooseView::start() {
   const Exercise* e = chosen();
   if (e == nullptr || !e->fault.isEmpty()) return;
-  Q_EMIT startAsked(e->name, static_cast<Mode>(ways_->checkedId()), trainee_->text().simplified());
+  Q_EMIT startAsked(e->name, static_cast<Mode>(ways_->checkedId()), trainee_->text().simplified(),
+                    name_->text().simplified());
 }
 
 void ChooseView::setTheme(drawing::Theme theme) {

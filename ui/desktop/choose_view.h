@@ -7,6 +7,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QVBoxLayout>
 #include <QWidget>
 #include <vector>
 
@@ -23,13 +24,14 @@ class ChooseView : public QWidget {
   void setExercises(std::vector<Exercise> exercises);
   [[nodiscard]] const std::vector<Exercise>& exercises() const { return exercises_; }
   void setTheme(drawing::Theme theme);
-  void setTrainee(const QString& number) { trainee_->setText(number); }
+  /// Another number than the one there takes the name away: it was another one's.
+  void setTrainee(const QString& number);
   /// Chooses by name of the folder; false: there is none.
   bool choose(const std::string& name, scenario::Mode mode);
 
  Q_SIGNALS:
   void startAsked(const std::string& exercise, cabwright::scenario::Mode mode,
-                  const QString& trainee);
+                  const QString& number, const QString& name);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -38,6 +40,7 @@ class ChooseView : public QWidget {
 
  private:
   void makeWays();
+  void makeSignOn(QVBoxLayout* column);
   void showChosen();
   void start();
   [[nodiscard]] const Exercise* chosen() const;
@@ -50,7 +53,7 @@ class ChooseView : public QWidget {
   QButtonGroup* cards_;
   QButtonGroup* ways_;
   QLabel *title_, *what_, *teaches_, *caution_;
-  QLineEdit* trainee_;
+  QLineEdit *trainee_, *name_;
   QPushButton* start_;
 };
 

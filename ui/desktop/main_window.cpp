@@ -3,6 +3,8 @@
 
 #include <QCloseEvent>
 #include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
 #include <QStatusBar>
 #include <algorithm>
 
@@ -17,6 +19,11 @@ namespace {
 
 constexpr int kFrameMs = 16;
 
+// Beside the settings, so that each set of them has its own.
+std::filesystem::path lockFileOf(const QSettings& settings) {
+  return QFileInfo(settings.fileName()).dir().filePath(QStringLiteral("lock")).toStdString();
+}
+
 }  // namespace
 
 MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, const QString& version)
@@ -24,12 +31,14 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
       settings_(settings),
       version_(version),
       desk_door_(settings),
+      lock_keeper_(lockFileOf(settings)),
+      door_lock_(new DoorLock(lock_keeper_, this)),
       review_door_(settings),
       system_palette_(palette()),
       pages_(new QStackedWidget(this)),
       caution_(new CautionView(this)),
       choose_(new ChooseView(this)),
-      settings_view_(new SettingsView(preferences_, shortcuts_, this)) {
+      settings_view_(new SettingsView(preferences_, shortcuts_, lock_keeper_, this)) {
   setWindowTitle(QStringLiteral("Cabwright"));
   setCentralWidget(pages_);
   for (QWidget* page : std::initializer_list<QWidget*>{caution_, choose_, settings_view_})
@@ -50,7 +59,13 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
     showChoose();
   });
   connect(choose_, &ChooseView::startAsked, this,
-          qOverload<const std::string&, scenario::Mode, const QString&>(&MainWindow::begin));
+          [this](const std::string& exercise, scenario::Mode mode, const QString& number,
+                 const QString& name) {
+            if (begin(exercise, mode, number, name) && seat_->inAssessment()) closeDoors();
+          });
+  connect(door_lock_, &DoorLock::answered, this, [this] {
+    if (QWidget* page = pages_->currentWidget()) page->setFocus();
+  });
   connect(settings_view_, &SettingsView::changed, this, [this] {
     preferences_.save(settings_);
     shortcuts_.save(settings_);
@@ -93,6 +108,7 @@ void MainWindow::applyPreferences() {
           .arg(tone(drawing::Tone::kPaper), tone(drawing::Tone::kInk), tone(drawing::Tone::kWash),
                tone(drawing::Tone::kRule)));
   desk_door_.setTheme(theme);
+  door_lock_->setTheme(theme);
   review_door_.setTheme(theme);
   choose_->setTheme(theme);
   caution_->setTheme(theme);
@@ -115,24 +131,31 @@ void MainWindow::applyPreferences() {
 
 void MainWindow::say(const QString& words) { statusBar()->showMessage(words, 8000); }
 
-session::LiveOptions MainWindow::makeOptions(const std::string& exercise, scenario::Mode mode,
-                                             const QString& trainee) const {
+session::LiveOptions MainWindow::makeOptions(scenario::Mode mode,
+                                             const desk::SituationWish& wish) const {
   session::LiveOptions options;
   options.mode = mode;
-  options.trainee = trainee.toStdString();
+  options.trainee_number = wish.trainee.toStdString();
+  options.trainee_name = wish.trainee_name.toStdString();
   options.program_version = version_.toStdString();
   const std::filesystem::path folder = findSessionsFolder(preferences_);
   if (!folder.empty()) {
     const QString stamp = QDateTime::currentDateTime().toString(QStringLiteral("yyyyMMdd-HHmmss"));
     // An exercise from elsewhere comes with its path.
-    const std::string name = std::filesystem::path(exercise).filename().string();
+    const std::string name = std::filesystem::path(wish.exercise).filename().string();
     options.record = makeSessionPath(folder, name, stamp);
   }
   return options;
 }
 
-bool MainWindow::begin(const std::string& exercise, scenario::Mode mode, const QString& trainee) {
-  return begin({exercise, mode, std::nullopt, trainee, {}});
+bool MainWindow::begin(const std::string& exercise, scenario::Mode mode, const QString& number,
+                       const QString& name) {
+  desk::SituationWish wish;
+  wish.exercise = exercise;
+  wish.mode = mode;
+  wish.trainee = number;
+  wish.trainee_name = name;
+  return begin(wish);
 }
 
 bool MainWindow::begin(const desk::SituationWish& wish) {
@@ -146,7 +169,7 @@ bool MainWindow::begin(const desk::SituationWish& wish) {
     return refuse(faults->empty() ? QString()
                                   : QString::fromStdString(scenario::toText(faults->front())));
   try {
-    session::LiveOptions options = makeOptions(wish.exercise, wish.mode, wish.trainee);
+    session::LiveOptions options = makeOptions(wish.mode, wish);
     options.seed = wish.seed;
     auto run = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
     leaveRun();
@@ -227,11 +250,6 @@ void MainWindow::leaveRun() {
   shutReview(false);
   seat_.reset();
   speaker_.setFrozen(true);
-}
-
-void MainWindow::shutReview(bool shut) {
-  review_door_.setShut(shut);
-  review_action_->setEnabled(!shut);
 }
 
 void MainWindow::endRun() {

@@ -17,6 +17,7 @@
 #include "cab/shortcuts.h"
 #include "desktop/choose_view.h"
 #include "desktop/desk_door.h"
+#include "desktop/door_lock.h"
 #include "desktop/preferences.h"
 #include "desktop/review_door.h"
 #include "hearing/speaker.h"
@@ -35,7 +36,8 @@ class MainWindow : public QMainWindow {
   ~MainWindow() override;
 
   /// Begins an exercise; false: it cannot be taken (said in the status line).
-  bool begin(const std::string& exercise, scenario::Mode mode, const QString& trainee);
+  bool begin(const std::string& exercise, scenario::Mode mode, const QString& number,
+             const QString& name = {});
   /// The same, as the instructor's desk wants it.
   bool begin(const desk::SituationWish& wish);
   /// Ends the run that goes on, and shows its sheet.
@@ -46,6 +48,10 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] after::AfterView* afterView() const { return after_view_; }
   [[nodiscard]] ChooseView* chooseView() const { return choose_; }
   [[nodiscard]] DeskDoor& deskDoor() { return desk_door_; }
+  /// The session that is recorded just now, which nobody may look into; empty: none.
+  [[nodiscard]] std::filesystem::path runningFile() const;
+  [[nodiscard]] DoorLock& doorLock() { return *door_lock_; }
+  [[nodiscard]] review_room::LockKeeper& lockKeeper() { return lock_keeper_; }
   [[nodiscard]] ReviewDoor& reviewDoor() { return review_door_; }
   [[nodiscard]] QWidget* page() const { return pages_->currentWidget(); }
   [[nodiscard]] Preferences& preferences() { return preferences_; }
@@ -66,24 +72,32 @@ class MainWindow : public QMainWindow {
   void showSeat();
   /// The sectioned machine instead of the seat, or the seat again; not in assessment.
   void showMechanism(bool shown);
+  /// Desk and review, past the lock.
+  void openDesk();
+  void openReview();
+  [[nodiscard]] bool isAssessing() const;
+  /// Nobody may look in from where the trainee sits.
+  void closeDoors();
   void leaveRun();
   void takeAgain();
   void takeAgainFrom(qint64 tick);
   void goBackTo(const session::TimeMark& mark);
   void shutReview(bool shut);
   void goBackToMoment(qint64 tick);
+  void useRun(std::unique_ptr<session::LiveRun> run);
   /// Goes on with a run that was taken again; null: with the one that is there.
   void goOnWith(std::unique_ptr<session::LiveRun> run, const QString& words);
-  void useRun(std::unique_ptr<session::LiveRun> run);
   void say(const QString& words);
   void tick();
-  [[nodiscard]] session::LiveOptions makeOptions(const std::string& exercise, scenario::Mode mode,
-                                                 const QString& trainee) const;
+  [[nodiscard]] session::LiveOptions makeOptions(scenario::Mode mode,
+                                                 const desk::SituationWish& wish) const;
 
   std::filesystem::path scenarios_;
   QSettings& settings_;
   QString version_;
   DeskDoor desk_door_;
+  review_room::LockKeeper lock_keeper_;
+  DoorLock* door_lock_;
   ReviewDoor review_door_;
   Preferences preferences_;
   QPalette system_palette_;

@@ -11,7 +11,7 @@ void MainWindow::takeAgainFrom(qint64 tick) {
   if (!seat_) return;
   const scenario::Mode mode = seat_->mode();
   std::unique_ptr<session::LiveRun> run =
-      seat_->run().takenAgainFrom(tick, makeOptions(wish_.exercise, mode, wish_.trainee));
+      seat_->run().takenAgainFrom(tick, makeOptions(mode, wish_));
   if (!run) {
     say(tr("That moment cannot be taken again."));
     return;
@@ -27,7 +27,7 @@ void MainWindow::goBackTo(const session::TimeMark& mark) {
   session::GoneBack back;
   {
     GoingBack going(desk, timer_);
-    back = seat_->run().goBackTo(mark, makeOptions(wish_.exercise, seat_->mode(), wish_.trainee),
+    back = seat_->run().goBackTo(mark, makeOptions(seat_->mode(), wish_),
                                  [&](std::int64_t tick) { return going.goOn(tick, mark.tick); });
   }
   if (back.fault && !desk.wasLeftOff()) {
@@ -44,7 +44,7 @@ void MainWindow::goBackToMoment(qint64 tick) {
   {
     GoingBack going(desk, timer_);
     run = seat_->run().takenAgainFrom(
-        tick, makeOptions(wish_.exercise, seat_->mode(), wish_.trainee),
+        tick, makeOptions(seat_->mode(), wish_),
         [&](std::int64_t reached) { return going.goOn(reached, tick); });
   }
   goOnWith(std::move(run), tr("Back at %1").arg(cab::clockText(tick)));

@@ -69,10 +69,9 @@ void MainWindow::makeMenus() {
   mechanism_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::Key_I),
                           [this] { showMechanism(mechanism_action_->isChecked()); });
   mechanism_action_->setCheckable(true);
-  desk_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::Key_D),
-                     [this] { desk_door_.open(scenarios_, preferences_.trainee); });
-  review_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V),
-                       [this] { review_door_.open(); });
+  desk_action_ = add(view_menu_, QKeySequence(Qt::CTRL | Qt::Key_D), [this] { openDesk(); });
+  review_action_ =
+      add(view_menu_, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V), [this] { openReview(); });
   full_action_ = add(view_menu_, QKeySequence(Qt::Key_F11),
                      [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
   full_action_->setCheckable(true);

@@ -18,20 +18,46 @@ ReviewDoor::~ReviewDoor() { keepPlace(); }
 
 bool ReviewDoor::open(const std::filesystem::path& file) {
   if (shut_) return false;
-  if (!window_) {
-    window_ = std::make_unique<review_room::ReviewWindow>();
-    window_->setTheme(theme_);
-    window_->restoreGeometry(settings_.value(placeKey()).toByteArray());
-    window_->setGuard([this](const std::filesystem::path&) {
-      return shut_ ? tr("While an assessment goes on no session is looked into.") : QString();
-    });
-    connect(window_.get(), &review_room::ReviewWindow::closed, this, &ReviewDoor::keepPlace);
-  }
+  if (!window_) makeWindow();
   window_->show();
   window_->raise();
   window_->activateWindow();
   if (!file.empty()) window_->open(file);
   return true;
+}
+
+void ReviewDoor::makeWindow() {
+  window_ = std::make_unique<review_room::ReviewWindow>();
+  shelf_ = new review_room::ShelfPage(window_.get());
+  shelf_->setSettings(settings_);
+  shelf_->setOwnFolder(QString::fromStdString(own_folder_.string()));
+  shelf_->setRunning(QString::fromStdString(running_.string()));
+  shelf_->setTheme(theme_);
+  connect(shelf_, &review_room::ShelfPage::openAsked, this,
+          [this](const QString& file) { window_->open(file.toStdString()); });
+  window_->setShelf(shelf_);
+  window_->setTheme(theme_);
+  window_->restoreGeometry(settings_.value(placeKey()).toByteArray());
+  window_->setGuard([this](const std::filesystem::path& file) { return findRefusal(file); });
+  connect(window_.get(), &review_room::ReviewWindow::closed, this, &ReviewDoor::keepPlace);
+}
+
+QString ReviewDoor::findRefusal(const std::filesystem::path& file) const {
+  if (shut_) return tr("While an assessment goes on no session is looked into.");
+  std::error_code unknown;
+  if (!running_.empty() && std::filesystem::equivalent(file, running_, unknown))
+    return tr("This session is being recorded. It can be looked at when it has ended.");
+  return {};
+}
+
+void ReviewDoor::setOwnFolder(const std::filesystem::path& folder) {
+  own_folder_ = folder;
+  if (shelf_ != nullptr) shelf_->setOwnFolder(QString::fromStdString(folder.string()));
+}
+
+void ReviewDoor::setRunning(const std::filesystem::path& file) {
+  running_ = file;
+  if (shelf_ != nullptr) shelf_->setRunning(QString::fromStdString(file.string()));
 }
 
 void ReviewDoor::close() {
@@ -46,6 +72,7 @@ void ReviewDoor::setShut(bool shut) {
 void ReviewDoor::setTheme(drawing::Theme theme) {
   theme_ = theme;
   if (window_) window_->setTheme(theme);
+  if (shelf_ != nullptr) shelf_->setTheme(theme);
 }
 
 void ReviewDoor::keepPlace() {

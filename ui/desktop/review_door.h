@@ -9,6 +9,7 @@
 #include <memory>
 
 #include "review_room/review_window.h"
+#include "review_room/shelf_page.h"
 
 namespace cabwright::desktop {
 
@@ -23,17 +24,28 @@ class ReviewDoor : public QObject {
   void close();
   /// An assessment goes on: what is open is closed, and stays so until it is over.
   void setShut(bool shut);
+  /// Where this program records to: it stands on the shelf.
+  void setOwnFolder(const std::filesystem::path& folder);
+  /// What is recorded just now is never looked into; empty: nothing is.
+  void setRunning(const std::filesystem::path& file);
   [[nodiscard]] bool isShut() const { return shut_; }
   void setTheme(drawing::Theme theme);
   /// Null until it was opened once.
   [[nodiscard]] review_room::ReviewWindow* window() const { return window_.get(); }
 
+  /// Likewise.
+  [[nodiscard]] review_room::ShelfPage* shelf() const { return shelf_; }
+
  private:
   void keepPlace();
+  void makeWindow();
+  [[nodiscard]] QString findRefusal(const std::filesystem::path& file) const;
   QSettings& settings_;
   drawing::Theme theme_ = drawing::Theme::kDay;
   bool shut_ = false;
+  std::filesystem::path own_folder_, running_;
   std::unique_ptr<review_room::ReviewWindow> window_;
+  review_room::ShelfPage* shelf_ = nullptr;  ///< the window owns it
 };
 
 }  // namespace cabwright::desktop

@@ -42,7 +42,8 @@ class KeyBox final : public QKeySequenceEdit {
 
 }  // namespace
 
-SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts, QWidget* parent)
+SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts,
+                           review_room::LockKeeper& keeper, QWidget* parent)
     : QWidget(parent),
       preferences_(preferences),
       shortcuts_(shortcuts),
@@ -55,6 +56,7 @@ SettingsView::SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts, 
       volume_(new QSlider(Qt::Horizontal, this)),
       sessions_(new QLineEdit(this)),
       keys_(new QTableWidget(this)),
+      lock_(new review_room::LockForm(keeper, this)),
       note_(new QLabel(this)) {
   setAccessibleName(tr("Settings"));
   auto* row = new QHBoxLayout(this);
@@ -95,6 +97,11 @@ void SettingsView::makeLooks(QVBoxLayout* column) {
   language_note->setObjectName(QStringLiteral("second"));
   language_note->setWordWrap(true);
   column->addWidget(language_note);
+  column->addSpacing(10);
+  auto* who = new QLabel(tr("Who may open desk and review"), this);
+  who->setObjectName(QStringLiteral("title"));
+  column->addWidget(who);
+  column->addWidget(lock_);
   column->addStretch(1);
   auto* close = new QPushButton(tr("&Close"), this);
   close->setDefault(true);
@@ -192,6 +199,7 @@ void SettingsView::show(const Preferences& p) {
   calm_->setChecked(p.reduced_motion);
   sessions_->setText(p.sessions);
   fillKeys();
+  lock_->refresh();
   filling_ = false;
 }
 

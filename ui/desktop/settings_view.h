@@ -13,13 +13,16 @@
 
 #include "cab/shortcuts.h"
 #include "desktop/preferences.h"
+#include "review_room/lock_form.h"
 
 namespace cabwright::desktop {
 
 class SettingsView : public QWidget {
   Q_OBJECT
  public:
-  SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts, QWidget* parent = nullptr);
+  /// All must outlive it.
+  SettingsView(Preferences& preferences, cab::Shortcuts& shortcuts, review_room::LockKeeper& keeper,
+               QWidget* parent = nullptr);
   /// Fills in what is so now.
   void show(const Preferences& preferences);
   void setTheme(drawing::Theme theme);
@@ -49,6 +52,7 @@ class SettingsView : public QWidget {
   QSlider* volume_;
   QLineEdit* sessions_;
   QTableWidget* keys_;
+  review_room::LockForm* lock_;
   QLabel* note_;
   bool filling_ = false;
 };

@@ -44,7 +44,7 @@ QString makeReviewers(const Opened& opened) {
 
 QString makeHeadWords(const Opened& opened) {
   const session::SessionHeader& header = opened.store().header();
-  const QString trainee = findName(header.people, "trainee");
+  const QString trainee = toQt(session::traineeWords(header));
   QStringList parts;
   parts << (trainee.isEmpty() ? Words::tr("trainee without a name") : trainee);
   parts << cab::exerciseWords(header.scenario);

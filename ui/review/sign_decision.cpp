@@ -142,10 +142,7 @@ void SignForm::refresh() {
                                 .arg(toQt(by->name), after::sheetWords(by->role),
                                      toQt(session::fingerprintOf(key->publicKey())))
                           : tr("Nobody has signed on."));
-  bool has_trainee = false;
-  for (const session::Person& person : opened().store().header().people)
-    has_trainee = has_trainee || (person.role == "trainee" && !person.name.empty());
-  seen_->setVisible(has_trainee);
+  seen_->setVisible(!session::traineePerson(opened().store().header()).name.empty());
 }
 
 QString SignForm::tryIt() {
@@ -159,15 +156,11 @@ void SignForm::signAsTrainee() {
     const session::SigningKey key = opened().signingKey()
                                         ? *opened().signingKey()
                                         : session::SigningKey::loadOrMake(key_folder_);
-    for (const session::Person& person : opened().store().header().people) {
-      if (person.role != "trainee" || person.name.empty()) continue;
-      const auto fault = opened().addBy(
-          person, key,
-          {review::SignOff{
-              tr("I have seen this sheet, and it was gone through with me.").toStdString()}});
-      say(refusalText(opened(), fault), true);
-      return;
-    }
+    const auto fault = opened().addBy(
+        session::traineePerson(opened().store().header()), key,
+        {review::SignOff{
+            tr("I have seen this sheet, and it was gone through with me.").toStdString()}});
+    say(refusalText(opened(), fault), true);
   } catch (const session::SessionError& error) {
     say(tr("The key could not be made or read: %1").arg(toQt(error.what())), true);
   }

@@ -57,9 +57,9 @@ QString SignOnForm::tryIt() {
   const std::string name = name_->text().simplified().toStdString();
   const bool second = as_->checkedId() == 1;
   if (name.empty()) return tr("A name is needed: what is added says who added it.");
-  for (const session::Person& person : opened().store().header().people)
-    if (person.role == "trainee" && person.name == name)
-      return tr("%1 is the trainee of this session, and cannot assess it.").arg(toQt(name));
+  const session::SessionHeader& header = opened().store().header();
+  if (name == session::traineeName(header) || name == header.trainee_number)
+    return tr("%1 is the trainee of this session, and cannot assess it.").arg(toQt(name));
   const bool handed_in = hasMarkedBlind(opened().entries(), name);
   const bool seen = seen_.contains(name) || hasSeenMarks(opened().entries(), name);
   if (second && !handed_in && seen)

@@ -11,9 +11,7 @@ namespace cabwright::review_room {
 namespace {
 
 std::string findTrainee(const Opened& opened) {
-  for (const session::Person& person : opened.store().header().people)
-    if (person.role == "trainee") return person.name;
-  return {};
+  return session::traineePerson(opened.store().header()).name;
 }
 
 }  // namespace

@@ -67,6 +67,46 @@ TEST_F(ShelfTest, TellsWhatStandsOnEachFile) {
   EXPECT_EQ(find(shelf, "old.cabsession").mode, "practice");
 }
 
+TEST_F(ShelfTest, TellsWhatTheLinesOfTheSheetCameTo) {
+  session::record(shelf_ / "seven.cabsession", kBadDeeds, 915, true, "07");
+  const auto good_sheet = session::record(shelf_ / "another.cabsession", session::kGoodDeeds);
+  const Shelf shelf = open();
+  const ShelfItem &bad = find(shelf, "bad.cabsession"), &good = find(shelf, "good.cabsession"),
+                  &seven = find(shelf, "seven.cabsession");
+  ASSERT_TRUE(bad.sheet.names);
+  EXPECT_EQ(bad.sheet.names, good.sheet.names);  // the same list, not a like one
+  const auto letter = [](const ShelfItem& item, const std::string& id) {
+    for (std::size_t k = 0; k < item.sheet.names->size(); ++k)
+      if ((*item.sheet.names)[k].id == id) return item.sheet.letters[k];
+    return '?';
+  };
+  EXPECT_EQ(letter(bad, "gear"), kLineFails);
+  EXPECT_EQ(letter(good, "gear"), kLineMet);
+  EXPECT_EQ(countBrokenCriticals(bad.sheet), 1);
+  EXPECT_EQ(countBrokenCriticals(good.sheet), 0);
+  EXPECT_EQ(good.sheet.percent, good_sheet.totals.percent);
+  EXPECT_EQ(good.sheet.earned, good_sheet.totals.earned);
+  EXPECT_EQ(bad.scenario_hash, good.scenario_hash);
+  EXPECT_EQ(bad.scenario_hash.size(), 16U);
+  EXPECT_EQ(traineeKey(seven), "07");
+  EXPECT_EQ(traineeKey(bad), "P. Example");
+  addEntries(shelf_ / "bad.cabsession", kAssessor,
+             {Override{"gear", "", marking::Outcome::kMet, "seen otherwise"}}, session::sampleKey(),
+             kUtc);
+  const Shelf after = open();
+  EXPECT_EQ(letter(find(after, "bad.cabsession"), "gear"), kLineMet);
+  EXPECT_EQ(open().items, after.items);
+}
+
+TEST_F(ShelfTest, WhatIsNoSheetGivesNoLines) {
+  for (const std::string text : {"", "[]", "{\"lines\":7,\"totals\":[]}", "{\"lines\":[7]}",
+                                 "{\"totals\":{\"percent\":1e999}}"})
+    EXPECT_TRUE(readGlance(text).letters.empty()) << text;
+  const SheetGlance odd = readGlance("{\"lines\":[{\"id\":3}],\"totals\":{\"percent\":900}}");
+  EXPECT_EQ(odd.letters, std::string(1, kLineNotExercised));
+  EXPECT_EQ(odd.percent, 100);
+}
+
 TEST_F(ShelfTest, ABrokenFileIsThereWithItsReasonAndSpoilsNothing) {
   const Shelf shelf = open();
   EXPECT_EQ(find(shelf, "torn.cabsession").outcome, ShelfOutcome::kBroken);
@@ -93,6 +133,7 @@ TEST_F(ShelfTest, OpensTheSecondTimeOnlyWhatHasChanged) {
   EXPECT_LE(third.opened, 3U);
   EXPECT_EQ(find(third, "bad.cabsession").decision, "passed");
   EXPECT_EQ(find(third, "good.cabsession").trainee, "");
+  EXPECT_EQ(find(third, "good.cabsession").sheet, find(first, "good.cabsession").sheet);
 }
 
 TEST_F(ShelfTest, TheCacheIsForItsOwnerAloneAndMayBeAnything) {
@@ -103,8 +144,9 @@ TEST_F(ShelfTest, TheCacheIsForItsOwnerAloneAndMayBeAnything) {
   EXPECT_EQ(status.st_mode & 0777U, 0600U);
   const std::string good = session::slurp(cache);
   for (const std::string& bad :
-       {std::string("x"), std::string("cabwright shelf 1\n[1,2]\n{\n"), good.substr(0, 200),
-        std::string("cabwright shelf 1\n") + std::string(10'000, '[')}) {
+       {std::string("x"), std::string("cabwright shelf 2\n[1,2]\n{\n{\"names\":[[1]]}\n"),
+        good.substr(0, 200), good.substr(0, good.size() - 100),
+        std::string("cabwright shelf 2\n") + std::string(10'000, '[')}) {
     session::spill(cache, bad);
     EXPECT_EQ(open().items, first.items);
   }

@@ -35,6 +35,24 @@ TEST(Erase, TakesAllNamesOutOfTheBytesAndLeavesTheSealWhole) {
   EXPECT_EQ(erasePeople(file, sampleKey(2)), 0U);
 }
 
+TEST(Erase, TheNumberTheTraineeSignedOnWithStays) {
+  const Folder folder;
+  const auto file = folder / "a.cabsession";
+  SessionHeader header = assessmentHeader();
+  header.trainee_number = "07";
+  RecorderOptions options;
+  options.key_folder = folder / "keys";
+  Recorder recorder(file, header, options);
+  std::int64_t number = 0;
+  showSample(recorder, 0, 600, number);
+  recorder.close(sampleClosing(600));
+  EXPECT_EQ(traineeWords(Store(file).header()), "07, P. Example");
+  EXPECT_EQ(erasePeople(file, sampleKey()), 2U);
+  EXPECT_EQ(verifySession(file).standing, Standing::kWhole);
+  EXPECT_EQ(traineeWords(Store(file).header()), "07");
+  EXPECT_THAT(slurp(file), Not(HasSubstr("P. Example")));
+}
+
 TEST(Erase, ANumberThatWasErasedIsNotGivenToSomebodyElse) {
   const Folder folder;
   const auto file = folder / "a.cabsession";

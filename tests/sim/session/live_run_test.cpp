@@ -34,7 +34,8 @@ class LiveRunTest : public testing::Test {
     LiveOptions given;
     given.mode = mode;
     given.record = file();
-    given.trainee = "12";
+    given.trainee_number = "12";
+    given.trainee_name = "P. Example";
     given.program_version = "0.1.0";
     return given;
   }
@@ -78,7 +79,7 @@ TEST_F(LiveRunTest, ARecordingInAnotherModeIsRunAndMarkedAgainInThatMode) {
     const auto sheet = live.finish("finished");
     EXPECT_EQ(live.recordFault(), std::nullopt);
     EXPECT_EQ(sheet.head.mode, scenario::wordOf(mode));
-    EXPECT_EQ(sheet.head.trainee, "12");
+    EXPECT_EQ(sheet.head.trainee, "12, P. Example");
 
     const Store store(*given.record);
     EXPECT_EQ(store.header().mode, mode == Mode::kPractice ? std::nullopt : std::optional(mode));

@@ -100,11 +100,13 @@ inline const std::vector<Deed> kGoodDeeds{{120, "set cab1.pawl out"},
 
 /// Records a whole run and gives the sheet that was printed at its end.
 inline marking::MarkSheet record(const std::filesystem::path& file, const std::vector<Deed>& deeds,
-                                 std::int64_t last_tick = 915, bool closes = true) {
+                                 std::int64_t last_tick = 915, bool closes = true,
+                                 const std::string& trainee_number = {}) {
   const Situation situation = sampleSituation();
   const scenario::Setup setup = scenario::makeSetup(situation.loaded, 7);
   SessionHeader header = makeHeader(situation, 7, "0.1.0");
   header.people = {{"trainee", "P. Example"}};
+  header.trainee_number = trainee_number;
   Recorder recorder(file, header);
   MarkingWitness marking(makeTerms(situation, setup));
   Run run(setup);

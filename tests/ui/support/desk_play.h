@@ -25,7 +25,7 @@ inline std::unique_ptr<cab::Seat> sitDown(const std::string& exercise,
   if (!std::holds_alternative<session::Situation>(loaded)) throw std::runtime_error(exercise);
   session::LiveOptions options;
   options.mode = mode;
-  options.trainee = "07";
+  options.trainee_number = "07";
   return std::make_unique<cab::Seat>(
       std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options));
 }

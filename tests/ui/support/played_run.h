@@ -34,7 +34,7 @@ inline std::unique_ptr<session::LiveRun> playRun(const std::string& source,
   if (const auto* faults = std::get_if<scenario::FileFaults>(&parsed)) return say(*faults);
   session::LiveOptions options;
   options.mode = mode;
-  options.trainee = "07";
+  options.trainee_number = "07";
   auto live = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
   scenario::ScriptRunner runner(std::get<scenario::Script>(std::move(parsed)));
   std::int64_t rest = 100;  // after the script has ended, what it did may still fall
