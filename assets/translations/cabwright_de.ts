@@ -6969,6 +6969,22 @@
         <source>The whole run</source>
         <translation>Die ganze Fahrt</translation>
     </message>
+    <message>
+        <source>trainee</source>
+        <translation>Lernender</translation>
+    </message>
+    <message>
+        <source>instructor</source>
+        <translation>Ausbilder</translation>
+    </message>
+    <message>
+        <source>assessor</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>second assessor</source>
+        <translation>zweiter Prüfer</translation>
+    </message>
 </context>
 <context>
     <name>Review</name>
