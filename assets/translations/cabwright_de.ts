@@ -3,6 +3,105 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>Agreement</name>
+    <message>
+        <source>The sheet and %1</source>
+        <translation>Der Bogen und %1</translation>
+    </message>
+    <message>
+        <source>Alike</source>
+        <translation>Gleich</translation>
+    </message>
+    <message>
+        <source>%1 of %2 lines, po %3</source>
+        <translation>%1 von %2 Zeilen, po %3</translation>
+    </message>
+    <message>
+        <source>Kappa</source>
+        <translation>Kappa</translation>
+    </message>
+    <message>
+        <source>By chance</source>
+        <translation>Durch Zufall</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Ausgelassen</translation>
+    </message>
+    <message>
+        <source>%1 lines were not marked by %2</source>
+        <translation>%1 Zeilen wurden von %2 nicht bewertet</translation>
+    </message>
+    <message>
+        <source>Marked alike</source>
+        <translation>Gleich bewertet</translation>
+    </message>
+    <message>
+        <source>Marked differently</source>
+        <translation>Verschieden bewertet</translation>
+    </message>
+    <message>
+        <source>sheet: %1; %2: %3</source>
+        <translation>Bogen: %1; %2: %3</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Ratings from 1 to 5</source>
+        <translation>Einschätzungen von 1 bis 5</translation>
+    </message>
+    <message>
+        <source>first: %1; %2: %3</source>
+        <translation>zuerst: %1; %2: %3</translation>
+    </message>
+    <message>
+        <source>Weighted kappa</source>
+        <translation>Gewichtetes Kappa</translation>
+    </message>
+    <message>
+        <source>none: nothing was marked by both</source>
+        <translation>keines: nichts wurde von beiden bewertet</translation>
+    </message>
+    <message>
+        <source>none: both used one and the same mark throughout, so chance alone would have them agree</source>
+        <translation>keines: beide gaben durchweg dasselbe Urteil, so dass allein der Zufall sie übereinstimmen ließe</translation>
+    </message>
+    <message>
+        <source>%1, standard error %2, 95 % interval %3 to %4</source>
+        <translation>%1, Standardfehler %2, 95-%-Bereich %3 bis %4</translation>
+    </message>
+    <message>
+        <source>Kappa is how far two agree beyond what chance would give: 1 is always, 0 is no more than chance. Read it beside the plain agreement, never alone.</source>
+        <translation>Kappa sagt, wie weit zwei über das hinaus übereinstimmen, was der Zufall brächte: 1 heißt immer, 0 nicht mehr als Zufall. Lesen Sie es neben der einfachen Übereinstimmung, nie allein.</translation>
+    </message>
+    <message>
+        <source>Nearly all lines have the same mark here. Then kappa is low, or jumps with a single line, however well two agree: look at the lines that differ.</source>
+        <translation>Fast alle Zeilen haben hier dasselbe Urteil. Dann ist Kappa niedrig oder springt mit einer einzigen Zeile, wie gut die beiden auch übereinstimmen: Sehen Sie die Zeilen an, die sich unterscheiden.</translation>
+    </message>
+    <message>
+        <source>The same plain agreement can give another kappa when the marks are spread differently; two sessions cannot be compared by kappa alone.</source>
+        <translation>Dieselbe einfache Übereinstimmung kann ein anderes Kappa geben, wenn die Urteile anders verteilt sind; zwei Aufzeichnungen lassen sich nicht allein durch Kappa vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1 lines are few: the interval is wide and itself only rough.</source>
+        <translation>%1 Zeilen sind wenige: der Bereich ist weit und selbst nur grob.</translation>
+    </message>
+    <message>
+        <source>The ratings are compared with weights: two steps apart is worse than one. With %1 scales it is a hint and no more.</source>
+        <translation>Die Einschätzungen werden mit Gewichten verglichen: zwei Stufen auseinander ist schlimmer als eine. Bei %1 Skalen ist das ein Hinweis und nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Words such as “fair” or “good” for a kappa are custom and not a measure; they are left out here.</source>
+        <translation>Wörter wie „mäßig“ oder „gut“ für ein Kappa sind Brauch und kein Maß; sie sind hier weggelassen.</translation>
+    </message>
+    <message>
+        <source>To keep in mind</source>
+        <translation>Zu bedenken</translation>
+    </message>
+</context>
+<context>
     <name>Bell</name>
     <message>
         <source>stop</source>
@@ -4249,6 +4348,41 @@
     </message>
 </context>
 <context>
+    <name>LineWords</name>
+    <message>
+        <source>not once in this run</source>
+        <translation>nicht einmal in dieser Fahrt</translation>
+    </message>
+    <message>
+        <source>%1, at the end</source>
+        <translation>%1, am Ende</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Getan: %1</translation>
+    </message>
+    <message>
+        <source>It lasted %1 s and was put right.</source>
+        <translation>Es dauerte %1 s und wurde berichtigt.</translation>
+    </message>
+    <message>
+        <source>%1 times in all.</source>
+        <translation>%1-mal insgesamt.</translation>
+    </message>
+    <message>
+        <source>Decided by %1: %2</source>
+        <translation>Entschieden von %1: %2</translation>
+    </message>
+    <message>
+        <source>%1, decides the run</source>
+        <translation>%1, entscheidet die Fahrt</translation>
+    </message>
+</context>
+<context>
     <name>Lineside</name>
     <message>
         <source>motor car</source>
@@ -4293,6 +4427,533 @@
     <message>
         <source>up to the saloon and cab 2</source>
         <translation>Abteil, Führerstand 2</translation>
+    </message>
+</context>
+<context>
+    <name>MarkSheet</name>
+    <message>
+        <source>somebody whose name was erased</source>
+        <translation>jemand, dessen Name gelöscht wurde</translation>
+    </message>
+    <message>
+        <source>%1 UTC</source>
+        <translation>%1 UTC</translation>
+    </message>
+    <message>
+        <source>%1: void (recorded: %2): %3</source>
+        <translation>%1: ungültig (aufgezeichnet: %2): %3</translation>
+    </message>
+    <message>
+        <source>%1 counts as %2 (recorded: %3): %4</source>
+        <translation>%1 zählt als %2 (aufgezeichnet: %3): %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 of 5</source>
+        <translation>%1: %2 von 5</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>zu %1</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>bei %1</translation>
+    </message>
+    <message>
+        <source>%1 of 5, before the score was seen</source>
+        <translation>%1 von 5, bevor das Ergebnis gesehen wurde</translation>
+    </message>
+    <message>
+        <source>from now on the trainee knows the score</source>
+        <translation>von nun an kennt der Lernende das Ergebnis</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>next: %1</source>
+        <translation>nächstes: %1</translation>
+    </message>
+    <message>
+        <source>“%1”, which this program does not know</source>
+        <translation>„%1“, das dieses Programm nicht kennt</translation>
+    </message>
+    <message>
+        <source>Added after the seal</source>
+        <translation>Nach dem Siegel hinzugefügt</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>blind marks</source>
+        <translation>blinde Urteile</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>sealed %1, and whole</source>
+        <translation>versiegelt %1 und unversehrt</translation>
+    </message>
+    <message>
+        <source>not sealed: nothing proves that it was not changed</source>
+        <translation>nicht versiegelt: nichts belegt, dass nichts geändert wurde</translation>
+    </message>
+    <message>
+        <source>altered</source>
+        <translation>verändert</translation>
+    </message>
+    <message>
+        <source>Session</source>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>SHA-256 of the file</source>
+        <translation>SHA-256 der Datei</translation>
+    </message>
+    <message>
+        <source>was cut off: it has no end and no sheet of its own</source>
+        <translation>wurde abgebrochen: ohne Ende und ohne eigenen Bogen</translation>
+    </message>
+    <message>
+        <source>Station key</source>
+        <translation>Schlüssel des Platzes</translation>
+    </message>
+    <message>
+        <source>Names erased</source>
+        <translation>Gelöschte Namen</translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation>Unterschriften</translation>
+    </message>
+    <message>
+        <source>%1, %2, key %3</source>
+        <translation>%1, %2, Schlüssel %3</translation>
+    </message>
+    <message>
+        <source>not signed yet</source>
+        <translation>noch nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>something was added since the last signature</source>
+        <translation>seit der letzten Unterschrift wurde etwas hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Attempt</source>
+        <translation>Versuch</translation>
+    </message>
+    <message>
+        <source>Assessed by</source>
+        <translation>Geprüft von</translation>
+    </message>
+    <message>
+        <source>Mode</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>Check value</source>
+        <translation>Prüfwert</translation>
+    </message>
+    <message>
+        <source>Vehicle</source>
+        <translation>Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Route</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <source>Told beforehand</source>
+        <translation>Vorher gesagt</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Startwert</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>Program</source>
+        <translation>Programm</translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation>Begonnen</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>Time allowed</source>
+        <translation>Erlaubte Zeit</translation>
+    </message>
+    <message>
+        <source>Unaided part</source>
+        <translation>Teil ohne Hilfe</translation>
+    </message>
+    <message>
+        <source>The instructor stepped in; only what came before counts.</source>
+        <translation>Der Ausbilder griff ein; es zählt nur, was davor war.</translation>
+    </message>
+    <message>
+        <source>the whole run</source>
+        <translation>die ganze Fahrt</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>Pace of time</source>
+        <translation>Tempo der Zeit</translation>
+    </message>
+    <message>
+        <source>never changed</source>
+        <translation>nie geändert</translation>
+    </message>
+    <message>
+        <source>Freezes</source>
+        <translation>Anhalten der Zeit</translation>
+    </message>
+    <message>
+        <source>Taken again from a moment</source>
+        <translation>Von einem Augenblick wiederholt</translation>
+    </message>
+    <message>
+        <source>Faults put in</source>
+        <translation>Eingebaute Fehler</translation>
+    </message>
+    <message>
+        <source>Prompts</source>
+        <translation>Hinweise</translation>
+    </message>
+    <message>
+        <source>The instructor stepped in</source>
+        <translation>Der Ausbilder griff ein</translation>
+    </message>
+    <message>
+        <source>Remarks of the instructor</source>
+        <translation>Bemerkungen des Ausbilders</translation>
+    </message>
+    <message>
+        <source>Known limits of the model that were met</source>
+        <translation>Bekannte Grenzen des Modells, die erreicht wurden</translation>
+    </message>
+    <message>
+        <source>Counts as</source>
+        <translation>Zählt als</translation>
+    </message>
+    <message>
+        <source>Recorded as</source>
+        <translation>Aufgezeichnet als</translation>
+    </message>
+    <message>
+        <source>With help</source>
+        <translation>Mit Hilfe</translation>
+    </message>
+    <message>
+        <source>decides the run</source>
+        <translation>entscheidet die Fahrt</translation>
+    </message>
+    <message>
+        <source>this breach as %1</source>
+        <translation>dieser Verstoß als %1</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>%1, earned %2</source>
+        <translation>%1, erreicht %2</translation>
+    </message>
+    <message>
+        <source>%1, not counted</source>
+        <translation>%1, nicht gezählt</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Gesehen</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>inside the tolerance</source>
+        <translation>in der Toleranz</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Getan</translation>
+    </message>
+    <message>
+        <source>Way taken</source>
+        <translation>Gewählter Weg</translation>
+    </message>
+    <message>
+        <source>was prompted: earns nothing</source>
+        <translation>nach Hinweis: bringt nichts</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Wie oft</translation>
+    </message>
+    <message>
+        <source>came up %1 times, broken %2 times</source>
+        <translation>%1-mal verlangt, %2-mal nicht eingehalten</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Berichtigt</translation>
+    </message>
+    <message>
+        <source>by itself after %1 s</source>
+        <translation>von selbst nach %1 s</translation>
+    </message>
+    <message>
+        <source>in truth %1</source>
+        <translation>in Wahrheit %1</translation>
+    </message>
+    <message>
+        <source>Said of this line</source>
+        <translation>Zu dieser Zeile gesagt</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1 → void</source>
+        <translation>%1 → ungültig</translation>
+    </message>
+    <message>
+        <source>Override</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Comment</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Belege</translation>
+    </message>
+    <message>
+        <source>The rule</source>
+        <translation>Die Regel</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Next time</source>
+        <translation>Nächstes Mal</translation>
+    </message>
+    <message>
+        <source>Tolerance</source>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>Reads</source>
+        <translation>Liest</translation>
+    </message>
+    <message>
+        <source>what was shown</source>
+        <translation>was gezeigt wurde</translation>
+    </message>
+    <message>
+        <source>what was so</source>
+        <translation>was so war</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>Items looked at and judged</source>
+        <translation>Angesehene und beurteilte Dinge</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>%1. Was: %2; judged: %3</source>
+        <translation>%1. War: %2; beurteilt: %3</translation>
+    </message>
+    <message>
+        <source>; not looked at for long enough</source>
+        <translation>; nicht lange genug angesehen</translation>
+    </message>
+    <message>
+        <source>; changed</source>
+        <translation>; geändert</translation>
+    </message>
+    <message>
+        <source>Totals</source>
+        <translation>Summen</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 %</source>
+        <translation>%1 von %2, %3 %</translation>
+    </message>
+    <message>
+        <source>Pass mark</source>
+        <translation>Nötig</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 met</source>
+        <translation>%1 eingehalten</translation>
+    </message>
+    <message>
+        <source>%1 met after a prompt</source>
+        <translation>%1 nach Hinweis eingehalten</translation>
+    </message>
+    <message>
+        <source>%1 broken</source>
+        <translation>%1 nicht eingehalten</translation>
+    </message>
+    <message>
+        <source>%1 following from others</source>
+        <translation>%1 folgen aus anderen</translation>
+    </message>
+    <message>
+        <source>%1 not exercised</source>
+        <translation>%1 nicht geübt</translation>
+    </message>
+    <message>
+        <source>%1 open</source>
+        <translation>%1 offen</translation>
+    </message>
+    <message>
+        <source>%1 void</source>
+        <translation>%1 ungültig</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>Aim</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>reached: %1</source>
+        <translation>erreicht: %1</translation>
+    </message>
+    <message>
+        <source>not reached: %1</source>
+        <translation>nicht erreicht: %1</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>over the time allowed</source>
+        <translation>über der erlaubten Zeit</translation>
+    </message>
+    <message>
+        <source>The marks come to</source>
+        <translation>Die Bewertung ergibt</translation>
+    </message>
+    <message>
+        <source>Critical</source>
+        <translation>Kritisch</translation>
+    </message>
+    <message>
+        <source>Other lines</source>
+        <translation>Andere Zeilen</translation>
+    </message>
+    <message>
+        <source>one broken fails</source>
+        <translation>eine verletzte genügt zum Nichtbestehen</translation>
+    </message>
+    <message>
+        <source>no points</source>
+        <translation>ohne Punkte</translation>
+    </message>
+    <message>
+        <source>%1 of %2 points</source>
+        <translation>%1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>ungültig</translation>
+    </message>
+    <message>
+        <source>follows from line %1</source>
+        <translation>folgt aus Zeile %1</translation>
+    </message>
+    <message>
+        <source>met, prompted</source>
+        <translation>nach Hinweis eingehalten</translation>
+    </message>
+    <message>
+        <source>self-corrected after %1 s</source>
+        <translation>nach %1 s selbst berichtigt</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation>Abstand %1</translation>
+    </message>
+    <message>
+        <source>missed by %1</source>
+        <translation>verfehlt um %1</translation>
+    </message>
+    <message>
+        <source>not marked yet</source>
+        <translation>noch nicht bewertet</translation>
     </message>
 </context>
 <context>
@@ -4566,18 +5227,6 @@
         <translation>nicht im Eingriff</translation>
     </message>
     <message>
-        <source>It is drawn standing still.</source>
-        <translation>Stehend gezeichnet.</translation>
-    </message>
-    <message>
-        <source>It turns as it does.</source>
-        <translation>Es dreht wie in Wirklichkeit.</translation>
-    </message>
-    <message>
-        <source>It turns %1 times slower than it does.</source>
-        <translation>Es dreht %1-mal langsamer als in Wirklichkeit.</translation>
-    </message>
-    <message>
         <source>Drive line of engine %1</source>
         <translation>Antriebsstrang von Motor %1</translation>
     </message>
@@ -4660,6 +5309,65 @@
     <message>
         <source>sleeve</source>
         <translation>Muffe</translation>
+    </message>
+</context>
+<context>
+    <name>MomentRow</name>
+    <message>
+        <source>Vacuum</source>
+        <translation>Vakuum</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Engines</source>
+        <translation>Motoren</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>SAFETY</source>
+        <translation>SICHERH.</translation>
+    </message>
+    <message>
+        <source>AIR</source>
+        <translation>LUFT</translation>
+    </message>
+    <message>
+        <source>ENGINE 1</source>
+        <translation>MOTOR 1</translation>
+    </message>
+    <message>
+        <source>ENGINE 2</source>
+        <translation>MOTOR 2</translation>
+    </message>
+    <message>
+        <source>CHARGE</source>
+        <translation>LADUNG</translation>
+    </message>
+    <message>
+        <source>FIRE</source>
+        <translation>FEUER</translation>
+    </message>
+    <message>
+        <source>Brake</source>
+        <translation>Bremse</translation>
+    </message>
+    <message>
+        <source>Throttle</source>
+        <translation>Fahrhebel</translation>
+    </message>
+    <message>
+        <source>Reverser</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>Gear</source>
+        <translation>Gang</translation>
     </message>
 </context>
 <context>
@@ -5621,6 +6329,21 @@
     </message>
 </context>
 <context>
+    <name>ProgressPage</name>
+    <message>
+        <source>A learning curve is fitted from %1 attempts on that were driven to their end.</source>
+        <translation>Eine Lernkurve wird ab %1 Versuchen angepasst, die bis zum Ende gefahren wurden.</translation>
+    </message>
+    <message>
+        <source>It does not go quicker with practice: fitted to %1 attempts, each doubling takes %2 % of the time.</source>
+        <translation>Durch Übung geht es nicht schneller: an %1 Versuche angepasst braucht jede Verdopplung %2 % der Zeit.</translation>
+    </message>
+    <message>
+        <source>Learning curve T = %1 min × N^-%2, fitted to %3 attempts: each doubling of attempts leaves %4 % of the time. It accounts for %5 % of the spread.</source>
+        <translation>Lernkurve T = %1 min × N^-%2, angepasst an %3 Versuche: jede Verdopplung der Versuche lässt %4 % der Zeit. Sie erklärt %5 % der Streuung.</translation>
+    </message>
+</context>
+<context>
     <name>Quantity</name>
     <message>
         <source>Pressure</source>
@@ -5731,6 +6454,177 @@
     </message>
 </context>
 <context>
+    <name>Rating</name>
+    <message>
+        <source>Communication</source>
+        <translation>Verständigung</translation>
+    </message>
+    <message>
+        <source>Says what others need to know, and hears what they say</source>
+        <translation>Sagt, was andere wissen müssen, und hört, was sie sagen</translation>
+    </message>
+    <message>
+        <source>Says nothing, or what nobody can use</source>
+        <translation>Sagt nichts oder nichts Brauchbares</translation>
+    </message>
+    <message>
+        <source>Says some of it, late or not clearly</source>
+        <translation>Sagt einiges, spät oder undeutlich</translation>
+    </message>
+    <message>
+        <source>Says what is needed when asked to</source>
+        <translation>Sagt auf Fragen, was nötig ist</translation>
+    </message>
+    <message>
+        <source>Says what is needed unasked, in plain words</source>
+        <translation>Sagt ungefragt und in klaren Worten, was nötig ist</translation>
+    </message>
+    <message>
+        <source>Says it in time and makes sure it was understood</source>
+        <translation>Sagt es rechtzeitig und vergewissert sich, dass es verstanden wurde</translation>
+    </message>
+    <message>
+        <source>Planning</source>
+        <translation>Planung</translation>
+    </message>
+    <message>
+        <source>Knows what comes next, and gets ready for it</source>
+        <translation>Weiß, was als Nächstes kommt, und bereitet es vor</translation>
+    </message>
+    <message>
+        <source>Does what comes to mind</source>
+        <translation>Tut, was gerade einfällt</translation>
+    </message>
+    <message>
+        <source>Has an order, and loses it</source>
+        <translation>Hat eine Ordnung und verliert sie</translation>
+    </message>
+    <message>
+        <source>Keeps to the order that was learned</source>
+        <translation>Hält die gelernte Reihenfolge ein</translation>
+    </message>
+    <message>
+        <source>Thinks one step ahead</source>
+        <translation>Denkt einen Schritt voraus</translation>
+    </message>
+    <message>
+        <source>Thinks ahead, and has a way out ready</source>
+        <translation>Denkt voraus und hat einen Ausweg bereit</translation>
+    </message>
+    <message>
+        <source>Awareness</source>
+        <translation>Aufmerksamkeit</translation>
+    </message>
+    <message>
+        <source>Sees and hears what changes, and knows what it means</source>
+        <translation>Sieht und hört, was sich ändert, und weiß, was es bedeutet</translation>
+    </message>
+    <message>
+        <source>Does not notice what matters</source>
+        <translation>Bemerkt nicht, worauf es ankommt</translation>
+    </message>
+    <message>
+        <source>Notices late, or only when told</source>
+        <translation>Bemerkt es spät oder erst auf Hinweis</translation>
+    </message>
+    <message>
+        <source>Notices what matters</source>
+        <translation>Bemerkt, worauf es ankommt</translation>
+    </message>
+    <message>
+        <source>Notices soon, and knows why it is so</source>
+        <translation>Bemerkt es bald und weiß, warum es so ist</translation>
+    </message>
+    <message>
+        <source>Expects it, and looks before it comes</source>
+        <translation>Erwartet es und sieht hin, bevor es kommt</translation>
+    </message>
+    <message>
+        <source>Handling of the machine</source>
+        <translation>Umgang mit der Maschine</translation>
+    </message>
+    <message>
+        <source>Works with the machine and not against it</source>
+        <translation>Arbeitet mit der Maschine und nicht gegen sie</translation>
+    </message>
+    <message>
+        <source>Harms it, or would have</source>
+        <translation>Schadet ihr oder hätte es getan</translation>
+    </message>
+    <message>
+        <source>Rough, or by trial</source>
+        <translation>Grob oder durch Probieren</translation>
+    </message>
+    <message>
+        <source>As it was taught</source>
+        <translation>Wie gelehrt</translation>
+    </message>
+    <message>
+        <source>Smooth, with an ear for it</source>
+        <translation>Weich, mit Gehör dafür</translation>
+    </message>
+    <message>
+        <source>Smooth also where it does not go as usual</source>
+        <translation>Weich auch da, wo es nicht geht wie sonst</translation>
+    </message>
+    <message>
+        <source>Calm</source>
+        <translation>Ruhe</translation>
+    </message>
+    <message>
+        <source>Stays able to think when something goes wrong</source>
+        <translation>Kann weiterdenken, wenn etwas schiefgeht</translation>
+    </message>
+    <message>
+        <source>Stops working, or acts in haste</source>
+        <translation>Hört auf zu arbeiten oder handelt überstürzt</translation>
+    </message>
+    <message>
+        <source>Hurries, and leaves steps out</source>
+        <translation>Eilt und lässt Schritte aus</translation>
+    </message>
+    <message>
+        <source>Takes a while, then goes on in order</source>
+        <translation>Braucht eine Weile, macht dann der Reihe nach weiter</translation>
+    </message>
+    <message>
+        <source>Goes on in order</source>
+        <translation>Macht der Reihe nach weiter</translation>
+    </message>
+    <message>
+        <source>Goes on in order, and calms others</source>
+        <translation>Macht der Reihe nach weiter und beruhigt andere</translation>
+    </message>
+    <message>
+        <source>How did the run go?</source>
+        <translation>Wie lief die Fahrt?</translation>
+    </message>
+    <message>
+        <source>Your own view, before anybody has seen the marks</source>
+        <translation>Ihre eigene Sicht, bevor jemand die Bewertung gesehen hat</translation>
+    </message>
+    <message>
+        <source>Badly: I would not want to do it like that again</source>
+        <translation>Schlecht: so würde ich es nicht noch einmal machen</translation>
+    </message>
+    <message>
+        <source>Not well: something important went wrong</source>
+        <translation>Nicht gut: etwas Wichtiges ging schief</translation>
+    </message>
+    <message>
+        <source>In part: some of it went well, some of it did not</source>
+        <translation>Teils: manches ging gut, manches nicht</translation>
+    </message>
+    <message>
+        <source>Well: small things only</source>
+        <translation>Gut: nur Kleinigkeiten</translation>
+    </message>
+    <message>
+        <source>Very well: I would do it the same way again</source>
+        <translation>Sehr gut: ich würde es wieder genauso machen</translation>
+    </message>
+</context>
+<context>
     <name>Ready</name>
     <message>
         <source>When an engine turns</source>
@@ -5763,6 +6657,443 @@
     <message>
         <source>When third gear is selected</source>
         <translation>Wenn der dritte Gang gewählt ist</translation>
+    </message>
+</context>
+<context>
+    <name>Report</name>
+    <message>
+        <source>%1 cannot be written: %2</source>
+        <translation>%1 lässt sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>Mark sheet: %1</source>
+        <translation>Bewertungsbogen: %1</translation>
+    </message>
+    <message>
+        <source>Session %1</source>
+        <translation>Aufzeichnung %1</translation>
+    </message>
+    <message>
+        <source>A training aid only; it gives no authority to drive. See the cautions at the end.</source>
+        <translation>Nur eine Übungshilfe; sie berechtigt nicht zum Fahren. Siehe die Warnungen am Ende.</translation>
+    </message>
+    <message>
+        <source>margin %1 %2</source>
+        <translation>Abstand %1 %2</translation>
+    </message>
+    <message>
+        <source>What the gauges of cab %1 showed at the end</source>
+        <translation>Was die Uhren von Führerstand %1 am Ende zeigten</translation>
+    </message>
+    <message>
+        <source>What the gauges of cab %1 showed then</source>
+        <translation>Was die Uhren von Führerstand %1 da zeigten</translation>
+    </message>
+    <message>
+        <source>Line %1, %2: %3</source>
+        <translation>Zeile %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 points</source>
+        <translation>%1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>Why it matters</source>
+        <translation>Warum es zählt</translation>
+    </message>
+    <message>
+        <source>Next time</source>
+        <translation>Nächstes Mal</translation>
+    </message>
+    <message>
+        <source>Tolerance</source>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>Follows from it</source>
+        <translation>Folgt daraus</translation>
+    </message>
+    <message>
+        <source>line %1, %2</source>
+        <translation>Zeile %1, %2</translation>
+    </message>
+    <message>
+        <source>Decided otherwise than the program</source>
+        <translation>Anders entschieden als vom Programm</translation>
+    </message>
+    <message>
+        <source>Line %1, %2: recorded %3, counts as %4</source>
+        <translation>Zeile %1, %2: aufgezeichnet %3, zählt als %4</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>somebody whose name was erased</source>
+        <translation>jemand, dessen Name gelöscht wurde</translation>
+    </message>
+    <message>
+        <source>%1 marked %2 lines without seeing these marks and agrees on %3 %</source>
+        <translation>%1 bewertete %2 Zeilen, ohne diese Bewertung zu sehen, und stimmt zu %3 % überein</translation>
+    </message>
+    <message>
+        <source>; Cohen&apos;s kappa %1</source>
+        <translation>; Cohens Kappa %1</translation>
+    </message>
+    <message>
+        <source>Signed by %1: %2</source>
+        <translation>Unterschrieben von %1: %2</translation>
+    </message>
+    <message>
+        <source>%1, key %2</source>
+        <translation>%1, Schlüssel %2</translation>
+    </message>
+    <message>
+        <source>Assessor, date</source>
+        <translation>Prüfer, Tag</translation>
+    </message>
+    <message>
+        <source>Trainee, date</source>
+        <translation>Lernender, Tag</translation>
+    </message>
+    <message>
+        <source>Second assessor, date</source>
+        <translation>Zweiter Prüfer, Tag</translation>
+    </message>
+    <message>
+        <source>What was not kept</source>
+        <translation>Was nicht eingehalten wurde</translation>
+    </message>
+    <message>
+        <source>Added by assessors</source>
+        <translation>Von Prüfern hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Nothing.</source>
+        <translation>Nichts.</translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation>Unterschriften</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnungen</translation>
+    </message>
+    <message>
+        <source>Cabwright is a training aid. It is generic, models no particular vehicle, and gives no authority to drive. The operator&apos;s rule book, the vehicle&apos;s own manual and a licensed instructor or assessor decide.</source>
+        <translation>Cabwright ist eine Übungshilfe. Es ist allgemein, bildet kein bestimmtes Fahrzeug ab und berechtigt nicht zum Fahren. Das Regelwerk des Betreibers, das Handbuch des Fahrzeugs und ein zugelassener Ausbilder oder Prüfer entscheiden.</translation>
+    </message>
+    <message>
+        <source>Working around stabled trains, rotating shafts, compressed air, batteries and moving vehicles kills people. Isolate, scotch, protect and ask before you reach in.</source>
+        <translation>Arbeit an abgestellten Zügen, drehenden Wellen, Druckluft, Batterien und fahrenden Fahrzeugen tötet. Absperren, festlegen, sichern und fragen, bevor man hineingreift.</translation>
+    </message>
+    <message>
+        <source>A mark is one occasion. Whoever does not agree with a line can ask for a second assessor on the same record; how long a result is good for is for the operator to say.</source>
+        <translation>Eine Bewertung ist ein einzelner Fall. Wer mit einer Zeile nicht einverstanden ist, kann einen zweiten Prüfer an derselben Aufzeichnung verlangen; wie lange ein Ergebnis gilt, sagt der Betreiber.</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Sealed and whole: %1 rows, none changed, cut off or added.</source>
+        <translation>Versiegelt und unversehrt: %1 Zeilen, keine geändert, abgeschnitten oder hinzugefügt.</translation>
+    </message>
+    <message>
+        <source>Key of the station: %1</source>
+        <translation>Schlüssel des Platzes: %1</translation>
+    </message>
+    <message>
+        <source>Not sealed: nothing here proves that it was not changed.</source>
+        <translation>Nicht versiegelt: nichts hier belegt, dass nichts geändert wurde.</translation>
+    </message>
+    <message>
+        <source>Altered: this is not what was sealed.</source>
+        <translation>Verändert: dies ist nicht, was versiegelt wurde.</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Mark sheet</source>
+        <translation>Bewertungsbogen</translation>
+    </message>
+    <message>
+        <source>Decided: %1, by %2, %3</source>
+        <translation>Entschieden: %1, von %2, %3</translation>
+    </message>
+    <message>
+        <source>Next step: %1</source>
+        <translation>Nächster Schritt: %1</translation>
+    </message>
+    <message>
+        <source>No assessor has decided yet; this is what the program found.</source>
+        <translation>Noch hat kein Prüfer entschieden; dies ist, was das Programm fand.</translation>
+    </message>
+    <message>
+        <source>The record</source>
+        <translation>Der Beleg</translation>
+    </message>
+    <message>
+        <source>The session was cut off; it is marked as far as it goes.</source>
+        <translation>Die Aufzeichnung brach ab; sie ist bewertet, so weit sie reicht.</translation>
+    </message>
+    <message>
+        <source>It could be read only so far: %1</source>
+        <translation>Nur so weit lesbar: %1</translation>
+    </message>
+    <message>
+        <source>Session</source>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>File, SHA-256</source>
+        <translation>Datei, SHA-256</translation>
+    </message>
+    <message>
+        <source>Recorded by</source>
+        <translation>Aufgezeichnet mit</translation>
+    </message>
+    <message>
+        <source>version %1 of the program</source>
+        <translation>Fassung %1 des Programms</translation>
+    </message>
+    <message>
+        <source>Report by</source>
+        <translation>Bericht mit</translation>
+    </message>
+    <message>
+        <source>version %1</source>
+        <translation>Fassung %1</translation>
+    </message>
+    <message>
+        <source>Who and what</source>
+        <translation>Wer und was</translation>
+    </message>
+    <message>
+        <source>Trainee</source>
+        <translation>Lernender</translation>
+    </message>
+    <message>
+        <source>Attempt</source>
+        <translation>Versuch</translation>
+    </message>
+    <message>
+        <source>Instructor</source>
+        <translation>Ausbilder</translation>
+    </message>
+    <message>
+        <source>Assessor</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>Taken as</source>
+        <translation>Gefahren als</translation>
+    </message>
+    <message>
+        <source>Told beforehand</source>
+        <translation>Vorher gesagt</translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation>Begonnen</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>Allowed</source>
+        <translation>Erlaubt</translation>
+    </message>
+    <message>
+        <source>Exercise file</source>
+        <translation>Datei der Übung</translation>
+    </message>
+    <message>
+        <source>Vehicle, route</source>
+        <translation>Fahrzeug, Strecke</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Startwert</translation>
+    </message>
+    <message>
+        <source>Faults put in</source>
+        <translation>Eingebaute Fehler</translation>
+    </message>
+    <message>
+        <source>Stopped</source>
+        <translation>Angehalten</translation>
+    </message>
+    <message>
+        <source>Prompted</source>
+        <translation>Hinweise</translation>
+    </message>
+    <message>
+        <source>Pace of time</source>
+        <translation>Tempo der Zeit</translation>
+    </message>
+    <message>
+        <source>Stepped in</source>
+        <translation>Eingegriffen</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Taken again</source>
+        <translation>Noch einmal aufgenommen</translation>
+    </message>
+    <message>
+        <source>Limits of the model met</source>
+        <translation>Erreichte Grenzen des Modells</translation>
+    </message>
+    <message>
+        <source>The whole run</source>
+        <translation>Die ganze Fahrt</translation>
+    </message>
+    <message>
+        <source>trainee</source>
+        <translation>Lernender</translation>
+    </message>
+    <message>
+        <source>instructor</source>
+        <translation>Ausbilder</translation>
+    </message>
+    <message>
+        <source>assessor</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>second assessor</source>
+        <translation>zweiter Prüfer</translation>
+    </message>
+</context>
+<context>
+    <name>Review</name>
+    <message>
+        <source>Faults</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Line %1, %2: %3</source>
+        <translation>Zeile %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>, counted otherwise by the assessor</source>
+        <translation>, vom Prüfer anders gezählt</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Urteile</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>eingehalten</translation>
+    </message>
+    <message>
+        <source>broken within its tolerance</source>
+        <translation>verletzt, in der Toleranz</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <translation>verletzt</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>The instructor stepped in</source>
+        <translation>Der Ausbilder griff ein</translation>
+    </message>
+    <message>
+        <source>Instructor</source>
+        <translation>Ausbilder</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Augenblick</translation>
+    </message>
+    <message>
+        <source>Assessor</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>Actions</source>
+        <translation>Handlungen</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewHead</name>
+    <message>
+        <source>somebody erased</source>
+        <translation>jemand Gelöschtes</translation>
+    </message>
+    <message>
+        <source>nobody has added anything yet</source>
+        <translation>noch hat niemand etwas hinzugefügt</translation>
+    </message>
+    <message>
+        <source>added to by %1</source>
+        <translation>ergänzt von %1</translation>
+    </message>
+    <message>
+        <source>trainee without a name</source>
+        <translation>Lernender ohne Namen</translation>
+    </message>
+    <message>
+        <source>began %1 UTC</source>
+        <translation>begonnen %1 UTC</translation>
+    </message>
+    <message>
+        <source>instructor %1</source>
+        <translation>Ausbilder %1</translation>
+    </message>
+    <message>
+        <source>Sealed, and whole</source>
+        <translation>Versiegelt und unversehrt</translation>
+    </message>
+    <message>
+        <source>Not sealed, though it is an assessment</source>
+        <translation>Nicht versiegelt, obwohl eine Prüfung</translation>
+    </message>
+    <message>
+        <source>Not sealed</source>
+        <translation>Nicht versiegelt</translation>
+    </message>
+    <message>
+        <source>ALTERED: %1</source>
+        <translation>VERÄNDERT: %1</translation>
+    </message>
+    <message>
+        <source> (and %1 more)</source>
+        <translation> (und %1 weitere)</translation>
+    </message>
+    <message>
+        <source>cut off before its end</source>
+        <translation>vor dem Ende abgebrochen</translation>
+    </message>
+    <message>
+        <source>read only up to %1</source>
+        <translation>nur bis %1 gelesen</translation>
     </message>
 </context>
 <context>
@@ -17393,6 +18724,68 @@
     </message>
 </context>
 <context>
+    <name>Shelf</name>
+    <message>
+        <source>sealed</source>
+        <translation>versiegelt</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>not passed</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>cut off</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy, HH:mm</source>
+        <translation>d. MMM yyyy, HH:mm</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfMarking</name>
+    <message>
+        <source>no such line</source>
+        <translation>keine solche Zeile</translation>
+    </message>
+    <message>
+        <source>recorded as not passed, now passed</source>
+        <translation>als nicht bestanden aufgezeichnet, jetzt bestanden</translation>
+    </message>
+    <message>
+        <source>recorded as passed, now not passed</source>
+        <translation>als bestanden aufgezeichnet, jetzt nicht bestanden</translation>
+    </message>
+    <message>
+        <source>line %1: recorded %2, now %3</source>
+        <translation>Zeile %1: aufgezeichnet %2, jetzt %3</translation>
+    </message>
+    <message>
+        <source>all verdicts are the same, other words of the sheet are not</source>
+        <translation>alle Urteile sind gleich, andere Worte des Bogens nicht</translation>
+    </message>
+</context>
+<context>
     <name>Signal</name>
     <message>
         <source>%1, %2</source>
@@ -19228,6 +20621,29 @@
     </message>
 </context>
 <context>
+    <name>Signature</name>
+    <message>
+        <source>Decided, not signed yet. The signature covers all that was added before it.</source>
+        <translation>Entschieden, noch nicht unterschrieben. Die Unterschrift umfasst alles, was davor hinzugefügt wurde.</translation>
+    </message>
+    <message>
+        <source>An assessor decides first and then signs. Trainee and instructor may sign at any time.</source>
+        <translation>Ein Prüfer entscheidet erst und unterschreibt dann. Lernender und Ausbilder dürfen jederzeit unterschreiben.</translation>
+    </message>
+    <message>
+        <source>Signed by %1 on %2, key %3.</source>
+        <translation>Unterschrieben von %1 am %2, Schlüssel %3.</translation>
+    </message>
+    <message>
+        <source>%1 entries were added since; they are not covered. An assessor signs again to cover them.</source>
+        <translation>%1 Einträge kamen seitdem hinzu; sie sind nicht umfasst. Ein Prüfer unterschreibt noch einmal, um sie zu umfassen.</translation>
+    </message>
+    <message>
+        <source>Nothing can be taken away or altered. Anybody may still comment; an assessor may still override, rate and decide anew, and signs again then. Trainee and instructor may sign that they have seen it.</source>
+        <translation>Nichts kann weggenommen oder geändert werden. Jeder darf noch anmerken; ein Prüfer darf noch ändern, einschätzen und neu entscheiden und unterschreibt dann noch einmal. Lernender und Ausbilder dürfen unterschreiben, dass sie es gesehen haben.</translation>
+    </message>
+</context>
+<context>
     <name>Spot</name>
     <message>
         <source>Coupling and freewheel %1</source>
@@ -19482,6 +20898,33 @@
     </message>
 </context>
 <context>
+    <name>TakeOut</name>
+    <message>
+        <source>%1 cannot be written: %2</source>
+        <translation>%1 lässt sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made.</source>
+        <translation>Der Ordner %1 lässt sich nicht anlegen.</translation>
+    </message>
+    <message>
+        <source>Report on &amp;paper (PDF) …</source>
+        <translation>Bericht auf &amp;Papier (PDF) …</translation>
+    </message>
+    <message>
+        <source>Report as &amp;web page (HTML) …</source>
+        <translation>Bericht als &amp;Webseite (HTML) …</translation>
+    </message>
+    <message>
+        <source>&amp;Tables of actions and signals (CSV) …</source>
+        <translation>&amp;Tabellen der Handlungen und Signale (CSV) …</translation>
+    </message>
+    <message>
+        <source>Stateme&amp;nts for a record store (xAPI) …</source>
+        <translation>A&amp;ussagen für einen Lernspeicher (xAPI) …</translation>
+    </message>
+</context>
+<context>
     <name>Thing</name>
     <message>
         <source>Brake handle</source>
@@ -19594,6 +21037,45 @@
     <message>
         <source>vest</source>
         <translation>Weste</translation>
+    </message>
+</context>
+<context>
+    <name>TransportBar</name>
+    <message>
+        <source>Verdict before</source>
+        <translation>Voriges Urteil</translation>
+    </message>
+    <message>
+        <source>Action before</source>
+        <translation>Vorige Handlung</translation>
+    </message>
+    <message>
+        <source>One second back (Shift+J)</source>
+        <translation>Eine Sekunde zurück (Umschalt+J)</translation>
+    </message>
+    <message>
+        <source>One recorded moment back</source>
+        <translation>Einen aufgezeichneten Augenblick zurück</translation>
+    </message>
+    <message>
+        <source>Play and stop</source>
+        <translation>Abspielen und anhalten</translation>
+    </message>
+    <message>
+        <source>One recorded moment on</source>
+        <translation>Einen aufgezeichneten Augenblick weiter</translation>
+    </message>
+    <message>
+        <source>One second on (Shift+L)</source>
+        <translation>Eine Sekunde weiter (Umschalt+L)</translation>
+    </message>
+    <message>
+        <source>Next action</source>
+        <translation>Nächste Handlung</translation>
+    </message>
+    <message>
+        <source>Next verdict</source>
+        <translation>Nächstes Urteil</translation>
     </message>
 </context>
 <context>
@@ -19973,6 +21455,45 @@
     </message>
 </context>
 <context>
+    <name>WritingDraws</name>
+    <message>
+        <source>one of these</source>
+        <translation>eines davon</translation>
+    </message>
+    <message>
+        <source>What the seed draws</source>
+        <translation>Was der Startwert zieht</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 von %3</translation>
+    </message>
+    <message>
+        <source>Draw by the seed</source>
+        <translation>Durch den Startwert ziehen</translation>
+    </message>
+    <message>
+        <source>Called</source>
+        <translation>Genannt</translation>
+    </message>
+    <message>
+        <source>for the record; never seen by the trainee</source>
+        <translation>für die Aufzeichnung; der Lernende sieht es nie</translation>
+    </message>
+    <message>
+        <source>How many are drawn</source>
+        <translation>Wie viele gezogen werden</translation>
+    </message>
+    <message>
+        <source>From, a line each</source>
+        <translation>Aus, je eine Zeile</translation>
+    </message>
+    <message>
+        <source>A thing and what is wrong with it, as: end2.tail_lamp dead. A gauge, as: cab1.air offset 4. A fault, as: gearbox2.band3_worn; size 40 %. Or: nothing. Behind any of them: ; weight 2, and it is drawn twice as often.</source>
+        <translation>Ein Ding und was ihm fehlt, wie: end2.tail_lamp dead. Eine Uhr, wie: cab1.air offset 4. Ein Fehler, wie: gearbox2.band3_worn; size 40 %. Oder: nothing. Hinter jedem davon: ; weight 2, und er wird doppelt so oft gezogen.</translation>
+    </message>
+</context>
+<context>
     <name>WritingPages</name>
     <message>
         <source>not said</source>
@@ -20203,10 +21724,6 @@
         <translation>Geschafft ist sie, wenn</translation>
     </message>
     <message>
-        <source>a condition over what is shown and done</source>
-        <translation>eine Bedingung über Gezeigtes und Getanes</translation>
-    </message>
-    <message>
         <source>in plain words</source>
         <translation>in einfachen Worten</translation>
     </message>
@@ -20221,6 +21738,258 @@
     <message>
         <source>without these steps</source>
         <translation>ohne diese Schritte</translation>
+    </message>
+    <message>
+        <source>critical: fails the run</source>
+        <translation>kritisch: Fahrt nicht bestanden</translation>
+    </message>
+    <message>
+        <source>serious</source>
+        <translation>ernst</translation>
+    </message>
+    <message>
+        <source>technique</source>
+        <translation>Technik</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>aus %1</translation>
+    </message>
+    <message>
+        <source>Shared rules that are otherwise here</source>
+        <translation>Gemeinsame Regeln, die hier anders sind</translation>
+    </message>
+    <message>
+        <source>Change a rule here</source>
+        <translation>Eine Regel hier ändern</translation>
+    </message>
+    <message>
+        <source>Which rule</source>
+        <translation>Welche Regel</translation>
+    </message>
+    <message>
+        <source>its short name</source>
+        <translation>ihr kurzer Name</translation>
+    </message>
+    <message>
+        <source>Counts as</source>
+        <translation>Zählt als</translation>
+    </message>
+    <message>
+        <source>as in the shared file</source>
+        <translation>wie in der gemeinsamen Datei</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Tolerance</source>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>a critical one needs it; or none: and why</source>
+        <translation>eine kritische braucht sie; oder none: und warum</translation>
+    </message>
+    <message>
+        <source>B only when A was done before</source>
+        <translation>B nur, wenn A davor getan wurde</translation>
+    </message>
+    <message>
+        <source>after A comes B</source>
+        <translation>auf A folgt B</translation>
+    </message>
+    <message>
+        <source>A is never done</source>
+        <translation>A wird nie getan</translation>
+    </message>
+    <message>
+        <source>A is done once at least</source>
+        <translation>A wird mindestens einmal getan</translation>
+    </message>
+    <message>
+        <source>no B after A</source>
+        <translation>kein B nach A</translation>
+    </message>
+    <message>
+        <source>never so, while</source>
+        <translation>nie so, solange</translation>
+    </message>
+    <message>
+        <source>always so, while</source>
+        <translation>immer so, solange</translation>
+    </message>
+    <message>
+        <source>B only when it was so for some time</source>
+        <translation>B nur, wenn es eine Zeit lang so war</translation>
+    </message>
+    <message>
+        <source>after A it comes to be so in time</source>
+        <translation>nach A wird es rechtzeitig so</translation>
+    </message>
+    <message>
+        <source>after A it stays so for a time</source>
+        <translation>nach A bleibt es eine Zeit lang so</translation>
+    </message>
+    <message>
+        <source>Rules of this exercise&apos;s own</source>
+        <translation>Eigene Regeln dieser Übung</translation>
+    </message>
+    <message>
+        <source>Write a rule</source>
+        <translation>Eine Regel schreiben</translation>
+    </message>
+    <message>
+        <source>What is asked</source>
+        <translation>Was verlangt wird</translation>
+    </message>
+    <message>
+        <source>Why it is asked</source>
+        <translation>Warum es verlangt wird</translation>
+    </message>
+    <message>
+        <source>Short name</source>
+        <translation>Kurzer Name</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Looks at</source>
+        <translation>Sieht auf</translation>
+    </message>
+    <message>
+        <source>what was shown</source>
+        <translation>was gezeigt wurde</translation>
+    </message>
+    <message>
+        <source>what was true</source>
+        <translation>was so war</translation>
+    </message>
+    <message>
+        <source>A, an act</source>
+        <translation>A, eine Handlung</translation>
+    </message>
+    <message>
+        <source>as did set cab1.brake release</source>
+        <translation>wie did set cab1.brake release</translation>
+    </message>
+    <message>
+        <source>A in plain words</source>
+        <translation>A in einfachen Worten</translation>
+    </message>
+    <message>
+        <source>B, an act</source>
+        <translation>B, eine Handlung</translation>
+    </message>
+    <message>
+        <source>as did set cab1.throttle 1</source>
+        <translation>wie did set cab1.throttle 1</translation>
+    </message>
+    <message>
+        <source>B in plain words</source>
+        <translation>B in einfachen Worten</translation>
+    </message>
+    <message>
+        <source>It is so when</source>
+        <translation>Es ist so, wenn</translation>
+    </message>
+    <message>
+        <source>as cab1.train_pipe &gt;= 21 inHg</source>
+        <translation>wie cab1.train_pipe &gt;= 21 inHg</translation>
+    </message>
+    <message>
+        <source>that in plain words</source>
+        <translation>das in einfachen Worten</translation>
+    </message>
+    <message>
+        <source>while</source>
+        <translation>solange</translation>
+    </message>
+    <message>
+        <source>as true.standing</source>
+        <translation>wie true.standing</translation>
+    </message>
+    <message>
+        <source>for so long</source>
+        <translation>so lange</translation>
+    </message>
+    <message>
+        <source>Within, seconds</source>
+        <translation>Innerhalb, Sekunden</translation>
+    </message>
+    <message>
+        <source>as 0 - 120, or 5, or from 5</source>
+        <translation>wie 0 - 120 oder 5 oder from 5</translation>
+    </message>
+    <message>
+        <source>Steps of this exercise&apos;s own guide</source>
+        <translation>Eigene Schritte der Anleitung dieser Übung</translation>
+    </message>
+    <message>
+        <source>Write a step</source>
+        <translation>Einen Schritt schreiben</translation>
+    </message>
+    <message>
+        <source>What is to be done</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Why it is done</source>
+        <translation>Warum es getan wird</translation>
+    </message>
+    <message>
+        <source>anywhere</source>
+        <translation>irgendwo</translation>
+    </message>
+    <message>
+        <source>Do, as an order</source>
+        <translation>Tu es, als Anweisung</translation>
+    </message>
+    <message>
+        <source>If it does not go</source>
+        <translation>Wenn es nicht geht</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Points at, a line each</source>
+        <translation>Zeigt auf, je eine Zeile</translation>
+    </message>
+    <message>
+        <source>a condition</source>
+        <translation>eine Bedingung</translation>
+    </message>
+    <message>
+        <source>Asked only when</source>
+        <translation>Nur verlangt, wenn</translation>
+    </message>
+    <message>
+        <source>Done counts whenever it was so before</source>
+        <translation>Getan zählt, wann immer es davor so war</translation>
+    </message>
+    <message>
+        <source>After the step</source>
+        <translation>Nach dem Schritt</translation>
+    </message>
+    <message>
+        <source>or before the step</source>
+        <translation>oder vor dem Schritt</translation>
+    </message>
+    <message>
+        <source>Heading</source>
+        <translation>Überschrift</translation>
     </message>
 </context>
 <context>
@@ -20312,34 +22081,6 @@
         <translation>Ab %1, zehn Sekunden davor</translation>
     </message>
     <message>
-        <source>not once in this run</source>
-        <translation>in dieser Fahrt kein einziges Mal</translation>
-    </message>
-    <message>
-        <source>%1, at the end</source>
-        <translation>%1, am Ende</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Done: %1</source>
-        <translation>Getan: %1</translation>
-    </message>
-    <message>
-        <source>It lasted %1 s and was put right.</source>
-        <translation>Es dauerte %1 s und wurde behoben.</translation>
-    </message>
-    <message>
-        <source>%1 times in all.</source>
-        <translation>%1-mal im Ganzen.</translation>
-    </message>
-    <message>
-        <source>Decided by %1: %2</source>
-        <translation>Entschieden von %1: %2</translation>
-    </message>
-    <message>
         <source>Why it matters</source>
         <translation>Warum es wichtig ist</translation>
     </message>
@@ -20350,10 +22091,6 @@
     <message>
         <source>Line %1 follows from this: %2</source>
         <translation>Zeile %1 folgt daraus: %2</translation>
-    </message>
-    <message>
-        <source>%1, decides the run</source>
-        <translation>%1, entscheidet die Fahrt</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -21282,6 +23019,10 @@
         <source>You see</source>
         <translation>Sie sehen</translation>
     </message>
+    <message>
+        <source>this is a recording: it can only be looked at</source>
+        <translation>dies ist eine Aufzeichnung: sie lässt sich nur ansehen</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::cab::SeatView</name>
@@ -21344,6 +23085,10 @@
     <message>
         <source>Held while you press; the right button leaves a hand on it</source>
         <translation>Gehalten, solange Sie drücken; mit der rechten Taste bleibt eine Hand darauf</translation>
+    </message>
+    <message>
+        <source>The trainee&apos;s hands</source>
+        <translation>Die Hände des Lernenden</translation>
     </message>
 </context>
 <context>
@@ -21453,6 +23198,10 @@
         <source>time runs %1 times</source>
         <translation>die Zeit läuft %1-fach</translation>
     </message>
+    <message>
+        <source>recorded</source>
+        <translation>aufgezeichnet</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::cab::TurnPart</name>
@@ -21478,6 +23227,14 @@
     <message>
         <source>%1: nothing is missing</source>
         <translation>%1: nichts fehlt</translation>
+    </message>
+    <message>
+        <source>Drag it, or move it with the arrow keys.</source>
+        <translation>Ziehen Sie es oder bewegen Sie es mit den Pfeiltasten.</translation>
+    </message>
+    <message>
+        <source>The arrow keys move it.</source>
+        <translation>Die Pfeiltasten bewegen es.</translation>
     </message>
 </context>
 <context>
@@ -21639,10 +23396,6 @@
         <source>aided since %1</source>
         <translation>begleitet seit %1</translation>
     </message>
-    <message>
-        <source>Refused: %1</source>
-        <translation>Abgelehnt: %1</translation>
-    </message>
 </context>
 <context>
     <name>cabwright::desk::FaultForm</name>
@@ -21769,14 +23522,45 @@
     </message>
 </context>
 <context>
+    <name>cabwright::desk::FootLine</name>
+    <message>
+        <source>Go back there</source>
+        <translation>Dahin zurückgehen</translation>
+    </message>
+    <message>
+        <source>Leave it off</source>
+        <translation>Es lassen</translation>
+    </message>
+    <message>
+        <source>The run stays as it was. Key: Escape.</source>
+        <translation>Die Fahrt blieb, wie sie war. Taste: Escape.</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+    <message>
+        <source>Refused: %1</source>
+        <translation>Abgelehnt: %1</translation>
+    </message>
+    <message>
+        <source>Go back to %1</source>
+        <translation>Zurück zu %1</translation>
+    </message>
+    <message>
+        <source>%1 is chosen.</source>
+        <translation>%1 ist gewählt.</translation>
+    </message>
+    <message>
+        <source>%1 is chosen; %2</source>
+        <translation>%1 ist gewählt; %2</translation>
+    </message>
+</context>
+<context>
     <name>cabwright::desk::LiveStrips</name>
     <message>
         <source>Strips</source>
         <translation>Streifen</translation>
-    </message>
-    <message>
-        <source>Search: a word, a unit, true</source>
-        <translation>Suchen: ein Wort, eine Einheit, wahr</translation>
     </message>
     <message>
         <source>Search the signals</source>
@@ -21809,6 +23593,10 @@
     <message>
         <source>Twelve are on the strip: take one off first.</source>
         <translation>Zwölf sind auf dem Streifen: erst eine herunternehmen.</translation>
+    </message>
+    <message>
+        <source>Find a signal</source>
+        <translation>Ein Signal suchen</translation>
     </message>
 </context>
 <context>
@@ -21991,6 +23779,30 @@
     <message>
         <source>Stands at %1</source>
         <translation>Steht auf %1</translation>
+    </message>
+    <message>
+        <source>Somebody speaks to the trainee</source>
+        <translation>Jemand spricht zum Lernenden</translation>
+    </message>
+    <message>
+        <source>Who speaks</source>
+        <translation>Wer spricht</translation>
+    </message>
+    <message>
+        <source>Second person</source>
+        <translation>Zweite Person</translation>
+    </message>
+    <message>
+        <source>Shed, fitter or somebody else</source>
+        <translation>Halle, Schlosser oder jemand anders</translation>
+    </message>
+    <message>
+        <source>What is said</source>
+        <translation>Was gesagt wird</translation>
+    </message>
+    <message>
+        <source>Say it</source>
+        <translation>Sagen</translation>
     </message>
 </context>
 <context>
@@ -22453,6 +24265,14 @@
         <source>not yet: %1</source>
         <translation>noch nicht: %1</translation>
     </message>
+    <message>
+        <source>Nothing has been judged yet.</source>
+        <translation>Noch ist nichts beurteilt.</translation>
+    </message>
+    <message>
+        <source>Nothing is waited for.</source>
+        <translation>Auf nichts wird gewartet.</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::desk::Writing</name>
@@ -22583,10 +24403,6 @@
     <message>
         <source>Find a rule by its words</source>
         <translation>Eine Regel nach ihren Worten suchen</translation>
-    </message>
-    <message>
-        <source>Rules of this exercise&apos;s own, kept as they are: %1</source>
-        <translation>Eigene Regeln dieser Übung, unverändert behalten: %1</translation>
     </message>
 </context>
 <context>
@@ -22772,6 +24588,10 @@
         <source>Saved, and tried.</source>
         <translation>Gespeichert und versucht.</translation>
     </message>
+    <message>
+        <source>Guide</source>
+        <translation>Anleitung</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::desktop::CautionView</name>
@@ -22825,10 +24645,6 @@
     <message>
         <source>Your &amp;number</source>
         <translation>Ihre &amp;Nummer</translation>
-    </message>
-    <message>
-        <source>may be left empty</source>
-        <translation>kann leer bleiben</translation>
     </message>
     <message>
         <source>Your number</source>
@@ -22892,12 +24708,35 @@
         <source>Teaches: %1.</source>
         <translation>Lehrt: %1.</translation>
     </message>
+    <message>
+        <source>optional</source>
+        <translation>freiwillig</translation>
+    </message>
+    <message>
+        <source>Na&amp;me</source>
+        <translation>Na&amp;me</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Ihr Name</translation>
+    </message>
+    <message>
+        <source>All records go by the number. The name stands in one place of the file and can be erased from it; the number stays.</source>
+        <translation>Alle Aufzeichnungen gehen nach der Nummer. Der Name steht an einer Stelle der Datei und kann daraus gelöscht werden; die Nummer bleibt.</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::desktop::DeskDoor</name>
     <message>
         <source>Write</source>
         <translation>Schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desktop::GoingBack</name>
+    <message>
+        <source>Going back: %1 of %2</source>
+        <translation>Es geht zurück: %1 von %2</translation>
     </message>
 </context>
 <context>
@@ -23007,16 +24846,47 @@
         <translation>&amp;Mechanik: wie es innen aussieht</translation>
     </message>
     <message>
-        <source>Going back: %1 of %2</source>
-        <translation>Zurück: %1 von %2</translation>
-    </message>
-    <message>
         <source>Back at the mark: %1</source>
         <translation>Zurück an der Marke: %1</translation>
     </message>
     <message>
         <source>&amp;Instructor&apos;s desk</source>
         <translation>&amp;Pult des Ausbilders</translation>
+    </message>
+    <message>
+        <source>Back at %1</source>
+        <translation>Zurück bei %1</translation>
+    </message>
+    <message>
+        <source>Left off: the run is where it was.</source>
+        <translation>Gelassen: die Fahrt ist, wo sie war.</translation>
+    </message>
+    <message>
+        <source>The instructor&apos;s desk</source>
+        <translation>Das Ausbilderpult</translation>
+    </message>
+    <message>
+        <source>The review</source>
+        <translation>Die Durchsicht</translation>
+    </message>
+    <message>
+        <source>The instructor has stopped the clock.</source>
+        <translation>Der Ausbilder hat die Zeit angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Review of recorded sessions</source>
+        <translation>Du&amp;rchsicht von Aufzeichnungen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::desktop::ReviewDoor</name>
+    <message>
+        <source>While an assessment goes on no session is looked into.</source>
+        <translation>Während einer Prüfung wird in keine Aufzeichnung gesehen.</translation>
+    </message>
+    <message>
+        <source>This session is being recorded. It can be looked at when it has ended.</source>
+        <translation>Diese Aufzeichnung läuft noch. Sie lässt sich ansehen, wenn sie zu Ende ist.</translation>
     </message>
 </context>
 <context>
@@ -23109,6 +24979,10 @@
         <source>Tab goes from thing to thing; the arrow keys move a lever, Space or Enter presses, Escape takes the hand away. On a thing to look at: Enter looks, then G good, D defect (C, S or T: how grave), U not sure. With the mouse: the right button leaves a hand on what springs back, and takes it off again. A key below brings a hand straight to it; click one to choose another. Start, stop and letting go lie side by side, as the buttons do: their keys go by place, whatever letter your keyboard has there.</source>
         <translation>Tab geht von Ding zu Ding; die Pfeiltasten bewegen einen Hebel, Leertaste oder Enter drückt, Escape nimmt die Hand weg. An einem Ding zum Ansehen: Enter sieht hin, dann G gut, D Mangel (C, S oder T: wie schwer), U nicht sicher. Mit der Maus: die rechte Taste lässt eine Hand auf dem, was zurückfedert, und nimmt sie wieder weg. Eine Taste unten bringt eine Hand gleich dorthin; zum Ändern anklicken. Anlassen, Abstellen und Loslassen liegen nebeneinander wie die Knöpfe: ihre Tasten gehen nach dem Platz, welcher Buchstabe auf Ihrer Tastatur dort auch steht.</translation>
     </message>
+    <message>
+        <source>Who may open desk and review</source>
+        <translation>Wer Pult und Durchsicht öffnen darf</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::mechanism::MechanismView</name>
@@ -23136,6 +25010,1575 @@
         <source>The mechanism is not shown in assessment.</source>
         <translation>Die Mechanik wird in der Prüfung nicht gezeigt.</translation>
     </message>
+    <message>
+        <source>Standing still</source>
+        <translation>Steht still</translation>
+    </message>
+    <message>
+        <source>As fast as it turns</source>
+        <translation>So schnell, wie es dreht</translation>
+    </message>
+    <message>
+        <source>%1 times slower than it turns</source>
+        <translation>%1-mal langsamer, als es dreht</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::BlindForm</name>
+    <message>
+        <source>Second assessor</source>
+        <translation>Zweiter Prüfer</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>Ratings</source>
+        <translation>Einschätzungen</translation>
+    </message>
+    <message>
+        <source>Hand in</source>
+        <translation>Abgeben</translation>
+    </message>
+    <message>
+        <source>Lines to be marked</source>
+        <translation>Zu bewertende Zeilen</translation>
+    </message>
+    <message>
+        <source>Mark each line as you see it. %1 of %2 are marked; those left out are not compared. How they were marked before is shown when you have handed in.</source>
+        <translation>Bewerten Sie jede Zeile, wie Sie sie sehen. %1 von %2 sind bewertet; ausgelassene werden nicht verglichen. Wie sie vorher bewertet wurden, erscheint, wenn Sie abgegeben haben.</translation>
+    </message>
+    <message>
+        <source>Tolerance: %1</source>
+        <translation>Toleranz: %1</translation>
+    </message>
+    <message>
+        <source>No line has been marked yet.</source>
+        <translation>Noch ist keine Zeile bewertet.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::DecisionForm</name>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>The assessor&apos;s decision</source>
+        <translation>Die Entscheidung des Prüfers</translation>
+    </message>
+    <message>
+        <source>Reason of the decision</source>
+        <translation>Grund der Entscheidung</translation>
+    </message>
+    <message>
+        <source>What was good, and the next step agreed on</source>
+        <translation>Was gut war, und der vereinbarte nächste Schritt</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Nächster Schritt</translation>
+    </message>
+    <message>
+        <source>Record the decision</source>
+        <translation>Entscheidung eintragen</translation>
+    </message>
+    <message>
+        <source>Reason, if one is to stand on the sheet</source>
+        <translation>Grund, falls einer auf dem Bogen stehen soll</translation>
+    </message>
+    <message>
+        <source>Reason, needed: the sheet as it was sealed says otherwise, and comes to this only with overrides</source>
+        <translation>Grund, nötig: der versiegelte Bogen sagt anderes und kommt nur durch Änderungen darauf</translation>
+    </message>
+    <message>
+        <source>Reason, needed: it is not what the marks say</source>
+        <translation>Grund, nötig: es ist nicht, was die Bewertung sagt</translation>
+    </message>
+    <message>
+        <source>Choose passed, not yet or failed first.</source>
+        <translation>Wählen Sie erst bestanden, noch nicht oder nicht bestanden.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::LinesView</name>
+    <message>
+        <source>Lines of the mark sheet</source>
+        <translation>Zeilen des Bewertungsbogens</translation>
+    </message>
+    <message>
+        <source>The selected line</source>
+        <translation>Die gewählte Zeile</translation>
+    </message>
+    <message>
+        <source>All %1</source>
+        <translation>Alle %1</translation>
+    </message>
+    <message>
+        <source>Broken %1</source>
+        <translation>Nicht eingehalten %1</translation>
+    </message>
+    <message>
+        <source>Critical %1</source>
+        <translation>Kritisch %1</translation>
+    </message>
+    <message>
+        <source>Overridden %1</source>
+        <translation>Geändert %1</translation>
+    </message>
+    <message>
+        <source>Show lines: %1</source>
+        <translation>Zeilen zeigen: %1</translation>
+    </message>
+    <message>
+        <source>No line of the sheet is of this kind.</source>
+        <translation>Keine Zeile des Bogens ist von dieser Art.</translation>
+    </message>
+    <message>
+        <source>Nothing had fallen by this moment. Choose a line, or move the cursor.</source>
+        <translation>Bis zu diesem Augenblick war nichts gefallen. Wählen Sie eine Zeile oder bewegen Sie die Marke.</translation>
+    </message>
+    <message>
+        <source>Choose the line that is to be overridden first.</source>
+        <translation>Wählen Sie erst die Zeile, die geändert werden soll.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::LockForm</name>
+    <message>
+        <source>Passphrase as it is</source>
+        <translation>Das bisherige Kennwort</translation>
+    </message>
+    <message>
+        <source>New passphrase</source>
+        <translation>Neues Kennwort</translation>
+    </message>
+    <message>
+        <source>The new one again</source>
+        <translation>Noch einmal das neue</translation>
+    </message>
+    <message>
+        <source>Take it away</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Lock now</source>
+        <translation>Jetzt sperren</translation>
+    </message>
+    <message>
+        <source>Change it</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Set it</source>
+        <translation>Setzen</translation>
+    </message>
+    <message>
+        <source>Desk and review stand open to everybody.</source>
+        <translation>Pult und Durchsicht stehen jedem offen.</translation>
+    </message>
+    <message>
+        <source>Desk and review are open until they are locked or the program ends.</source>
+        <translation>Pult und Durchsicht sind offen, bis sie gesperrt werden oder das Programm endet.</translation>
+    </message>
+    <message>
+        <source>Desk and review are locked.</source>
+        <translation>Pult und Durchsicht sind gesperrt.</translation>
+    </message>
+    <message>
+        <source>It keeps a trainee out of the instructor&apos;s desk and the review in this program. It does not keep anybody out of the files: who can read the sessions, or delete the lock, can do so without it. Whoever forgets it has to delete the file %1.</source>
+        <translation>Es hält Lernende in diesem Programm vom Ausbilderpult und von der Durchsicht fern. Es hält niemanden von den Dateien fern: Wer die Aufzeichnungen lesen oder die Sperre löschen kann, braucht es nicht. Wer es vergisst, muss die Datei %1 löschen.</translation>
+    </message>
+    <message>
+        <source>The two new ones are not the same.</source>
+        <translation>Die beiden neuen sind nicht gleich.</translation>
+    </message>
+    <message>
+        <source>A passphrase has at least %1 letters.</source>
+        <translation>Ein Kennwort hat mindestens %1 Zeichen.</translation>
+    </message>
+    <message>
+        <source>The passphrase is another one now.</source>
+        <translation>Das Kennwort ist jetzt ein anderes.</translation>
+    </message>
+    <message>
+        <source>The passphrase is set.</source>
+        <translation>Das Kennwort ist gesetzt.</translation>
+    </message>
+    <message>
+        <source>There is no passphrase any more.</source>
+        <translation>Es gibt kein Kennwort mehr.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::LockKeeper</name>
+    <message>
+        <source>That is not the passphrase.</source>
+        <translation>Das ist nicht das Kennwort.</translation>
+    </message>
+    <message>
+        <source>Too many wrong tries.</source>
+        <translation>Zu viele falsche Versuche.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::LockPanel</name>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Jetzt nicht</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Kennwort</translation>
+    </message>
+    <message>
+        <source>passphrase</source>
+        <translation>Kennwort</translation>
+    </message>
+    <message>
+        <source>%1 is locked on this machine.</source>
+        <translation>%1 ist auf diesem Rechner gesperrt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Too many wrong tries: wait %n second(s).</source>
+        <translation>
+            <numerusform>Zu viele falsche Versuche: warten Sie %n Sekunde.</numerusform>
+            <numerusform>Zu viele falsche Versuche: warten Sie %n Sekunden.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::MarkForm</name>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::MarksModel</name>
+    <message>
+        <source>Line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>%1, recorded as %2</source>
+        <translation>%1, aufgezeichnet als %2</translation>
+    </message>
+    <message>
+        <source>critical</source>
+        <translation>kritisch</translation>
+    </message>
+    <message>
+        <source>has a comment</source>
+        <translation>hat eine Anmerkung</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::MarksPage</name>
+    <message>
+        <source>Passed</source>
+        <translation>Bestanden</translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation>Noch nicht</translation>
+    </message>
+    <message>
+        <source>Failed</source>
+        <translation>Nicht bestanden</translation>
+    </message>
+    <message>
+        <source>To override a line, sign on first.</source>
+        <translation>Um eine Zeile zu ändern, melden Sie sich erst an.</translation>
+    </message>
+    <message>
+        <source>To comment, sign on first.</source>
+        <translation>Für eine Anmerkung melden Sie sich erst an.</translation>
+    </message>
+    <message>
+        <source>To decide and sign, sign on first.</source>
+        <translation>Um zu entscheiden und zu unterschreiben, melden Sie sich erst an.</translation>
+    </message>
+    <message>
+        <source>To leave the self-rating out, sign on first: it is recorded who did.</source>
+        <translation>Um die Selbsteinschätzung auszulassen, melden Sie sich erst an: es wird festgehalten, wer es tat.</translation>
+    </message>
+    <message>
+        <source>Not passed</source>
+        <translation>Nicht bestanden</translation>
+    </message>
+    <message>
+        <source>by the marks with overrides; not decided</source>
+        <translation>nach der geänderten Bewertung; nicht entschieden</translation>
+    </message>
+    <message>
+        <source>by the marks; not decided</source>
+        <translation>nach der Bewertung; nicht entschieden</translation>
+    </message>
+    <message>
+        <source>decided by %1</source>
+        <translation>entschieden von %1</translation>
+    </message>
+    <message>
+        <source>sealed</source>
+        <translation>versiegelt</translation>
+    </message>
+    <message>
+        <source>not sealed</source>
+        <translation>nicht versiegelt</translation>
+    </message>
+    <message>
+        <source>altered</source>
+        <translation>verändert</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>unterschrieben</translation>
+    </message>
+    <message>
+        <source>Another</source>
+        <translation>Jemand anders</translation>
+    </message>
+    <message>
+        <source>Sign on</source>
+        <translation>Anmelden</translation>
+    </message>
+    <message>
+        <source>Sign on as another</source>
+        <translation>Als jemand anders anmelden</translation>
+    </message>
+    <message>
+        <source>Nobody has signed on.</source>
+        <translation>Niemand ist angemeldet.</translation>
+    </message>
+    <message>
+        <source>second assessor</source>
+        <translation>zweiter Prüfer</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Signs with the key %1</source>
+        <translation>Unterschreibt mit dem Schlüssel %1</translation>
+    </message>
+    <message>
+        <source>Mark sheet</source>
+        <translation>Bewertungsbogen</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>Ratings</source>
+        <translation>Einschätzung</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>Compare two assessors</source>
+        <translation>Zwei Prüfer vergleichen</translation>
+    </message>
+    <message>
+        <source>Head of the mark sheet</source>
+        <translation>Kopf des Bewertungsbogens</translation>
+    </message>
+    <message>
+        <source>Override</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Comment</source>
+        <translation>Anmerken</translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation>Unterschreiben</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::MomentPane</name>
+    <message>
+        <source>From where it is looked at</source>
+        <translation>Von wo es angesehen wird</translation>
+    </message>
+    <message>
+        <source>where the trainee stood</source>
+        <translation>wo der Lernende stand</translation>
+    </message>
+    <message>
+        <source>This moment at: %1</source>
+        <translation>Dieser Augenblick bei: %1</translation>
+    </message>
+    <message>
+        <source>This moment</source>
+        <translation>Dieser Augenblick</translation>
+    </message>
+    <message>
+        <source>This moment, on the way</source>
+        <translation>Dieser Augenblick, unterwegs</translation>
+    </message>
+    <message>
+        <source>This moment: %1</source>
+        <translation>Dieser Augenblick: %1</translation>
+    </message>
+    <message>
+        <source>Only recorded values: the session cannot be run again here (%1).</source>
+        <translation>Nur aufgezeichnete Werte: die Fahrt lässt sich hier nicht noch einmal rechnen (%1).</translation>
+    </message>
+    <message>
+        <source>Only recorded values: run again, it differs from the record at %1 (%2: recorded %3, now %4).</source>
+        <translation>Nur aufgezeichnete Werte: noch einmal gerechnet weicht sie bei %1 ab (%2: aufgezeichnet %3, jetzt %4).</translation>
+    </message>
+    <message>
+        <source>Only recorded values: the record cannot be read further (%1).</source>
+        <translation>Nur aufgezeichnete Werte: die Aufzeichnung lässt sich nicht weiter lesen (%1).</translation>
+    </message>
+    <message>
+        <source>Being run again: %1 of %2</source>
+        <translation>Wird noch einmal gerechnet: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Being run again</source>
+        <translation>Wird noch einmal gerechnet</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::MomentRow</name>
+    <message>
+        <source>Gauges at this moment</source>
+        <translation>Anzeigen in diesem Augenblick</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>lit</source>
+        <translation>leuchtet</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::MonthsBox</name>
+    <message>
+        <source>as in general</source>
+        <translation>wie allgemein</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>aus</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n month(s)</source>
+        <translation>
+            <numerusform>%n Monat</numerusform>
+            <numerusform>%n Monate</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::OverrideForm</name>
+    <message>
+        <source>Override</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Counts as</source>
+        <translation>Zählt als</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>ungültig</translation>
+    </message>
+    <message>
+        <source>Reason, as the trainee will read it</source>
+        <translation>Grund, wie ihn der Lernende lesen wird</translation>
+    </message>
+    <message>
+        <source>Reason of the override</source>
+        <translation>Grund der Änderung</translation>
+    </message>
+    <message>
+        <source>Record the override</source>
+        <translation>Änderung eintragen</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>Recorded as %1, now counts as %2. Both stay in the record.</source>
+        <translation>Aufgezeichnet als %1, zählt jetzt als %2. Beides bleibt in der Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>Recorded as %1. That stays in the record beside what you say.</source>
+        <translation>Aufgezeichnet als %1. Das bleibt neben dem stehen, was Sie sagen.</translation>
+    </message>
+    <message>
+        <source>The sheet has no such line.</source>
+        <translation>Der Bogen hat keine solche Zeile.</translation>
+    </message>
+    <message>
+        <source>Say what the line counts as from now on.</source>
+        <translation>Sagen Sie, als was die Zeile von nun an zählt.</translation>
+    </message>
+    <message>
+        <source>It counts as that already.</source>
+        <translation>Als das zählt sie schon.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ProgressChart</name>
+    <message>
+        <source>Attempts as a chart</source>
+        <translation>Versuche als Schaubild</translation>
+    </message>
+    <message>
+        <source>Points of 100</source>
+        <translation>Punkte von 100</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>Attempt</source>
+        <translation>Versuch</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ProgressPage</name>
+    <message>
+        <source>Version of the exercise</source>
+        <translation>Fassung der Übung</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>Date and time</source>
+        <translation>Tag und Zeit</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>Critical broken</source>
+        <translation>Kritische verletzt</translation>
+    </message>
+    <message>
+        <source>Attempts</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
+        <source>Choose a trainee and an exercise above.</source>
+        <translation>Wählen Sie oben einen Lernenden und eine Übung.</translation>
+    </message>
+    <message>
+        <source>There are no attempts of this trainee at this exercise among what is shown.</source>
+        <translation>Unter dem Gezeigten gibt es keine Versuche dieses Lernenden an dieser Übung.</translation>
+    </message>
+    <message numerus="yes">
+        <source>version %1 of %2, %n attempt(s)</source>
+        <translation>
+            <numerusform>Fassung %1 von %2, %n Versuch</numerusform>
+            <numerusform>Fassung %1 von %2, %n Versuche</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The exercise was changed in between: what was learnt at one version is not measured at another.</source>
+        <translation>Die Übung wurde dazwischen geändert: was an einer Fassung gelernt wurde, wird nicht an einer anderen gemessen.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::RaterPage</name>
+    <message>
+        <source>Nobody has marked this session a second time. A second assessor marks the lines without seeing how they were marked before; then this page says how far the two agree. It is also the way for a trainee who is not content with the marks.</source>
+        <translation>Niemand hat diese Aufzeichnung ein zweites Mal bewertet. Ein zweiter Prüfer bewertet die Zeilen, ohne zu sehen, wie sie vorher bewertet wurden; dann sagt diese Seite, wie weit beide übereinstimmen. Es ist auch der Weg für Lernende, die mit der Bewertung nicht einverstanden sind.</translation>
+    </message>
+    <message>
+        <source>Mark as second assessor</source>
+        <translation>Als zweiter Prüfer bewerten</translation>
+    </message>
+    <message>
+        <source>How far two assessors agree</source>
+        <translation>Wie weit zwei Prüfer übereinstimmen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::RatingBoard</name>
+    <message>
+        <source>Comment on %1</source>
+        <translation>Anmerkung zu %1</translation>
+    </message>
+    <message>
+        <source>Comment</source>
+        <translation>Anmerkung</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::RatingForm</name>
+    <message>
+        <source>Ratings</source>
+        <translation>Einschätzungen</translation>
+    </message>
+    <message>
+        <source>What no rule can see, in the assessor&apos;s judgement. It stands beside the marks and earns no points.</source>
+        <translation>Was keine Regel sehen kann, nach dem Urteil des Prüfers. Es steht neben der Bewertung und bringt keine Punkte.</translation>
+    </message>
+    <message>
+        <source>Record the ratings</source>
+        <translation>Einschätzungen eintragen</translation>
+    </message>
+    <message>
+        <source>%1: %2 of 5</source>
+        <translation>%1: %2 von 5</translation>
+    </message>
+    <message>
+        <source>Nothing has been rated yet.</source>
+        <translation>Noch ist nichts eingeschätzt.</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::RatingRow</name>
+    <message>
+        <source>%1: %2 of %3, %4</source>
+        <translation>%1: %2 von %3, %4</translation>
+    </message>
+    <message>
+        <source>Not rated</source>
+        <translation>Nicht eingeschätzt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::RecencyForm</name>
+    <message>
+        <source>A pass is &amp;good for</source>
+        <translation>Bestanden &amp;gilt für</translation>
+    </message>
+    <message>
+        <source>A pass is good for so many months</source>
+        <translation>Ein Bestehen gilt so viele Monate</translation>
+    </message>
+    <message>
+        <source>Of this exercise</source>
+        <translation>Für diese Übung</translation>
+    </message>
+    <message>
+        <source>Exercise with a validity of its own</source>
+        <translation>Übung mit eigener Gültigkeit</translation>
+    </message>
+    <message>
+        <source>but of</source>
+        <translation>aber für</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::RecencyPage</name>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d. MMM yyyy</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) over</source>
+        <translation>
+            <numerusform>%n Tag darüber</numerusform>
+            <numerusform>%n Tage darüber</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>today is the last day</source>
+        <translation>heute ist der letzte Tag</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) left</source>
+        <translation>
+            <numerusform>noch %n Tag</numerusform>
+            <numerusform>noch %n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Trainee</source>
+        <translation>Lernender</translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>Last passed</source>
+        <translation>Zuletzt bestanden</translation>
+    </message>
+    <message>
+        <source>Due on</source>
+        <translation>Fällig am</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Noch</translation>
+    </message>
+    <message>
+        <source>Due dates</source>
+        <translation>Fälligkeiten</translation>
+    </message>
+    <message>
+        <source>A reminder and nothing more: what was passed stays passed. Counted from the last sealed assessment that was passed, or that an assessor decided as passed, to the same day of the month, or the last one where the month is shorter. Seals are seen here, not proved.</source>
+        <translation>Eine Erinnerung und nicht mehr: Bestandenes bleibt bestanden. Gezählt von der letzten versiegelten Prüfung an, die bestanden oder von einem Prüfer als bestanden entschieden wurde, bis zum selben Tag des Monats oder, wo der Monat kürzer ist, zum letzten. Siegel werden hier gesehen, nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>No validity is set: nobody is due for anything.</source>
+        <translation>Keine Gültigkeit ist eingestellt: niemand ist mit etwas fällig.</translation>
+    </message>
+    <message>
+        <source>Nobody has passed anything with a validity yet.</source>
+        <translation>Noch hat niemand etwas mit Gültigkeit bestanden.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pass(es) with a date</source>
+        <translation>
+            <numerusform>%n Bestehen mit Frist</numerusform>
+            <numerusform>%n Bestehen mit Frist</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n over</source>
+        <translation>
+            <numerusform>%n darüber</numerusform>
+            <numerusform>%n darüber</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::RemarkForm</name>
+    <message>
+        <source>Comment</source>
+        <translation>Anmerken</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Zu</translation>
+    </message>
+    <message>
+        <source>the line</source>
+        <translation>der Zeile</translation>
+    </message>
+    <message>
+        <source>this moment</source>
+        <translation>diesem Augenblick</translation>
+    </message>
+    <message>
+        <source>the whole run</source>
+        <translation>der ganzen Fahrt</translation>
+    </message>
+    <message>
+        <source>The comment</source>
+        <translation>Die Anmerkung</translation>
+    </message>
+    <message>
+        <source>Add the comment</source>
+        <translation>Anmerkung hinzufügen</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>The moment under the cursor, %1</source>
+        <translation>Der Augenblick unter der Marke, %1</translation>
+    </message>
+    <message>
+        <source>Of no line and no moment alone</source>
+        <translation>Zu keiner Zeile und keinem Augenblick allein</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ReviewView</name>
+    <message>
+        <source>Review</source>
+        <translation>Durchsicht</translation>
+    </message>
+    <message>
+        <source>Mark sheet</source>
+        <translation>Bewertungsbogen</translation>
+    </message>
+    <message>
+        <source>Review of a session</source>
+        <translation>Durchsicht einer Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Strips</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>Both</source>
+        <translation>Beides</translation>
+    </message>
+    <message>
+        <source>Plate</source>
+        <translation>Tafel</translation>
+    </message>
+    <message>
+        <source>Most room for it: key %1</source>
+        <translation>Den meisten Platz dafür: Taste %1</translation>
+    </message>
+    <message>
+        <source>The mark sheet beside it: key %1</source>
+        <translation>Der Bewertungsbogen daneben: Taste %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ReviewWindow</name>
+    <message>
+        <source>A session is being read</source>
+        <translation>Eine Aufzeichnung wird gelesen</translation>
+    </message>
+    <message>
+        <source>Cabwright: review</source>
+        <translation>Cabwright: Durchsicht</translation>
+    </message>
+    <message>
+        <source>&amp;Session</source>
+        <translation>&amp;Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>&amp;Open a recorded session …</source>
+        <translation>Eine Aufzeichnung ö&amp;ffnen …</translation>
+    </message>
+    <message>
+        <source>The &amp;shelf of sessions</source>
+        <translation>Das &amp;Regal der Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the open session</source>
+        <translation>&amp;Zurück zur offenen Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>A&amp;nsicht</translation>
+    </message>
+    <message>
+        <source>Most room for the &amp;strips</source>
+        <translation>Den meisten Platz den &amp;Streifen</translation>
+    </message>
+    <message>
+        <source>&amp;Both alike</source>
+        <translation>&amp;Beide gleich</translation>
+    </message>
+    <message>
+        <source>Most room for the &amp;plate</source>
+        <translation>Den meisten Platz der &amp;Tafel</translation>
+    </message>
+    <message>
+        <source>Open a recorded session …</source>
+        <translation>Eine Aufzeichnung öffnen …</translation>
+    </message>
+    <message>
+        <source>Give it up</source>
+        <translation>Aufgeben</translation>
+    </message>
+    <message>
+        <source>Open a recorded session, or drop its file here.</source>
+        <translation>Öffnen Sie eine Aufzeichnung oder legen Sie ihre Datei hier ab.</translation>
+    </message>
+    <message>
+        <source>Open a recorded session</source>
+        <translation>Eine Aufzeichnung öffnen</translation>
+    </message>
+    <message>
+        <source>Recorded sessions (*.cabsession)</source>
+        <translation>Aufzeichnungen (*.cabsession)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 is written.</source>
+        <translation>%1 ist geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 was not opened: %2</source>
+        <translation>%1 wurde nicht geöffnet: %2</translation>
+    </message>
+    <message>
+        <source>Reading %1: %2</source>
+        <translation>%1 wird gelesen: %2</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
+    </message>
+    <message>
+        <source>Cabwright: review of %1</source>
+        <translation>Cabwright: Durchsicht von %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::SelfRatingForm</name>
+    <message>
+        <source>Before the marks are shown</source>
+        <translation>Bevor die Bewertung erscheint</translation>
+    </message>
+    <message>
+        <source>This was an assessment. The trainee says first how it went; until then the marks are hidden. Go through the run together as long as you like.</source>
+        <translation>Dies war eine Prüfung. Zuerst sagt der Lernende, wie es ging; bis dahin ist die Bewertung verborgen. Gehen Sie die Fahrt zusammen durch, so lange Sie mögen.</translation>
+    </message>
+    <message>
+        <source>Where were you not sure?</source>
+        <translation>Wo waren Sie nicht sicher?</translation>
+    </message>
+    <message>
+        <source>Where the trainee was not sure</source>
+        <translation>Wo der Lernende nicht sicher war</translation>
+    </message>
+    <message>
+        <source>Name or number of the trainee</source>
+        <translation>Name oder Nummer des Lernenden</translation>
+    </message>
+    <message>
+        <source>Record it and show the marks</source>
+        <translation>Eintragen und die Bewertung zeigen</translation>
+    </message>
+    <message>
+        <source>Or without it: an assessor can leave it out, which is recorded; or mark the run as second assessor, for whom the marks stay hidden.</source>
+        <translation>Oder ohne sie: ein Prüfer kann sie auslassen, was festgehalten wird; oder bewerten Sie die Fahrt als zweiter Prüfer, für den die Bewertung verborgen bleibt.</translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>Auslassen</translation>
+    </message>
+    <message>
+        <source>Mark as second assessor</source>
+        <translation>Als zweiter Prüfer bewerten</translation>
+    </message>
+    <message>
+        <source>Say first how it went, from 1 to 5.</source>
+        <translation>Sagen Sie zuerst, wie es ging, von 1 bis 5.</translation>
+    </message>
+    <message>
+        <source>A name or a number is needed: what is added says who added it.</source>
+        <translation>Ein Name oder eine Nummer ist nötig: was hinzugefügt wird, sagt, von wem.</translation>
+    </message>
+    <message>
+        <source>The key could not be made or read: %1</source>
+        <translation>Der Schlüssel ließ sich nicht machen oder lesen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ShelfFilterBar</name>
+    <message>
+        <source>From day</source>
+        <translation>Vom Tag</translation>
+    </message>
+    <message>
+        <source>from day</source>
+        <translation>vom Tag</translation>
+    </message>
+    <message>
+        <source>To day</source>
+        <translation>Bis Tag</translation>
+    </message>
+    <message>
+        <source>to day</source>
+        <translation>bis Tag</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>Alle zeigen</translation>
+    </message>
+    <message>
+        <source>Trainee</source>
+        <translation>Lernender</translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>Mode</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Suche</translation>
+    </message>
+    <message>
+        <source>search in all columns</source>
+        <translation>in allen Spalten suchen</translation>
+    </message>
+    <message>
+        <source>A day, as 2031-03-15</source>
+        <translation>Ein Tag, wie 2031-03-15</translation>
+    </message>
+    <message>
+        <source>This is no day. Write it as 2031-03-15.</source>
+        <translation>Das ist kein Tag. Schreiben Sie ihn wie 2031-03-15.</translation>
+    </message>
+    <message>
+        <source>all trainees</source>
+        <translation>alle Lernenden</translation>
+    </message>
+    <message>
+        <source>all exercises</source>
+        <translation>alle Übungen</translation>
+    </message>
+    <message>
+        <source>all modes</source>
+        <translation>alle Arten</translation>
+    </message>
+    <message>
+        <source>all outcomes</source>
+        <translation>alle Ergebnisse</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ShelfFolders</name>
+    <message>
+        <source>Take off the shelf</source>
+        <translation>Vom Regal nehmen</translation>
+    </message>
+    <message>
+        <source>Folders on the shelf</source>
+        <translation>Ordner im Regal</translation>
+    </message>
+    <message>
+        <source>Sessions are looked for in them and in the folders within. Taking a folder off deletes nothing.</source>
+        <translation>In ihnen und in den Ordnern darin wird nach Aufzeichnungen gesucht. Einen Ordner wegnehmen löscht nichts.</translation>
+    </message>
+    <message>
+        <source>Folders</source>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation>Noch ein Ordner</translation>
+    </message>
+    <message>
+        <source>path of another folder</source>
+        <translation>Pfad eines weiteren Ordners</translation>
+    </message>
+    <message>
+        <source>Put on the shelf</source>
+        <translation>Ins Regal stellen</translation>
+    </message>
+    <message>
+        <source>Look for it</source>
+        <translation>Danach suchen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>%1 (the program&apos;s own)</source>
+        <translation>%1 (der des Programms)</translation>
+    </message>
+    <message>
+        <source>Write the path of a folder first.</source>
+        <translation>Schreiben Sie erst den Pfad eines Ordners.</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>Es gibt keinen Ordner %1.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be read.</source>
+        <translation>Der Ordner %1 lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>It is on the shelf already.</source>
+        <translation>Er steht schon im Regal.</translation>
+    </message>
+    <message>
+        <source>A folder with sessions</source>
+        <translation>Ein Ordner mit Aufzeichnungen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ShelfMarking</name>
+    <message>
+        <source>Marked again</source>
+        <translation>Neu bewertet</translation>
+    </message>
+    <message>
+        <source>What differs</source>
+        <translation>Was anders ist</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Marked again: %n session(s)</source>
+        <translation>
+            <numerusform>Neu bewertet: %n Aufzeichnung</numerusform>
+            <numerusform>Neu bewertet: %n Aufzeichnungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Given up after %1 of %2</source>
+        <translation>Aufgegeben nach %1 von %2</translation>
+    </message>
+    <message>
+        <source>Marking again: %1 of %2</source>
+        <translation>Neu bewertet werden: %1 von %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n as recorded</source>
+        <translation>
+            <numerusform>%n wie aufgezeichnet</numerusform>
+            <numerusform>%n wie aufgezeichnet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n differ(s)</source>
+        <translation>
+            <numerusform>%n ist anders</numerusform>
+            <numerusform>%n sind anders</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cut off, with nothing to compare</source>
+        <translation>
+            <numerusform>%n abgebrochen, ohne Vergleich</numerusform>
+            <numerusform>%n abgebrochen, ohne Vergleich</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cannot be marked</source>
+        <translation>
+            <numerusform>%n lässt sich nicht bewerten</numerusform>
+            <numerusform>%n lassen sich nicht bewerten</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ShelfModel</name>
+    <message>
+        <source>being recorded</source>
+        <translation>wird aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>Trainee</source>
+        <translation>Lernender</translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>Date and time</source>
+        <translation>Tag und Zeit</translation>
+    </message>
+    <message>
+        <source>Mode</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation>Siegel</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ShelfPage</name>
+    <message>
+        <source>Shelf</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <source>Folders</source>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Neu nachsehen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>Shelf of sessions</source>
+        <translation>Regal der Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Pages of the shelf</source>
+        <translation>Seiten des Regals</translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation>Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>Weak lines</source>
+        <translation>Schwache Zeilen</translation>
+    </message>
+    <message>
+        <source>Due dates</source>
+        <translation>Fälligkeiten</translation>
+    </message>
+    <message>
+        <source>stopped; look again to see the sessions</source>
+        <translation>angehalten; sehen Sie neu nach, um die Aufzeichnungen zu sehen</translation>
+    </message>
+    <message>
+        <source>looking into the folders</source>
+        <translation>sieht in die Ordner</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s)</source>
+        <translation>
+            <numerusform>%n Aufzeichnung</numerusform>
+            <numerusform>%n Aufzeichnungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n session(s)</source>
+        <translation>
+            <numerusform>%1 von %n Aufzeichnung</numerusform>
+            <numerusform>%1 von %n Aufzeichnungen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ShelfSessions</name>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Copy path</source>
+        <translation>Pfad kopieren</translation>
+    </message>
+    <message>
+        <source>Mark again</source>
+        <translation>Neu bewerten</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>Enter, or a double click</source>
+        <translation>Eingabetaste oder Doppelklick</translation>
+    </message>
+    <message>
+        <source>Ctrl+C</source>
+        <translation>Strg+C</translation>
+    </message>
+    <message>
+        <source>By its own rules, with this program; nothing is changed</source>
+        <translation>Nach ihren eigenen Regeln, mit diesem Programm; nichts wird geändert</translation>
+    </message>
+    <message>
+        <source>This session is being recorded. It can be looked at when it has ended.</source>
+        <translation>Diese Aufzeichnung läuft noch. Sie lässt sich ansehen, wenn sie zu Ende ist.</translation>
+    </message>
+    <message>
+        <source>It cannot be read: %1</source>
+        <translation>Sie lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>Copied: %1</source>
+        <translation>Kopiert: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n path(s) copied</source>
+        <translation>
+            <numerusform>%n Pfad kopiert</numerusform>
+            <numerusform>%n Pfade kopiert</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There are no sessions in these folders.</source>
+        <translation>In diesen Ordnern sind keine Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>No session fits. Show all to see the others.</source>
+        <translation>Keine Aufzeichnung passt. Mit „Alle zeigen“ sehen Sie die anderen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s) chosen</source>
+        <translation>
+            <numerusform>%n Aufzeichnung gewählt</numerusform>
+            <numerusform>%n Aufzeichnungen gewählt</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::ShelfTable</name>
+    <message>
+        <source>Sessions</source>
+        <translation>Aufzeichnungen</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::SignForm</name>
+    <message>
+        <source>Signature</source>
+        <translation>Unterschrift</translation>
+    </message>
+    <message>
+        <source>Statement that is signed</source>
+        <translation>Erklärung, die unterschrieben wird</translation>
+    </message>
+    <message>
+        <source>I have looked at this session and stand behind what is said here.</source>
+        <translation>Ich habe diese Aufzeichnung angesehen und stehe zu dem, was hier gesagt ist.</translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation>Unterschreiben</translation>
+    </message>
+    <message>
+        <source>The trainee has seen it</source>
+        <translation>Der Lernende hat es gesehen</translation>
+    </message>
+    <message>
+        <source>Signs as %1, %2, with the key %3.</source>
+        <translation>Unterschreibt als %1, %2, mit dem Schlüssel %3.</translation>
+    </message>
+    <message>
+        <source>Nobody has signed on.</source>
+        <translation>Niemand ist angemeldet.</translation>
+    </message>
+    <message>
+        <source>Say what is signed.</source>
+        <translation>Sagen Sie, was unterschrieben wird.</translation>
+    </message>
+    <message>
+        <source>I have seen this sheet, and it was gone through with me.</source>
+        <translation>Ich habe diesen Bogen gesehen, und er wurde mit mir durchgegangen.</translation>
+    </message>
+    <message>
+        <source>The key could not be made or read: %1</source>
+        <translation>Der Schlüssel ließ sich nicht machen oder lesen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::SignOnForm</name>
+    <message>
+        <source>Sign on</source>
+        <translation>Anmelden</translation>
+    </message>
+    <message>
+        <source>Name, as it stands on the sheet</source>
+        <translation>Name, wie er auf dem Bogen steht</translation>
+    </message>
+    <message>
+        <source>Name of the assessor</source>
+        <translation>Name des Prüfers</translation>
+    </message>
+    <message>
+        <source>As</source>
+        <translation>Als</translation>
+    </message>
+    <message>
+        <source>assessor</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>second assessor</source>
+        <translation>zweiter Prüfer</translation>
+    </message>
+    <message>
+        <source>A second assessor marks the lines first, without seeing how they were marked before.</source>
+        <translation>Ein zweiter Prüfer bewertet die Zeilen zuerst, ohne zu sehen, wie sie vorher bewertet wurden.</translation>
+    </message>
+    <message>
+        <source>What you add is signed with a key of your own. It is made the first time and lies in your data folder, for this account alone.</source>
+        <translation>Was Sie hinzufügen, wird mit einem eigenen Schlüssel unterschrieben. Er wird beim ersten Mal gemacht und liegt in Ihrem Datenordner, nur für dieses Konto.</translation>
+    </message>
+    <message>
+        <source>A name is needed: what is added says who added it.</source>
+        <translation>Ein Name ist nötig: was hinzugefügt wird, sagt, von wem.</translation>
+    </message>
+    <message>
+        <source>%1 is the trainee of this session, and cannot assess it.</source>
+        <translation>%1 ist der Lernende dieser Aufzeichnung und kann sie nicht prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 has seen these marks already, and cannot mark them blind.</source>
+        <translation>%1 hat diese Bewertung schon gesehen und kann nicht blind bewerten.</translation>
+    </message>
+    <message>
+        <source>The key could not be made or read: %1</source>
+        <translation>Der Schlüssel ließ sich nicht machen oder lesen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::TransportBar</name>
+    <message>
+        <source>%1: key %2</source>
+        <translation>%1: Taste %2</translation>
+    </message>
+    <message>
+        <source>How fast it plays</source>
+        <translation>Wie schnell abgespielt wird</translation>
+    </message>
+    <message>
+        <source>How fast it plays: keys up and down</source>
+        <translation>Wie schnell abgespielt wird: Tasten auf und ab</translation>
+    </message>
+    <message>
+        <source>What is at this moment</source>
+        <translation>Was in diesem Augenblick ist</translation>
+    </message>
+    <message>
+        <source>Moment of the session</source>
+        <translation>Augenblick der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>cabwright::review_room::WeakPage</name>
+    <message>
+        <source>Line</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Share broken</source>
+        <translation>Anteil verletzt</translation>
+    </message>
+    <message>
+        <source>Broken</source>
+        <translation>Verletzt</translation>
+    </message>
+    <message>
+        <source>Exercised</source>
+        <translation>Verlangt</translation>
+    </message>
+    <message>
+        <source>Lines by share broken</source>
+        <translation>Zeilen nach Anteil verletzt</translation>
+    </message>
+    <message>
+        <source>Trainee</source>
+        <translation>Lernender</translation>
+    </message>
+    <message>
+        <source>Date and time</source>
+        <translation>Tag und Zeit</translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>Sessions in which it was broken</source>
+        <translation>Aufzeichnungen, in denen sie verletzt wurde</translation>
+    </message>
+    <message>
+        <source>On sheets</source>
+        <translation>Auf Bögen</translation>
+    </message>
+    <message>
+        <source>Lines never exercised</source>
+        <translation>Nie verlangte Zeilen</translation>
+    </message>
+    <message>
+        <source>No session that is shown has a mark sheet.</source>
+        <translation>Keine der gezeigten Aufzeichnungen hat einen Bewertungsbogen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Lines of %n session(s) by share broken</source>
+        <translation>
+            <numerusform>Zeilen von %n Aufzeichnung nach Anteil verletzt</numerusform>
+            <numerusform>Zeilen von %n Aufzeichnungen nach Anteil verletzt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> (critical)</source>
+        <translation> (kritisch)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Never exercised: %n line(s)</source>
+        <translation>
+            <numerusform>Nie verlangt: %n Zeile</numerusform>
+            <numerusform>Nie verlangt: %n Zeilen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No line is chosen</source>
+        <translation>Keine Zeile ist gewählt</translation>
+    </message>
+    <message>
+        <source>%1: never broken</source>
+        <translation>%1: nie verletzt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: broken in %n session(s)</source>
+        <translation>
+            <numerusform>%1: in %n Aufzeichnung verletzt</numerusform>
+            <numerusform>%1: in %n Aufzeichnungen verletzt</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>main</name>
@@ -23146,6 +26589,18 @@
     <message>
         <source>Folder that holds scenarios/</source>
         <translation>Ordner, in dem scenarios/ liegt</translation>
+    </message>
+    <message>
+        <source>Recorded session that is opened for review</source>
+        <translation>Aufzeichnung, die zur Durchsicht geöffnet wird</translation>
+    </message>
+    <message>
+        <source>Writes the report of a session as PDF, and ends</source>
+        <translation>Schreibt den Bericht einer Aufzeichnung als PDF und endet</translation>
+    </message>
+    <message>
+        <source>With --report: the file to write</source>
+        <translation>Mit --report: die zu schreibende Datei</translation>
     </message>
 </context>
 </TS>

@@ -88,8 +88,8 @@ void setOverrides(Paper& paper, const ReportMatter& matter) {
     paper.row({VerdictSign::kNone,
                Words::tr("Line %1, %2: recorded %3, counts as %4")
                    .arg(QString::number(line.number), after::sheetWords(line.title),
-                        toQt(std::string(marking::wordOf(line.verdict.outcome))),
-                        toQt(line.verdictText())),
+                        after::sheetWords(marking::wordOf(line.verdict.outcome)),
+                        after::sheetWords(line.verdictText())),
                Words::tr("%1, %2: %3")
                    .arg(by.who.empty() ? Words::tr("somebody whose name was erased") : toQt(by.who),
                         toQt(by.when_utc), toQt(by.reason)),

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <algorithm>
+#include <array>
 
 #include "after/finding.h"
 #include "after/strip_chart.h"
@@ -79,6 +80,10 @@ void setNotes(Paper& paper, const QString& name, const std::vector<marking::Shee
                after::timeText(note.tick) + QLatin1String("  ") + after::sheetWords(note.text));
 }
 
+[[maybe_unused]] constexpr std::array kRoles{
+    QT_TRANSLATE_NOOP("Report", "trainee"), QT_TRANSLATE_NOOP("Report", "instructor"),
+    QT_TRANSLATE_NOOP("Report", "assessor"), QT_TRANSLATE_NOOP("Report", "second assessor")};
+
 }  // namespace
 
 QString personWords(const session::Person& person) {
@@ -138,7 +143,7 @@ void setFacts(Paper& paper, const ReportMatter& matter) {
   paper.fact(Words::tr("Instructor"), toQt(head.instructor));
   paper.fact(Words::tr("Assessor"), toQt(head.assessor));
   paper.fact(Words::tr("Purpose"), after::exerciseWords(head.purpose));
-  paper.fact(Words::tr("Taken as"), QCoreApplication::translate("Report", head.mode.c_str()));
+  paper.fact(Words::tr("Taken as"), after::sheetWords(head.mode));
   paper.fact(Words::tr("Told beforehand"), after::exerciseWords(head.conditions_told));
   paper.fact(Words::tr("Begun"), timeWords(head.started_utc));
   paper.fact(Words::tr("Length"), after::timeText(head.last_tick));

@@ -64,8 +64,10 @@ TEST(German, HasEveryTextOfTheWindows) {
   QTemporaryDir folder;
   const std::string file = folder.filePath(QStringLiteral("now.ts")).toStdString();
   const std::string source = CABWRIGHT_SOURCE_DIR;
-  const std::string command = std::string(CABWRIGHT_LUPDATE) + " -silent '" + source + "/ui' '" +
-                              source + "/app' -ts '" + file + "' 2> '" + file + ".err'";
+  const std::string command = std::string(CABWRIGHT_LUPDATE) +
+                              " -silent -I '" CABWRIGHT_BINARY_DIR "/rooms/review_room' '" +
+                              source + "/ui' '" + source + "/app' -ts '" + file + "' 2> '" + file +
+                              ".err'";
   ASSERT_EQ(std::system(command.c_str()), 0) << command;
   const auto now = testing_ui::readCatalogue(QString::fromStdString(file));
   ASSERT_GT(now.size(), 500U);
