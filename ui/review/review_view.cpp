@@ -226,8 +226,10 @@ void ReviewView::arrange() {
   if (share_ == Share::kBoth) lower = std::max(least, high * 55 / 100);
   if (share_ == Share::kPlate) lower = high;
   strip_->setVisible(share_ != Share::kPlate);
-  const bool beside = share_ == Share::kBoth &&
-                      plateFits(down_->width() * 52 / 100, high) > plateFits(down_->width(), lower);
+  // Beside each other only where both have room: the keys of the moment take a good width.
+  const int half = down_->width() * 52 / 100;
+  const bool beside = share_ == Share::kBoth && lower_->minimumSizeHint().width() <= half &&
+                      plateFits(half, high) > plateFits(down_->width(), lower);
   down_->setOrientation(beside ? Qt::Horizontal : Qt::Vertical);
   if (beside) {
     down_->setSizes({down_->width() * 48 / 100, down_->width() * 52 / 100});
