@@ -32,7 +32,7 @@ MomentPane::MomentPane(Opened& opened, Rerun& rerun, const after::SheetLook& loo
           session::LiveRun::toLookAt(opened.situation(), opened.store().header()))),
       caption_(new QLabel(this)),
       note_(new QLabel(this)),
-      from_(new LookChoice(this)),
+      from_(new drawing::ChoiceBox(this)),
       pages_(new QStackedWidget(this)),
       row_(new MomentRow(look, this)) {
   caption_->setObjectName(QStringLiteral("heading"));

@@ -75,7 +75,7 @@ ProgressPage::ProgressPage(const after::SheetLook& look, const ShelfModel& model
       heading_(new QLabel(this)),
       why_not_(makeSecondLabel({}, this)),
       curve_words_(makeSecondLabel({}, this)),
-      version_(new ShelfChoice(this)),
+      version_(new drawing::ChoiceBox(this)),
       chart_(nullptr),
       attempts_(nullptr),
       body_(new QWidget(this)) {

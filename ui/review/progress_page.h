@@ -42,7 +42,7 @@ class ProgressPage : public QWidget {
   const ShelfModel& model_;
   std::vector<review::VersionAttempts> found_;
   QLabel *heading_, *why_not_, *curve_words_;
-  ShelfChoice* version_;
+  drawing::ChoiceBox* version_;
   ProgressChart* chart_;
   ListTable* attempts_;
   QWidget* body_;

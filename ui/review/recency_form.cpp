@@ -75,7 +75,7 @@ RecencyForm::RecencyForm(QWidget* parent)
     : QWidget(parent),
       general_(new MonthsBox(false, this)),
       own_(new MonthsBox(true, this)),
-      exercise_(new ShelfChoice(this)) {
+      exercise_(new drawing::ChoiceBox(this)) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(8);

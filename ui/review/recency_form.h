@@ -43,7 +43,7 @@ class RecencyForm : public QWidget {
   void take();
   review::RecencyRules rules_;
   MonthsBox *general_, *own_;
-  ShelfChoice* exercise_;
+  drawing::ChoiceBox* exercise_;
 };
 
 }  // namespace cabwright::review_room

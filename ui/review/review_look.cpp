@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "review_room/review_look.h"
 
-#include <QPainter>
 #include <algorithm>
 #include <cmath>
 
@@ -19,17 +18,6 @@ constexpr double kLeastScale = 0.72, kMostScale = 1.7;
 
 double reviewScale(int width, int height) {
   return std::clamp(std::min(width / 1600.0, height / 1000.0), kLeastScale, kMostScale);
-}
-
-void LookChoice::paintEvent(QPaintEvent* event) {
-  QComboBox::paintEvent(event);
-  QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
-  const double side = fontMetrics().height() * 0.5, right = width() - 7, middle = height() / 2.0;
-  painter.setPen(QPen(palette().color(QPalette::Text), 1.6));
-  painter.drawPolyline(QPolygonF({QPointF(right - side, middle - side * 0.28),
-                                  QPointF(right - side / 2, middle + side * 0.28),
-                                  QPointF(right, middle - side * 0.28)}));
 }
 
 QString reviewStyleSheet(const after::SheetLook& look) {

@@ -37,10 +37,10 @@ QDate readDay(const QString& text) {
 
 ShelfFilterBar::ShelfFilterBar(QWidget* parent)
     : QWidget(parent),
-      trainee_(new ShelfChoice(this)),
-      exercise_(new ShelfChoice(this)),
-      mode_(new ShelfChoice(this)),
-      outcome_(new ShelfChoice(this)),
+      trainee_(new drawing::ChoiceBox(this)),
+      exercise_(new drawing::ChoiceBox(this)),
+      mode_(new drawing::ChoiceBox(this)),
+      outcome_(new drawing::ChoiceBox(this)),
       from_(makeDay(tr("From day"), tr("from day"))),
       to_(makeDay(tr("To day"), tr("to day"))),
       text_(new QLineEdit(this)),
@@ -56,7 +56,7 @@ ShelfFilterBar::ShelfFilterBar(QWidget* parent)
   text_->setPlaceholderText(tr("search in all columns"));
   text_->setClearButtonEnabled(false);
   int stretch = 3;
-  for (ShelfChoice* choice : {trainee_, exercise_, mode_, outcome_}) {
+  for (drawing::ChoiceBox* choice : {trainee_, exercise_, mode_, outcome_}) {
     choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     choice->setMinimumContentsLength(8);
     row->addWidget(choice, stretch);
@@ -99,7 +99,7 @@ void ShelfFilterBar::markDays() {
   }
 }
 
-void ShelfFilterBar::fill(ShelfChoice* choice,
+void ShelfFilterBar::fill(drawing::ChoiceBox* choice,
                           const std::vector<std::pair<QString, QString>>& entries) {
   const QString kept = choice->currentData().toString();
   const QSignalBlocker quiet(choice);
@@ -165,7 +165,8 @@ void ShelfFilterBar::choose(const QString& trainee, const QString& exercise) {
 void ShelfFilterBar::clear() {
   {
     const QSignalBlocker quiet(this);
-    for (ShelfChoice* choice : {trainee_, exercise_, mode_, outcome_}) choice->setCurrentIndex(0);
+    for (drawing::ChoiceBox* choice : {trainee_, exercise_, mode_, outcome_})
+      choice->setCurrentIndex(0);
     for (QLineEdit* edit : {from_, to_, text_}) edit->clear();
   }
   Q_EMIT changed();

@@ -28,11 +28,11 @@ class ShelfFilterBar : public QWidget {
   void changed();
 
  private:
-  void fill(ShelfChoice* choice, const std::vector<std::pair<QString, QString>>& entries);
+  void fill(drawing::ChoiceBox* choice, const std::vector<std::pair<QString, QString>>& entries);
   QLineEdit* makeDay(const QString& name, const QString& words);
   void markDays();
 
-  ShelfChoice *trainee_, *exercise_, *mode_, *outcome_;
+  drawing::ChoiceBox *trainee_, *exercise_, *mode_, *outcome_;
   QLineEdit *from_, *to_, *text_;
   QPushButton* clear_;
   QTimer pause_;  ///< between the last letter and the search

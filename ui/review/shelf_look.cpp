@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "review_room/shelf_look.h"
 
-#include <QPainter>
 #include <algorithm>
 #include <cmath>
 
@@ -92,18 +91,6 @@ QString shelfStyle(const after::SheetLook& look) {
              "QToolTip { background: %2; color: %3; border: 1px solid %3; }")
              .arg(tone(Tone::kPaper), tone(Tone::kFace), tone(Tone::kInk), tone(Tone::kHand),
                   tone(Tone::kRule), tone(Tone::kWash), tone(Tone::kInk2));
-}
-
-void ShelfChoice::paintEvent(QPaintEvent* event) {
-  QComboBox::paintEvent(event);
-  QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(palette().color(QPalette::Text));
-  const double half = fontMetrics().height() * 0.22, x = width() - 7 - 2 * half;
-  const double y = (height() - half) / 2.0;
-  painter.drawPolygon(
-      QPolygonF({QPointF(x, y), QPointF(x + 2 * half, y), QPointF(x + half, y + 1.2 * half)}));
 }
 
 QLabel* makeSecondLabel(const QString& words, QWidget* parent) {

@@ -2,12 +2,12 @@
 // Colours, type and small parts that the pages about many sessions share.
 #pragma once
 
-#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QString>
 
 #include "after/sheet_look.h"
+#include "drawing/boxes.h"
 
 namespace cabwright::review_room {
 
@@ -18,15 +18,6 @@ namespace cabwright::review_room {
 [[nodiscard]] int toPixels(double u, const after::SheetLook& look);
 /// For the ordinary widgets of a page.
 [[nodiscard]] QString shelfStyle(const after::SheetLook& look);
-
-/// A choice that draws its own arrow, in the ink of the sheet.
-class ShelfChoice : public QComboBox {
- public:
-  using QComboBox::QComboBox;
-
- protected:
-  void paintEvent(QPaintEvent* event) override;
-};
 
 /// In the second tone, and wrapped.
 [[nodiscard]] QLabel* makeSecondLabel(const QString& words, QWidget* parent);

@@ -120,7 +120,7 @@ TransportBar::TransportBar(const after::SheetLook& look, QWidget* parent)
     : QWidget(parent),
       events_(new QLabel(this)),
       time_(new QLabel(this)),
-      rates_(new LookChoice(this)) {
+      rates_(new drawing::ChoiceBox(this)) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(2);
