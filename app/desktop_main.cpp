@@ -4,6 +4,7 @@
 #include <QCommandLineParser>
 #include <QIcon>
 #include <QSettings>
+#include <QWindow>
 #include <cstdio>
 
 #include "console_places.h"
@@ -11,6 +12,34 @@
 #include "desktop/main_window.h"
 #include "desktop_report.h"
 #include "drawing/face.h"
+
+namespace {
+
+class PaintWatch final : public QObject {
+ public:
+  [[nodiscard]] bool hasPainted() const { return painted_; }
+  bool eventFilter(QObject* /*watched*/, QEvent* event) override {
+    painted_ = painted_ || event->type() == QEvent::Paint;
+    return false;
+  }
+
+ private:
+  bool painted_ = false;
+};
+
+// On the screen, painted, and with nothing left to do: it would take a key now.
+int tryStart(QWidget& window) {
+  PaintWatch watch;
+  qApp->installEventFilter(&watch);
+  window.show();
+  while (!watch.hasPainted() || !window.windowHandle()->isExposed())
+    QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+  QApplication::processEvents();
+  std::printf("the window can be used\n");
+  return 0;
+}
+
+}  // namespace
 
 int main(int argc, char** argv) {
   // A report is written without a screen as well.
@@ -42,6 +71,10 @@ int main(int argc, char** argv) {
       QApplication::translate("main", "Writes the report of a session as PDF, and ends"),
       QStringLiteral("session"));
   options.addOption(report);
+  const QCommandLineOption try_start(
+      QStringLiteral("try-start"),
+      QApplication::translate("main", "Opens the window, says when it can be used, and ends"));
+  options.addOption(try_start);
   options.addPositionalArgument(QStringLiteral("out"),
                                 QApplication::translate("main", "With --report: the file to write"),
                                 QStringLiteral("[out]"));
@@ -61,6 +94,7 @@ int main(int argc, char** argv) {
   if (options.isSet(report))
     return cabwright::runReport(options.value(report), options.positionalArguments());
   cabwright::desktop::MainWindow window(*scenarios, settings, QStringLiteral(CABWRIGHT_VERSION));
+  if (options.isSet(try_start)) return tryStart(window);
   window.show();
   if (options.isSet(review)) window.reviewDoor().open(options.value(review).toStdString());
   return QApplication::exec();

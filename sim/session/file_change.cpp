@@ -54,7 +54,7 @@ int lock(const fs::path& file) {
 
 // Copies what one who was killed left behind takes away no room for ever.
 void removeLeftovers(const fs::path& file) {
-  const std::string begins = "." + file.filename().string() + ".";
+  const std::string begins = fmt::format(".{}.", file.filename().string());
   std::error_code ignored;
   for (const auto& entry : fs::directory_iterator(file.parent_path(), ignored)) {
     const std::string name = entry.path().filename().string();

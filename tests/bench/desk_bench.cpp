@@ -6,10 +6,7 @@
 
 #include <QApplication>
 #include <algorithm>
-#include <chrono>
-#include <ctime>
 #include <functional>
-#include <numeric>
 #include <string_view>
 #include <vector>
 
@@ -18,40 +15,18 @@
 #include "desk/strip_groups.h"
 #include "desk_play.h"
 #include "drawing/face.h"
+#include "own_time.h"
 
 namespace cabwright {
 namespace {
 
-// Of this thread's own work: others who use the machine do not count.
-struct Clock {
-  using duration = std::chrono::nanoseconds;
-  using time_point = std::chrono::time_point<Clock, duration>;
-  static time_point now() {
-    timespec spent{};
-    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &spent);
-    return time_point(std::chrono::seconds(spent.tv_sec) + std::chrono::nanoseconds(spent.tv_nsec));
-  }
-};
+using Clock = bench::ThreadClock;
+using bench::milliseconds;
+using bench::Times;
 
 constexpr int kFrames = 300;
 constexpr QSize kWindow(1280, 720);
 constexpr double kSamplesPerSecond = 10;
-
-double milliseconds(Clock::time_point since) {
-  return std::chrono::duration<double, std::milli>(Clock::now() - since).count();
-}
-
-struct Times {
-  std::vector<double> ms;
-  [[nodiscard]] double mean() const {
-    return std::accumulate(ms.begin(), ms.end(), 0.0) / static_cast<double>(ms.size());
-  }
-  [[nodiscard]] double share(double part) const {
-    std::vector<double> sorted = ms;
-    std::ranges::sort(sorted);
-    return sorted[static_cast<std::size_t>(part * static_cast<double>(sorted.size() - 1))];
-  }
-};
 
 // Lets the run go on by a tenth of a second, unseen, and times what seeing it takes.
 Times measure(cab::Seat& seat) {

@@ -61,8 +61,12 @@ WorstTick findWorstTick(int runs) {
       mine = std::min(mine, cpuSeconds() - from);
     }
   }
-  const auto worst = std::max_element(least.begin(), least.end());
-  return {*worst * 1e3, worst - least.begin()};
+  WorstTick worst;
+  for (std::int64_t tick = 0; tick < kGoldenTicks; ++tick) {
+    const double ms = least[static_cast<std::size_t>(tick)] * 1e3;
+    if (ms > worst.ms) worst = {ms, tick};
+  }
+  return worst;
 }
 
 struct Foreign {

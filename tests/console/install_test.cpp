@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <fstream>
+
 #include <cstdlib>
 #include <regex>
 #include <set>
@@ -99,6 +101,19 @@ TEST_F(Installed, TheDesktopProgramSaysWhatItIs) {
   const Outcome nowhere = run({"--data", "/nowhere"}, desktop());
   EXPECT_EQ(nowhere.code, 2);
   EXPECT_THAT(nowhere.err, HasSubstr("/nowhere/scenarios"));
+}
+
+TEST_F(Installed, TheDesktopProgramStartsWithAnEmptyHomeAndWithSettingsThatAreNone) {
+  const Outcome first = run({"--try-start"}, desktop());
+  EXPECT_EQ(first.code, 0) << first.err;
+  EXPECT_THAT(first.out, HasSubstr("can be used"));
+  const fs::path settings = fs::path(folder_ / "config") / "cabwright" / "cabwright.ini";
+  fs::create_directories(settings.parent_path());
+  std::ofstream(settings) << std::string("\0\xff[preferences\ntheme", 20)
+                          << "=}}\nwindow=@Variant(";
+  const Outcome second = run({"--try-start"}, desktop());
+  EXPECT_EQ(second.code, 0) << second.err;
+  EXPECT_THAT(second.out, HasSubstr("can be used"));
 }
 
 TEST_F(Installed, TheMenuEntryLeadsToTheProgramAndItsIcon) {

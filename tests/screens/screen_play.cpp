@@ -3,6 +3,7 @@
 
 #include <cstdio>
 #include <cstdlib>
+#include <stdexcept>
 
 #include "scenario/script.h"
 
@@ -60,6 +61,17 @@ void play(desktop::MainWindow& window, const std::string& exercise, const std::s
         std::fprintf(stderr, "%s: %s\n", words.c_str(), qPrintable(answer.perceived));
     }
   }
+}
+
+void reach(desktop::MainWindow& window, const unit::PlaceInfo& place) {
+  cab::Seat& seat = *window.seat();
+  if (!seat.isCarried(unit::Object::kDoorKey)) seat.act("take", "door_key");
+  if (seat.place() != place.id) seat.act("go", std::string(place.name), "skip");
+  for (int k = 0; k < 100 && (seat.isWalking() || seat.place() != place.id); ++k)
+    window.passTime(0.2);
+  window.passTime(0.2);
+  if (seat.place() != place.id)
+    throw std::runtime_error(std::string(place.name) + " was not reached");
 }
 
 }  // namespace cabwright::screens

@@ -197,7 +197,7 @@ class Album {
       const std::string name(place.name);
       const bool cab = unit::cabOf(place.id) >= 0;
       if (!wishes_.wants(name) && !(cab && wishes_.wants(name + "-round"))) continue;
-      reach(place);
+      screens::reach(*window_, place);
       take(name);
       if (!cab) continue;
       window_->seatView()->turnRound();
@@ -206,22 +206,11 @@ class Album {
     }
   }
 
-  void reach(const unit::PlaceInfo& place) {
-    cab::Seat& seat = *window_->seat();
-    if (!seat.isCarried(unit::Object::kDoorKey)) seat.act("take", "door_key");
-    if (seat.place() != place.id) seat.act("go", std::string(place.name), "skip");
-    for (int k = 0; k < 100 && (seat.isWalking() || seat.place() != place.id); ++k)
-      window_->passTime(0.2);
-    window_->passTime(0.2);
-    if (seat.place() != place.id)
-      throw std::runtime_error(std::string(place.name) + " was not reached");
-  }
-
   // A dark lamp, and a lever that was refused, each with what is missing.
   void takeWhy() {
     if (!wishes_.wants("why")) return;
     begin("cold-preparation", scenario::Mode::kPractice);
-    reach(unit::placeInfo(unit::Place::kCab1));
+    screens::reach(*window_, unit::placeInfo(unit::Place::kCab1));
     cab::SeatView& view = *window_->seatView();
     for (auto* lamp : view.findChildren<cab::LampPart*>())
       if (lamp->isVisible() && lamp->lamp() == unit::Signal::kCab1LampAir) lamp->setFocus();

@@ -95,9 +95,9 @@ void PlanPart::paint(drawing::Pen& pen) const {
   pen.text({x, area().top() + 26}, drawing::elideText(title, area().width(), drawing::kTitle),
            {.size = drawing::kTitle});
   const bool in_cab = unit::cabOf(seat().place()) >= 0;
-  const bool place = !seat().isWalking() && !in_cab;
-  QString under = place ? textOf(seat().place()) : whatItDoes();
-  if (place && under.contains(title, Qt::CaseInsensitive)) under.clear();  // says nothing new
+  const bool on_ground = !seat().isWalking() && !in_cab;
+  QString under = on_ground ? textOf(seat().place()) : whatItDoes();
+  if (on_ground && under.contains(title, Qt::CaseInsensitive)) under.clear();  // says nothing new
   QStringList lines = drawing::wrapText(under, area().width());
   if (lines.size() > 2)
     lines[1] = drawing::elideText(lines[1] + QLatin1String(" …"), area().width());

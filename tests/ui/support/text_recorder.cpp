@@ -19,9 +19,9 @@ class RecordingEngine : public QPaintEngine {
   bool begin(QPaintDevice* /*device*/) override { return true; }
   bool end() override { return true; }
   [[nodiscard]] Type type() const override { return User; }
-  void updateState(const QPaintEngineState& state) override {
-    if ((state.state() & DirtyTransform) != 0) transform_ = state.transform();
-    if ((state.state() & DirtyPen) != 0) color_ = state.pen().color();
+  void updateState(const QPaintEngineState& now) override {
+    if ((now.state() & DirtyTransform) != 0) transform_ = now.transform();
+    if ((now.state() & DirtyPen) != 0) color_ = now.pen().color();
   }
   void drawTextItem(const QPointF& at, const QTextItem& item) override {
     // As high as letters are, not as the line is.
