@@ -121,8 +121,9 @@ double LineCard::paint(drawing::Pen& pen, double full, bool measured) {
   // How high it is depends on what is shown, not on what it showed.
   const Evidence shown = measured ? gatherEvidence(line_.verdict, {}, leading_cab_) : evidence();
   pen.text({kPad, y},
-           neverCame(line_) ? tr("What the gauges of cab %1 showed at the end").arg(shown.cab)
-                            : tr("What the gauges of cab %1 showed then").arg(shown.cab),
+           neverCame(line_)
+               ? tr("What cab %1 showed at the end, and how things stood").arg(shown.cab)
+               : tr("What cab %1 showed then, and how things stood").arg(shown.cab),
            {.tone = Tone::kInk2, .on = kOn});
   y += paintEvidence(pen, {kPad, y + 8}, width, shown) + 36;
   pen.text({kPad, y}, tr("Why it matters"), {.tone = Tone::kInk2, .on = kOn});

@@ -152,13 +152,7 @@ void paintConsumer(Pen& pen, QPointF c, Consumer what, bool live) {
                 .tone = live ? Tone::kInk : Tone::kInk2,
                 .on = Tone::kFace});
       break;
-    case Consumer::kLights:
-      if (live) {
-        for (int k = 0; k < 8; ++k)
-          pen.line(drawing::pointAt(c, r + 5, k * 45.0), drawing::pointAt(c, r + 11, k * 45.0),
-                   line);
-      }
-      [[fallthrough]];
+    case Consumer::kLights:  // without rays: the circuit is live, whether a lamp burns or not
     case Consumer::kLamps:
       for (double a : {45.0, 135.0})
         pen.line(drawing::pointAt(c, r, a), drawing::pointAt(c, r, a + 180), line);

@@ -3,6 +3,7 @@
 
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <QPainterPath>
 #include <algorithm>
 #include <cmath>
 
@@ -19,6 +20,7 @@ namespace {
 
 constexpr double kSignWidth = 26;  // room for the verdict before the name
 constexpr double kClear = 5;
+constexpr double kLargestRing = 46, kRingCorner = 6;
 
 drawing::VerdictSign signOf(unit::Verdict verdict, bool looked) {
   switch (verdict) {
@@ -216,15 +218,32 @@ void ItemPart::paint(drawing::Pen& pen) const {
                                 : Tone::kInk2,
             .halo = 3});
   const QRectF around = shape_.thing.adjusted(-kClear, -kClear, kClear, kClear);
-  if (hasFocus()) drawing::paintFocusRing(pen, around, 6);
-  if (shown_.looking) {
-    // The look as a ring that closes: dotted until it counts.
-    const QPointF c = around.center();
-    const double r = std::min(std::max(around.width(), around.height()) / 2, 46.0);
-    if (!hasFocus()) pen.circle(c, r, {drawing::kThin, Tone::kHand, {2, 4}, false});
-    if (shown_.share > 0)
-      pen.arc(c, r, 0, 359.9 * shown_.share / 20, {drawing::kBold, Tone::kHand, {}, false});
+  if (hasFocus()) drawing::paintFocusRing(pen, around, kRingCorner);
+  if (shown_.looking) paintLook(pen, around);
+}
+
+// A ring that closes: dotted until the look counts. Round where the thing is, else along its frame,
+// since a part draws on its own area only.
+void ItemPart::paintLook(drawing::Pen& pen, const QRectF& around) const {
+  const QPointF c = around.center();
+  const double share = shown_.share / 20.0, room = std::min(around.width(), around.height()) / 2;
+  const double r = std::min(std::max(around.width(), around.height()) / 2, kLargestRing);
+  const drawing::Stroke dotted{drawing::kThin, Tone::kHand, {2, 4}, false};
+  const drawing::Stroke full{drawing::kBold, Tone::kHand, {}, false};
+  if (r <= room + kClear - 1) {
+    if (!hasFocus()) pen.circle(c, r, dotted);
+    if (share > 0) pen.arc(c, r, 0, 359.9 * share, full);
+    return;
   }
+  if (!hasFocus()) pen.rect(around, dotted, Tone::kNone, kRingCorner);
+  if (share <= 0) return;
+  QPainterPath frame;
+  frame.addRoundedRect(around, kRingCorner, kRingCorner);
+  QPolygonF drawn;
+  constexpr int kSteps = 80;
+  for (int k = 0; k <= static_cast<int>(std::lround(kSteps * share)); ++k)
+    drawn << frame.pointAtPercent(static_cast<double>(k) / kSteps);
+  pen.polyline(drawn, full);
 }
 
 void ItemPart::paintPointer(drawing::Pen& pen) const {

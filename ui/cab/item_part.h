@@ -40,6 +40,7 @@ class ItemPart : public Part {
   void leaveEvent(QEvent* event) override;
 
  private:
+  void paintLook(drawing::Pen& pen, const QRectF& around) const;
   [[nodiscard]] QRectF labelBox() const;
   [[nodiscard]] QString label() const;
   struct Said {

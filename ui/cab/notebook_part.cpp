@@ -79,6 +79,8 @@ bool NotebookPart::showsHint() const {
   return seat().mode() == scenario::Mode::kGuided || hint_;
 }
 
+QString NotebookPart::seen() const { return looked_ == shown_.looking ? seen_ : QString(); }
+
 void NotebookPart::setSeen(unit::Item item, const QString& words) {
   looked_ = item;
   seen_ = words;
@@ -116,8 +118,9 @@ PartRole NotebookPart::role() const {
   PartRole r;
   r.kind = PartRole::Kind::kText;
   r.name = tr("Notebook");
-  r.value = shown_.looking ? nameOf(*shown_.looking) + QLatin1String(": ") + seen_
-                           : tr("nothing is being looked at");
+  r.value = !shown_.looking    ? tr("nothing is being looked at")
+            : seen().isEmpty() ? nameOf(*shown_.looking)
+                               : nameOf(*shown_.looking) + QLatin1String(": ") + seen();
   if (showsHint() && seat().guide()->current() != nullptr) {
     const scenario::GuideStep& step = *seat().guide()->current();
     r.description = tr("Next: %1 %2").arg(exerciseWords(step.act), exerciseWords(step.why));
@@ -165,7 +168,7 @@ double NotebookPart::paintLooking(drawing::Pen& pen) const {
   const double t = style().reading, text = drawing::kText * t, name = drawing::kName * t;
   const double x = a.left() + kPadding, room = a.width() - 2 * kPadding;
   const double y = a.top() + kHead, after = judgeArea(a, 0, t).bottom() + 6;
-  if (!shown_.looking || looked_ != shown_.looking) {
+  if (!shown_.looking) {
     QString all = tr("Nothing is being looked at.");
     if (!seat().isToLookAt())
       all += QLatin1Char(' ') +
@@ -177,7 +180,7 @@ double NotebookPart::paintLooking(drawing::Pen& pen) const {
   pen.text({x, y + 4 + 24 * t}, drawing::elideText(nameOf(*shown_.looking), room, name, true),
            {.size = name, .bold = true, .on = Tone::kFace});
   const bool clear = shown_.share >= 40;
-  QStringList lines = drawing::wrapText(clear ? seen_ : tr("looking …"), room, text);
+  QStringList lines = drawing::wrapText(clear ? seen() : tr("looking …"), room, text);
   if (lines.size() > 2) {
     lines = lines.mid(0, 2);
     lines[1] = drawing::elideText(lines[1] + QLatin1String(" …"), room, text);
@@ -258,7 +261,7 @@ void NotebookPart::paintEntries(drawing::Pen& pen, double y) const {
   const QRectF& a = area();
   const double t = style().reading, text = drawing::kText * t;
   const double x = a.left() + kPadding, room = a.width() - 2 * kPadding;
-  const double end = a.bottom() - kFoot - 12, row = 4 + 46 * t;
+  const double end = a.bottom() - kFoot - 12, row = 8 + 46 * t;
   for (const Entry& e : entries()) {
     if (y + row > end) return;
     pen.line({x, y}, {x + room, y}, {drawing::kHairline, Tone::kHair, {}, false});

@@ -46,6 +46,9 @@ class NotebookPart : public Part {
   bool paintStep(drawing::Pen& pen, double& y, double end, double reading, bool cut) const;
   void paintEntries(drawing::Pen& pen, double y) const;
 
+  /// What the look has shown; empty: it began before this page was opened.
+  [[nodiscard]] QString seen() const;
+
   std::optional<unit::Item> looked_;
   QString seen_, class_hint_;
   bool hint_ = false;

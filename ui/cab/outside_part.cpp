@@ -111,12 +111,17 @@ BehindScene OutsidePart::makeBehind() const {
   return b;
 }
 
+void OutsidePart::setTurned(bool turned) {
+  turned_ = turned;
+  update();
+}
+
 void OutsidePart::refresh() {
   if (seat().isWalking()) return;
   const OutsideScene scene = makeScene();
   const BehindScene behind = makeBehind();
   if (isSame(scene, scene_) && isSame(behind, behind_)) return;
-  const bool news = scene.signal != scene_.signal || behind.code != behind_.code;
+  const bool news = (scene.signal != scene_.signal && !turned_) || behind.code != behind_.code;
   scene_ = scene;
   behind_ = behind;
   update();
@@ -128,8 +133,10 @@ PartRole OutsidePart::role() const {
   r.kind = PartRole::Kind::kPicture;
   r.name = tr("Outside");
   const int left = rightSign(scene_.cab) > 0 ? 2 : 1;
-  QStringList words = describeAhead(scene_);
-  if (!scene_.dark || scene_.person[0] || scene_.person[1]) {
+  QStringList words = turned_ ? QStringList(tr("behind your back")) : describeAhead(scene_);
+  if (turned_) {
+    // Nothing is seen of either side.
+  } else if (!scene_.dark || scene_.person[0] || scene_.person[1]) {
     words << tr("left: %1").arg(describeBeside(scene_, left));
     words << tr("right: %1").arg(describeBeside(scene_, 3 - left));
   }
@@ -151,9 +158,16 @@ void OutsidePart::focusOutEvent(QFocusEvent* event) {
 void OutsidePart::paint(drawing::Pen& pen) const {
   const Windows w = windows();
   const int left = rightSign(scene_.cab) > 0 ? 2 : 1;
-  paintBeside(pen, w.left, scene_, left, tr("left"));
-  paintAhead(pen, w.ahead, scene_);
-  paintBeside(pen, w.right, scene_, 3 - left, tr("right"));
+  if (turned_) {
+    for (const QRectF& window : {w.left, w.ahead, w.right})
+      pen.rect(window, {drawing::kThin, drawing::Tone::kRule, {}, false}, drawing::Tone::kNone, 2);
+    pen.text(w.ahead.center() + QPointF(0, 6.5), tr("behind your back"),
+             {.anchor = drawing::Anchor::kMiddle, .tone = drawing::Tone::kInk2});
+  } else {
+    paintBeside(pen, w.left, scene_, left, tr("left"));
+    paintAhead(pen, w.ahead, scene_);
+    paintBeside(pen, w.right, scene_, 3 - left, tr("right"));
+  }
   paintBehind(pen, w.behind, behind_);
   if (hasFocus()) drawing::paintFocusRing(pen, w.ahead.adjusted(6, 6, -6, -6), 4);
 }

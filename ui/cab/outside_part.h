@@ -17,6 +17,8 @@ class OutsidePart : public Part {
   /// What is left of the band for others: at its right end, at least 420 u wide.
   [[nodiscard]] static QRectF hearingArea(const QRectF& band);
 
+  /// One faces the back wall: nothing of the line is seen; the guard is heard as before.
+  void setTurned(bool turned);
   void refresh() override;
   [[nodiscard]] PartRole role() const override;
   [[nodiscard]] const OutsideScene& scene() const { return scene_; }
@@ -39,6 +41,7 @@ class OutsidePart : public Part {
   QRectF band_;
   OutsideScene scene_;
   BehindScene behind_;
+  bool turned_ = false;
 };
 
 }  // namespace cabwright::cab

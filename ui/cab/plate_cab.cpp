@@ -164,7 +164,7 @@ void CabPlate::addLevers() {
   // The throttle's handle is the safety device: pressed down at its side.
   const QPointF device(x_.engines + 138, y_pivot_ + 6);
   auto* hold =
-      addControl<DevicePart>(around(device, 40, 30, 74, 52), control(Control::kCab1Device), device);
+      addControl<DevicePart>(around(device, 56, 30, 74, 52), control(Control::kCab1Device), device);
   Q_UNUSED(hold)
 }
 
@@ -245,6 +245,7 @@ void CabPlate::paintGround(drawing::Pen& pen) const {
   chain(x_.speed, y_name_ + 8, y_lamp_ - 54);
   const std::array<std::pair<double, QString>, 3> buttons{
       {{-66, tr("low")}, {0, tr("high")}, {66, tr("bell")}}};
+  pen.text({x_.speed - 33, y_lamp_ - 56}, tr("Horn"), {.anchor = Anchor::kMiddle});
   for (const auto& [dx, word] : buttons)
     pen.text({x_.speed + dx, y_lamp_ - 32}, word, {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
   const double y_start = y_dial_ + 76 + context().style.frame.spare * 0.1;

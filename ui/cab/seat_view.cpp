@@ -143,6 +143,7 @@ void SeatView::makePlateAnew() {
   const bool cab = unit::cabOf(place) >= 0;
   if (cab) {
     outside_ = new OutsidePart(seat_, style_, above, this);
+    outside_->setTurned(turned_);
     outside_->setArea(above.adjusted(-2, -2, 2, 2));
     outside_->show();
   }

@@ -18,6 +18,7 @@ constexpr int kRefusedMs = 4000;  // what shows by itself stays so long
 constexpr double kFar = 45, kCrossing = 90, kCovering = 4;
 constexpr double kNarrowest = 260, kWidest = 400;  // u
 constexpr double kGrid = 12, kBeside = 14, kEdge = 6;
+constexpr double kCardEdge = 10;  // of the card that the circle stands on, u
 
 QString nameOf(std::string_view name) {
   return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
@@ -280,6 +281,9 @@ void WhyGuide::layOut() {
   shown->adjustSize();
   const unit::WhyFact* fact = shown->missing();
   const double across = fact == nullptr ? 0 : 2 * kWhyCircle + kBeside;
+  const double least_height = fact == nullptr ? 0 : 2 * (kWhyCircle + kCardEdge);
+  shown->setMinimumHeight(static_cast<int>(least_height * scale));
+  shown->adjustSize();
   const QSizeF size(shown->width() / scale + across, std::max(shown->height() / scale, across));
   std::vector<QRectF> free{part_->area()};
   if (const Part* missing = fact != nullptr ? findMissingPart(*fact) : nullptr)
@@ -295,6 +299,8 @@ void WhyGuide::layOut() {
     avoid.insert(avoid.end(), 4, words);  // never under the words, if it can be helped
     const auto way = [&](QPointF from, QPointF to) { return bestWay(from, to, avoid, nullptr); };
     path.circle = centre;
+    path.card = QRectF(words.right() - 2, words.top(), room.right() + kCardEdge - words.right() + 2,
+                       words.height());
     path.detail = calcWhyDetail(seat_, *fact);
     path.to_circle = shortened(way(startOf(part_), centre), kWhyCircle);
     path.end = findEnd(*fact);

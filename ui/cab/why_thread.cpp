@@ -85,6 +85,8 @@ void WhyThread::paintEvent(QPaintEvent* /*event*/) {
     pen.path(line, {drawing::kFocus, kMissing, {9, 5}, false});
     pen.circle(corners.front(), 4.5, drawing::kNoLine, kMissing);
   };
+  if (path_.circle && !path_.card.isNull())
+    pen.rect(path_.card, {drawing::kNorm, Tone::kInk}, Tone::kFace, 4);
   thread(path_.to_circle);
   thread(path_.onward);
   if (path_.circle) paintWhyDetail(pen, *path_.circle, path_.detail, kMissing);

@@ -16,6 +16,7 @@ namespace cabwright::cab {
 struct ThreadPath {
   QPolygonF to_circle, onward;  ///< corners; empty: no thread there
   std::optional<QPointF> circle = {};
+  QRectF card = {};  ///< what the circle stands on, beside the words; null: nothing
   WhyDetail detail = {};
   std::optional<QPointF> end = {};  ///< a cross stands there: it is missing here
   bool operator==(const ThreadPath&) const = default;

@@ -82,7 +82,7 @@ void PeoplePage::addDeeds(QVBoxLayout* column, const QString& words, const std::
     auto* button =
         makeButton(word, QString::fromStdString(control + " " + position), column->parentWidget());
     button->setAccessibleName(words + QLatin1String(": ") + word);
-    connect(button, &QPushButton::clicked, this, [this, control, position] {
+    connect(button, &QPushButton::clicked, this, [this, control, position = position] {
       desk_.take(unit::Action{Actor::kGuard, "set", control, position});
     });
     row->addWidget(button);
@@ -151,7 +151,7 @@ void PeoplePage::makeSignals() {
         auto* button =
             makeButton(word, QStringLiteral("signal.%1 %2").arg(name, QLatin1String(to)), now);
         button->setAccessibleName(tr("Signal %1: %2").arg(name, word));
-        connect(button, &QPushButton::clicked, this, [this, signal_name = signal.name, to] {
+        connect(button, &QPushButton::clicked, this, [this, signal_name = signal.name, to = to] {
           desk_.take(unit::Action{Actor::kSignaller, "set", "signal." + signal_name, to});
         });
         grid->addWidget(button, line, at++);

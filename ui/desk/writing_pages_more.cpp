@@ -119,7 +119,7 @@ WritingList* makeHiddenList(Writing& writing, QWidget* page) {
   QObject::connect(list->list(), &QListWidget::currentRowChanged, form, refill);
   QObject::connect(&writing, &Writing::replaced, form, refill);
   // Another thing can have other things wrong with it.
-  const auto another = [form, condition, refill] {
+  const auto another = [condition, refill] {
     refill();
     if (condition->currentIndex() < 0 && condition->count() > 0) condition->setCurrentIndex(0);
   };

@@ -5,6 +5,7 @@
 #include <QFontInfo>
 #include <QPainter>
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "drawing/furniture.h"
@@ -63,20 +64,25 @@ void ChoiceCard::resizeEvent(QResizeEvent* event) {
   if (wanted != height()) setFixedHeight(wanted);
 }
 
+QString ChoiceCard::levelText() const {
+  const std::array<QString, 5> words{tr("very easy"), tr("easy"), tr("middling"), tr("hard"),
+                                     tr("very hard")};
+  return words[static_cast<std::size_t>(std::clamp(words_.level, 1, 5) - 1)];
+}
+
 // Sets the words when there is a pen; gives the height they take.
 double ChoiceCard::paintWords(drawing::Pen* pen, double width) const {
   const double room = width - 2 * kPadding;
   const Tone on = isChecked() ? Tone::kWash : Tone::kFace;
   double y = 38;
-  const double level_room = words_.level > 0 ? 110 : 0;
+  const double level_room = words_.level > 0 ? drawing::textWidth(levelText()) + 16 : 0;
   if (pen != nullptr) {
     pen->text({kPadding, y},
               drawing::elideText(words_.title, room - level_room, drawing::kName, true),
               {.size = drawing::kName, .bold = true, .on = on});
-    for (int k = 0; k < 5 && words_.level > 0; ++k)
-      pen->circle({width - kPadding - 82 + 19.0 * k, y - 7}, 6,
-                  {drawing::kThin, Tone::kInk, {}, false},
-                  k < words_.level ? Tone::kInk : Tone::kNone);
+    if (words_.level > 0)
+      pen->text({width - kPadding, y}, levelText(),
+                {.anchor = drawing::Anchor::kEnd, .tone = Tone::kInk2, .on = on});
   }
   for (const QString& line : drawing::wrapText(words_.text, room)) {
     y += kLead;

@@ -11,7 +11,7 @@ namespace cabwright::desktop {
 
 struct CardWords {
   QString title, text, foot;
-  int level = 0;                    ///< 1 to 5: drawn as filled rings; 0: none
+  int level = 0;                    ///< how hard: 1 to 5; 0: not said
   bool done = false, good = false;  ///< taken before; passed
 };
 
@@ -33,6 +33,7 @@ class ChoiceCard : public QAbstractButton {
  private:
   [[nodiscard]] double scale() const;  ///< pixels for one u, by the system's font
   double paintWords(drawing::Pen* pen, double width) const;
+  [[nodiscard]] QString levelText() const;
   CardWords words_;
   drawing::Theme theme_ = drawing::Theme::kDay;
 };

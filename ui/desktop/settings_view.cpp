@@ -81,7 +81,7 @@ void SettingsView::makeLooks(QVBoxLayout* column) {
   form->setVerticalSpacing(kBetween);
   form->setHorizontalSpacing(2 * kBetween);
   look_->addItems({tr("As the system has it"), tr("Day"), tr("Night")});
-  form->addRow(tr("&Drawn by"), look_);
+  form->addRow(tr("&Light"), look_);
   language_->addItem(tr("The system's"), QString());
   language_->addItem(QStringLiteral("English"), QStringLiteral("en"));
   language_->addItem(QStringLiteral("Deutsch"), QStringLiteral("de"));
@@ -93,7 +93,7 @@ void SettingsView::makeLooks(QVBoxLayout* column) {
   form->addRow(tr("&Sessions go to"), sessions_);
   column->addLayout(form);
   for (QCheckBox* box : {silent_, caps_, calm_}) column->addWidget(box);
-  auto* language_note = new QLabel(tr("Another language is spoken from the next start on."), this);
+  auto* language_note = new QLabel(tr("Another language is used after the next start."), this);
   language_note->setObjectName(QStringLiteral("second"));
   language_note->setWordWrap(true);
   column->addWidget(language_note);
@@ -141,7 +141,7 @@ void SettingsView::makeKeys(QVBoxLayout* column) {
   note_->setObjectName(QStringLiteral("second"));
   note_->setWordWrap(true);
   column->addWidget(note_);
-  auto* reset = new QPushButton(tr("&As they were at first"), this);
+  auto* reset = new QPushButton(tr("&All keys as at first"), this);
   connect(reset, &QPushButton::clicked, this, [this] {
     shortcuts_.reset();
     fillKeys();

@@ -15,7 +15,7 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(Hearing)
 };
 
-constexpr double kJustNowS = 10.0, kLongAgoS = 600.0;
+constexpr double kJustNowS = 10.0, kLongAgoS = 600.0, kMinuteS = 60.0;
 constexpr double kBellRingsHz = 15.0;
 
 QString countWords(int strokes) {
@@ -60,9 +60,10 @@ HeardLine calcGuard(const HeardScene& s, const HeardTrend& trend) {
     line.level = 0.3;
     line.words = Words::tr("%1 just now").arg(codeWords(s.bell_code));
   } else if (s.bell_code > 0 && s.bell_age_s < kLongAgoS) {
-    line.words = Words::tr("silent; %1 %2 s ago")
+    const bool minutes = s.bell_age_s >= kMinuteS;
+    line.words = (minutes ? Words::tr("%1 %2 min ago") : Words::tr("%1 %2 s ago"))
                      .arg(codeWords(s.bell_code))
-                     .arg(static_cast<int>(s.bell_age_s));
+                     .arg(static_cast<int>(s.bell_age_s / (minutes ? kMinuteS : 1.0)));
   } else if (s.bell_code > 0) {
     line.words = Words::tr("silent");
   } else {

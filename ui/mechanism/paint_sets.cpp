@@ -216,7 +216,10 @@ void paintDogs(Pen& pen, const MechanismState& state, const LineState& line) {
       : line.dog == plant::DogState::kOnTooth || line.dog == plant::DogState::kRattling
           ? 0
           : 18 * (1 - std::min(1.0, way));
-  const double offset = line.tooth_deg / state.dog_pitch_deg * kPitchU;
+  // In mesh the machine keeps no angle: the teeth lie against the flank that drives.
+  const double driven_deg = line.output_nm < 0 ? 0 : state.dog_window_deg;
+  const double shown_deg = line.dog == plant::DogState::kMeshed ? driven_deg : line.tooth_deg;
+  const double offset = shown_deg / state.dog_pitch_deg * kPitchU;
   const auto row = [&](double base, double tip, double shift, double degrees) {
     QPolygonF edge{{kLeft - kPitchU, base}};
     const double root = tip + (base < tip ? -kDeep : kDeep);
@@ -247,7 +250,7 @@ void paintDogs(Pen& pen, const MechanismState& state, const LineState& line) {
   pen.pop();
   for (double x : {kLeft, kLeft + kWidth}) {
     pen.line({x, 528}, {x, 580}, {drawing::kNorm, Tone::kInk, {9, 4}, false});
-    pen.line({x, 624}, {x, 692}, {drawing::kNorm, Tone::kInk, {9, 4}, false});
+    pen.line({x, 624 + gap}, {x, 672 + gap}, {drawing::kNorm, Tone::kInk, {9, 4}, false});
   }
   pen.text({kLeft, 520}, Words::tr("crown wheel"));
   pen.text({kLeft + kWidth, 520}, Words::tr("%1 rev/min").arg(std::abs(line.crown), 0, 'f', 1),

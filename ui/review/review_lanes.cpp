@@ -175,10 +175,10 @@ std::vector<Lane> makeReviewLanes(const Opened& opened, bool hides_marks) {
 QString wordsOfMoment(const Opened& opened, const std::vector<Lane>& lanes, std::int64_t tick) {
   QStringList words;
   const auto& actions = opened.allActions();
-  const auto acts = std::ranges::equal_range(actions, tick, {}, &session::TimedAction::tick);
-  for (const session::TimedAction& timed : acts)
-    if (timed.action.actor != unit::Actor::kInstructor && timed.action.verb != "remark")
-      words << after::actText(unit::toText(timed.action));
+  auto act = std::ranges::lower_bound(actions, tick, {}, &session::TimedAction::tick);
+  for (; act != actions.end() && act->tick == tick; ++act)
+    if (act->action.actor != unit::Actor::kInstructor && act->action.verb != "remark")
+      words << after::actText(unit::toText(act->action));
   for (const Lane& lane : lanes)
     for (const Sign& sign : lane.signs)
       if (sign.tick == tick) words << sign.words;

@@ -121,7 +121,9 @@ TEST(Captions, CountTheGuardsStrokes) {
   s.bell_code = 33;
   EXPECT_EQ(wordsOf(HeardWho::kGuard, s), "three strokes, then three strokes just now");
   s.bell_age_s = 25.4;
-  EXPECT_EQ(wordsOf(HeardWho::kGuard, s), "silent; three strokes, then three strokes 25 s ago");
+  EXPECT_EQ(wordsOf(HeardWho::kGuard, s), "three strokes, then three strokes 25 s ago");
+  s.bell_age_s = 125;
+  EXPECT_EQ(wordsOf(HeardWho::kGuard, s), "three strokes, then three strokes 2 min ago");
   s.bell_age_s = 9999.0;
   EXPECT_EQ(wordsOf(HeardWho::kGuard, s), "silent");
 }
