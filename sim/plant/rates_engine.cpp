@@ -117,7 +117,9 @@ void calcEngineRates(const Machine& m, const State& x, std::size_t n, State& dx,
   const double dry = x[stateOf(n, kFuelKg)] < 0.2 ? 1.0 : 0.0;
   dx[stateOf(n, kTrapped)] =
       -trapped * rev_s / p.purge_revs + (p.air_ingress_per_s + dry * rev_s) * (1.0 - trapped);
-  dx[stateOf(n, kFuelKg)] = -burn.fuel_w / p.fuel_lhv_j_kg;
+  // What leaks runs slower as the last of it goes: a tank is empty and never less.
+  const double left = std::clamp(x[stateOf(n, kFuelKg)] / 0.2, 0.0, 1.0);
+  dx[stateOf(n, kFuelKg)] = -burn.fuel_w / p.fuel_lhv_j_kg - p.fuel_leak_kg_s * left;
 
   // Friction stands as a row of its own, so that a stopped engine stays stopped.
   const double thick = q::detExp(
