@@ -114,7 +114,7 @@ TEST(Faults, SayWhatTheyWaitFor) {
   rig.pass(10);
   arm("compressor2.belt_gone after 300 s");
   arm("gearbox2.band3_worn size 55 when cab1.gear == 3 or cab2.gear == 3 after 20 s");
-  arm("battery.cell_dead size 1 when cab1.air >= 77 psi");
+  arm("battery.cell_dead size 1 when cab1.air >= 94 psi");
   rig.pass(0.1);
   QString all;
   for (const QLabel* label : rig.window().faults()->present()->findChildren<QLabel*>())
@@ -122,7 +122,7 @@ TEST(Faults, SayWhatTheyWaitFor) {
   EXPECT_THAT(all.toStdString(), HasSubstr("armed at 0:00:10; comes at 0:05:10"));
   EXPECT_THAT(all.toStdString(),
               HasSubstr("armed at 0:00:10; when third gear is selected, and 20 s later"));
-  EXPECT_THAT(all.toStdString(), HasSubstr("armed at 0:00:10; when cab1.air >= 77 psi"));
+  EXPECT_THAT(all.toStdString(), HasSubstr("armed at 0:00:10; when cab1.air >= 94 psi"));
 }
 
 TEST(Faults, EnterInTheSecondsPutsItInToo) {
