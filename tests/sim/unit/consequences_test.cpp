@@ -91,7 +91,8 @@ TEST(Consequences, ARelayThatChattersIsOneAttempt) {
   EXPECT_EQ(value(unit, "true.engine1.start_attempts"), 1);
   EXPECT_GT(tryOnce(), 3);
   EXPECT_EQ(value(unit, "true.engine1.start_attempts"), 2);
-  EXPECT_NEAR(value(unit, "true.engine1.starter_rest_s"), 2.0, 0.5) << "the rest is that of the hand";
+  EXPECT_NEAR(value(unit, "true.engine1.starter_rest_s"), 2.0, 0.5)
+      << "the rest is that of the hand";
 }
 
 TEST(Consequences, TheStarterDropsOutWithTheLampThoughTheButtonIsHeld) {
