@@ -100,7 +100,9 @@ int runExport(const Context& context, const ExportOptions& options) {
       say(*options.csv + "/actions.csv and signals.csv");
     }
     if (options.html) {
-      exportText(*options.html, review::makeHtmlReport(review::loadReport(options.session)));
+      review::ReportInput report = review::loadReport(options.session);
+      report.attempt = review::findAttempt(options.session);
+      exportText(*options.html, review::makeHtmlReport(report));
       say(*options.html);
     }
     if (options.xapi) {

@@ -74,6 +74,14 @@ FaultSystem dogFaults() {
            .symptom = "no hiss and no thump on that side in reverse; forward works",
            .decision = "isolate that engine and its drive before working back",
            .numbers = {{"direction_valve#.reverse_stuck", How::kTo, minusOne}}},
+          {.name = "final_drive#.pipes_crossed",
+           .where = "final drive #, pipes of the direction valves",
+           .text = "the two pipes were changed over in the shed: forward is reverse",
+           .symptom = "both thumps heard and the air lamp dark either way; under power the drives "
+                      "stand against each other",
+           .decision = "no power with the lamp dark: isolate that engine and its drive, or fail "
+                       "the unit; say that it comes from the shed",
+           .numbers = {{"final_drive#.pipes_crossed", How::kTo, one}}},
           {.name = "final_drive#.dog_worn",
            .where = "final drive #, dogs",
            .text = "the dogs are worn and jump out under load",

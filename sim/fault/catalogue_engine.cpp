@@ -8,6 +8,7 @@ namespace {
 
 double lostCylinders(double n) { return -n / 6.0; }
 double perMinute(double percent_per_minute) { return percent_per_minute / 100.0 / 60.0; }
+double kgPerMinute(double kg) { return kg / 60.0; }
 
 std::vector<FaultRow> fuelFaults() {
   return {
@@ -36,6 +37,15 @@ std::vector<FaultRow> fuelFaults() {
        .gradual = true,
        .numbers = {{"engine#.cylinders_firing", How::kScale, leftOf}},
        .acts = {{"condition engine#.fuel drops", "condition engine#.fuel good"}}},
+      {.name = "engine#.fuel_leak",
+       .where = "engine #, fuel tank",
+       .text = "fuel runs out of the tank, down to the last drop",
+       .symptom = "a pool spreads below, the fuel gauge falls; at last that engine falters and "
+                  "stops, and does not fire again",
+       .decision = "stop that engine before it is dry, keep fire and people away; isolate, report",
+       .size = {"kg", 0.5, 400.0, 20.0, false, "a minute"},
+       .gradual = true,
+       .numbers = {{"engine#.fuel_leak_kg_s", How::kAdd, kgPerMinute}}},
       {.name = "engine#.fuel_cock_shut",
        .where = "engine #, fuel cock",
        .text = "the fuel cock was left shut",

@@ -46,6 +46,7 @@ struct FaultSystem {
 [[nodiscard]] std::vector<FaultSystem> startingFaults();
 [[nodiscard]] std::vector<FaultSystem> airFaults();
 [[nodiscard]] std::vector<FaultSystem> vacuumFaults();
+[[nodiscard]] std::vector<FaultSystem> runningFaults();
 [[nodiscard]] std::vector<FaultSystem> deviceFaults();
 [[nodiscard]] std::vector<FaultSystem> cabFaults();
 /// Made of the table of instruments: every lamp blown or lit, every gauge stuck, off, slow, dead.

@@ -7,6 +7,9 @@ namespace cabwright::fault {
 namespace {
 
 double deadCellVolts(double cells) { return 2.1 * cells; }
+// Crystals on the plates stand in the way of the current: ten times the resistance when nearly all
+// of the charge is lost (house value).
+double sulphated(double percent) { return 1.0 + 0.09 * percent; }
 double siemensAt24V(double amps) { return amps / 24.0; }
 
 std::vector<FaultRow> starterFaults() {
@@ -77,6 +80,16 @@ std::vector<FaultRow> batteryFaults() {
        .gradual = true,
        .numbers = {{"battery.resistance_ohm", How::kScale, itself},
                    {"battery.capacity_ah", How::kScale, [](double s) { return 1.0 / s; }}}},
+      {.name = "battery.flat",
+       .where = "battery",
+       .text = "the battery is nearly flat: sulphated, it gives little of its charge",
+       .symptom = "lamps yellow, they dip to nothing at the button; click, chatter or slow grunt, "
+                  "valves silent",
+       .decision = "three tries at most, no tow start: outside supply, or report",
+       .size = {"%", 30.0, 99.5, 97.0, false, "lost"},
+       .gradual = true,
+       .numbers = {{"battery.lost_share", How::kAdd, percent},
+                   {"battery.resistance_ohm", How::kScale, sulphated}}},
       {.name = "battery.cell_dead",
        .where = "battery",
        .text = "cells are dead",

@@ -68,7 +68,7 @@ void addSystem(const FaultSystem& system, std::vector<FaultSpec>& all) {
 std::vector<FaultSpec> makeCatalogue() {
   std::vector<FaultSpec> all;
   for (const auto& make : {driveFaults, gearFaults, engineFaults, startingFaults, airFaults,
-                           vacuumFaults, deviceFaults, cabFaults}) {
+                           vacuumFaults, runningFaults, deviceFaults, cabFaults}) {
     for (const FaultSystem& system : make()) addSystem(system, all);
   }
   for (FaultSpec& spec : instrumentFaults()) all.push_back(std::move(spec));

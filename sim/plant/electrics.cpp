@@ -14,12 +14,19 @@ namespace {
 constexpr double kGivesOutBelow = 0.01;  // share of full
 }
 
+namespace {
+double calcGivenCharge(const BatteryParameters& p, double charge) {
+  return std::clamp(charge - p.lost_share, 0.0, 1.0);
+}
+}  // namespace
+
 double calcRestVoltage(const BatteryParameters& p, double charge) {
-  return p.empty_v + (p.full_v - p.empty_v) * std::clamp(charge, 0.0, 1.0) - p.dead_cells_v;
+  return p.empty_v + (p.full_v - p.empty_v) * calcGivenCharge(p, charge) - p.dead_cells_v;
 }
 
 double calcSourceVoltage(const BatteryParameters& p, double charge) {
-  return calcRestVoltage(p, charge) * std::clamp(charge / kGivesOutBelow, 0.0, 1.0);
+  return calcRestVoltage(p, charge) *
+         std::clamp(calcGivenCharge(p, charge) / kGivesOutBelow, 0.0, 1.0);
 }
 
 double calcBatteryResistance(const BatteryParameters& p, double ambient_c) {

@@ -91,11 +91,11 @@ void fillLine(const Machine& m, const Forces& f, const Openings& through, std::s
   e.throttle[n] =
       through.out(vent, f.throttle_pa[n]) + through.out(d.throttle_leak[n], f.throttle_pa[n]);
   const auto shiftEnd = [&](bool open, double pa) {
-    return through.out(u.shift_air_cock_open && open ? 0.0 : d.shift[n], pa) +
-           through.out(d.shift_leak[n], pa);
+    return through.out(open ? 0.0 : d.shift[n], pa) + through.out(d.shift_leak[n], pa);
   };
-  e.shift[n] = shiftEnd(u.shift_forward, f.shift_forward_pa[n]) +
-               shiftEnd(u.shift_reverse, f.shift_reverse_pa[n]);
+  const FedEnds fed = calcFedEnds(m, n);
+  e.shift[n] =
+      shiftEnd(fed.forward, f.shift_forward_pa[n]) + shiftEnd(fed.reverse, f.shift_reverse_pa[n]);
   e.exhauster_back[n] = through.in(d.exhauster_back[n], f.release_pa);
 }
 

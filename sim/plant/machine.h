@@ -106,6 +106,18 @@ enum class RowMode : unsigned char {
   kNegative
 };  ///< sign of v_rel when sliding
 
+/// Which ends of a line's shift cylinder are fed: those of the direction valves that are open, or
+/// the other ones where their pipes are crossed; none with the air cock shut.
+struct FedEnds {
+  bool forward = false, reverse = false;
+};
+[[nodiscard]] inline FedEnds calcFedEnds(const Machine& m, std::size_t line) {
+  const LineInputs& u = m.u.line[line];
+  if (!u.shift_air_cock_open) return {};
+  if (m.p.final_drive[line].pipes_crossed > 0.5) return {u.shift_reverse, u.shift_forward};
+  return {u.shift_forward, u.shift_reverse};
+}
+
 /// Which rows are locked, and the matrices that follow.
 struct Modes {
   std::array<RowMode, kRows> row{};

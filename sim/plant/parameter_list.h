@@ -51,6 +51,7 @@
   X(firing_steepness, 3.0, 1.0, 10.0, "", "how sharply cycles stop firing as the delay grows") \
   X(purge_revs, 7.0, 0.5, 500.0, "rev", "turns that clear trapped air by e") \
   X(air_ingress_per_s, 0.0, 0.0, 10.0, "1/s", "air drawn into the fuel system (a fault when not zero)") \
+  X(fuel_leak_kg_s, 0.0, 0.0, 10.0, "kg/s", "fuel lost from the tank (a fault when not zero)") \
   X(cylinders_firing, 1.0, 0.0, 1.0, "", "share of injectors that work") \
   X(compression_sealing, 1.0, 0.3, 1.0, "", "share of compression pressure kept") \
   X(wall_capacity_j_k, 2500.0, 100.0, 1e5, "J/K", "combustion-chamber skin") \
@@ -212,6 +213,7 @@
   X(move_psi, 35.0, 1.0, 120.0, "psi", "air that just moves the sleeve") \
   X(full_psi, 60.0, 2.0, 200.0, "psi", "air that moves it at full speed") \
   X(stick, 0.0, 0.0, 1.0, "", "sleeve sticks above 0.5") \
+  X(pipes_crossed, 0.0, 0.0, 1.0, "", "pipes of the two direction valves changed over above 0.5") \
   X(push_n, 100.0, 1.0, 5000.0, "N", "push on a blocked tooth, limited by the fork spring") \
   X(tooth_radius_m, 0.060, 0.01, 0.5, "m", "radius of the tooth faces") \
   X(tooth_friction, 0.10, 0.0, 3.0, "", "tooth face on tooth face (large: burred)") \
@@ -344,6 +346,7 @@
   X(acceptance_ohm, 0.12, 0.0, 5.0, "ohm", "added while charging a full battery: it gasses instead of taking charge") \
   X(acceptance_from, 0.80, 0.0, 0.99, "", "share of full from which that resistance grows") \
   X(dead_cells_v, 0.0, 0.0, 24.0, "V", "voltage lost to dead cells (a fault)") \
+  X(lost_share, 0.0, 0.0, 1.0, "", "share of the charge that sulphated plates do not give (a fault)") \
   X(self_discharge_a, 0.006, 0.0, 5.0, "A", "self-discharge, inside the cells: the battery switch does not stop it") \
   X(earth_s, 0.0, 0.0, 5.0, "S", "leak to the frame behind the battery switch (a fault when not zero)")
 

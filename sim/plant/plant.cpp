@@ -28,6 +28,7 @@ Plant::~Plant() = default;
 
 void Plant::advance(const PlantInputs& inputs) { world_->advance(inputs); }
 const PlantReadings& Plant::readings() const { return world_->readings(); }
+Accounts Plant::accounts() const { return calcAccounts(*world_); }
 const Parameters& Plant::parameters() const { return world_->m.p; }
 
 void Plant::setParameter(const ParameterInfo& which, double value) {
@@ -37,8 +38,10 @@ void Plant::setParameter(const ParameterInfo& which, double value) {
   }
   Machine& m = world_->m;
   if (which.of(m.p) == value) return;
+  const double before_j = calcStoredEnergy(*world_);
   which.of(m.p) = value;
   m.d = calcDerived(m.p, m.d.gas_k);
+  world_->altered_j += calcStoredEnergy(*world_) - before_j;
   world_->restart = true;
 }
 

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "plant/accounts.h"
 #include "plant/inputs.h"
 #include "plant/parameters.h"
 #include "plant/readings.h"
@@ -43,6 +44,9 @@ class Plant {
 
   /// Truth after the last tick; at construction, the start.
   [[nodiscard]] const PlantReadings& readings() const;
+
+  /// What came in, went out and is there, after the last tick.
+  [[nodiscard]] Accounts accounts() const;
 
   [[nodiscard]] const Parameters& parameters() const;
   /// Changes a number from the next tick on: a fault, its ramp or its removal. Takes any value

@@ -88,14 +88,14 @@ void calcLineAir(const Machine& m, const State& x, std::size_t n, State& dx, For
   // The sleeve divides the shift cylinder: each end's volume follows it.
   const FinalDriveParameters& f = m.p.final_drive[n];
   const auto [forward_m3, reverse_m3] = calcShiftVolumes(f, x[stateOf(n, kSleeve)]);
-  const bool cock = u.shift_air_cock_open;
+  const FedEnds fed = calcFedEnds(m, n);
   out.shift_forward_pa[n] = x[stateOf(n, kShiftForwardMass)] * d.rt / forward_m3;
   out.shift_reverse_pa[n] = x[stateOf(n, kShiftReverseMass)] * d.rt / reverse_m3;
   dx[stateOf(n, kShiftForwardMass)] =
-      calcUserRate(d.air, cock && u.shift_forward, d.shift[n], d.shift[n], d.shift_leak[n], supply,
+      calcUserRate(d.air, fed.forward, d.shift[n], d.shift[n], d.shift_leak[n], supply,
                    out.shift_forward_pa[n], books);
   dx[stateOf(n, kShiftReverseMass)] =
-      calcUserRate(d.air, cock && u.shift_reverse, d.shift[n], d.shift[n], d.shift_leak[n], supply,
+      calcUserRate(d.air, fed.reverse, d.shift[n], d.shift[n], d.shift_leak[n], supply,
                    out.shift_reverse_pa[n], books);
 }
 

@@ -14,6 +14,7 @@ namespace q = cabwright::quantity;
 
 namespace {
 
+constexpr double kLastCoolant = 0.03;    // share of full; far below where the protection trips
 constexpr double kBreakawayFades = 1.0;  // rad/s: above it only running friction is left
 
 double mix(double light, double full, double share) { return light + (full - light) * share; }
@@ -96,10 +97,11 @@ void calcHeat(const Machine& m, const State& x, std::size_t n, const Burn& burn,
   dx[stateOf(n, kCoolantK)] =
       (wall_w + oil_w - radiator_w - block_w + (1.0 - p.friction_to_oil) * friction_w) / capacity;
   dx[stateOf(n, kOilK)] = (p.friction_to_oil * friction_w - oil_w - sump_w) / p.oil_capacity_j_k;
-  dx[stateOf(n, kCoolantLevel)] = level > 0.0 ? -p.coolant_leak_per_s : 0.0;
+  // The last of it runs out more slowly, so that level and heat come to their end together.
+  const double leak = p.coolant_leak_per_s * std::clamp(level / kLastCoolant, 0.0, 1.0);
+  dx[stateOf(n, kCoolantLevel)] = -leak;
   // Coolant that leaks carries its heat out: booked against the ambient temperature.
-  const double carried_w = 0.5 * p.coolant_capacity_j_k *
-                           (level > 0.0 ? p.coolant_leak_per_s : 0.0) * (coolant - m.d.gas_k);
+  const double carried_w = 0.5 * p.coolant_capacity_j_k * leak * (coolant - m.d.gas_k);
   dx[kAmbientJ] += radiator_w + block_w + sump_w + carried_w;
 }
 
@@ -117,7 +119,9 @@ void calcEngineRates(const Machine& m, const State& x, std::size_t n, State& dx,
   const double dry = x[stateOf(n, kFuelKg)] < 0.2 ? 1.0 : 0.0;
   dx[stateOf(n, kTrapped)] =
       -trapped * rev_s / p.purge_revs + (p.air_ingress_per_s + dry * rev_s) * (1.0 - trapped);
-  dx[stateOf(n, kFuelKg)] = -burn.fuel_w / p.fuel_lhv_j_kg;
+  // What leaks runs slower as the last litre of it goes: a tank is empty and never less.
+  const double left = std::clamp(x[stateOf(n, kFuelKg)], 0.0, 1.0);
+  dx[stateOf(n, kFuelKg)] = -burn.fuel_w / p.fuel_lhv_j_kg - p.fuel_leak_kg_s * left;
 
   // Friction stands as a row of its own, so that a stopped engine stays stopped.
   const double thick = q::detExp(

@@ -42,6 +42,7 @@ World::World(const World& o)
       rolled_from_m(o.rolled_from_m),
       rolled_sense(o.rolled_sense),
       impulse_j(o.impulse_j),
+      altered_j(o.altered_j),
       events(o.events),
       counts(o.counts),
       readings_(o.readings_),

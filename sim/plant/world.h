@@ -5,6 +5,7 @@
 #include <memory>
 #include <vector>
 
+#include "plant/accounts.h"
 #include "plant/dog.h"
 #include "plant/locks.h"
 #include "plant/machine.h"
@@ -47,6 +48,7 @@ struct World {
   double rolled_from_m = 0;
   int rolled_sense = 0;
   double impulse_j = 0;  ///< lost in shocks since the start
+  double altered_j = 0;  ///< Accounts::altered_j
   std::vector<PlantEvent> events;
   StepCounts counts;
   /// Truth at the last tick; made when first asked for.
@@ -72,12 +74,7 @@ struct World {
   [[nodiscard]] double calcLongestStep() const;
 };
 
-/// Energy and mass accounts of a run so far, for tests: what came in, went out and is stored.
-struct Accounts {
-  double in_j = 0, out_j = 0, stored_j = 0;
-  double air_kg = 0, air_in_kg = 0, air_out_kg = 0;
-  double vacuum_kg = 0, vacuum_in_kg = 0, vacuum_out_kg = 0;
-};
-[[nodiscard]] Accounts calcAccounts(const World& w);
+/// Accounts::stored_j alone.
+[[nodiscard]] double calcStoredEnergy(const World& w);
 
 }  // namespace cabwright::plant

@@ -96,7 +96,7 @@ void World::fillLine(std::size_t n, const Forces& forces, const RowVector& held)
   r.oil_pressure_pa =
       calcOilPressure(m.p.engine[n], r.crank_rad_per_s, q::kelvinToCelsius(r.oil_k));
   r.trapped_air = x[stateOf(n, kTrapped)];
-  r.fuel_kg = x[stateOf(n, kFuelKg)];
+  r.fuel_kg = std::max(0.0, x[stateOf(n, kFuelKg)]);
   r.coolant_level = std::max(0.0, x[stateOf(n, kCoolantLevel)]);
   r.indicated_nm = forces.indicated_nm[n];
   r.friction_nm = forces.friction_nm[n];

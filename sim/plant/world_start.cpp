@@ -151,15 +151,20 @@ double calcStoredHeat(const Machine& m, const State& x, std::size_t n) {
 
 }  // namespace
 
-Accounts calcAccounts(const World& w) {
+double calcStoredEnergy(const World& w) {
   const Machine& m = w.m;
+  return calcKineticEnergy(m, w.x) + calcStoredHeat(m, w.x, 0) + calcStoredHeat(m, w.x, 1) +
+         m.p.train.mass_kg * q::kStandardGravity * m.grade.calcHeight(w.x[kPosition]);
+}
+
+Accounts calcAccounts(const World& w) {
   const State& x = w.x;
   Accounts a;
   a.in_j = x[kFuelJ] + x[kBatteryJ];
   a.out_j = x[kExhaustJ] + x[kAmbientJ] + x[kAuxiliaryJ] + x[kResistanceJ] + x[kBlockJ] +
             x[kRailJ] + x[kBearingJ] + x[kElectricJ];
-  a.stored_j = calcKineticEnergy(m, x) + calcStoredHeat(m, x, 0) + calcStoredHeat(m, x, 1) +
-               m.p.train.mass_kg * q::kStandardGravity * m.grade.calcHeight(x[kPosition]);
+  a.stored_j = calcStoredEnergy(w);
+  a.altered_j = w.altered_j;
   a.air_kg = x[kMainMass] + x[kControlMass];
   for (std::size_t c = 0; c < kCabs; ++c) a.air_kg += x[kDeviceMass + c] + x[kHornMass + c];
   for (std::size_t n = 0; n < kLines; ++n) {

@@ -93,16 +93,19 @@ class Page {
     row("Trainee", head.trainee);
     row("Instructor", head.instructor);
     row("Assessor", head.assessor);
-    row("Attempt", head.attempt);
+    row("Attempt", in_.attempt ? fmt::format("{} of {} at this exercise in the same folder",
+                                             in_.attempt->number, in_.attempt->of)
+                               : "not counted");
     row("Scenario", fmt::format("{} [{}]", head.scenario, head.scenario_hash));
     row("Vehicle", head.vehicle);
+    row("Plant", in_.plant);
     row("Route", head.route);
     row("Told beforehand", head.conditions_told);
     row("Seed", head.seed ? std::to_string(*head.seed) : "");
     row("Session", head.session_id);
     row("Begun", head.started_utc);
     row("Length", marking::clockText(head.last_tick));
-    row("Program", head.program_version);
+    row("Program", head.program_version.empty() ? "not recorded" : head.program_version);
     row("Points",
         fmt::format("{:.4g} of {:.4g}, {:.0f} %; {:.4g} % needed", sheet_.totals.earned,
                     sheet_.totals.possible, sheet_.totals.percent, sheet_.pass.pass_percent));
@@ -117,8 +120,12 @@ class Page {
   }
   void putNotes() {
     putNotes("Faults", sheet_.head.faults);
-    putNotes("Freezes and remarks", sheet_.head.freezes);
+    putNotes("Freezes", sheet_.head.freezes);
     putNotes("Prompts", sheet_.head.prompts);
+    putNotes("Pace of time", sheet_.head.paces);
+    putNotes("Stepped in", sheet_.head.interventions);
+    putNotes("Remarks", sheet_.head.remarks);
+    putNotes("Taken again", sheet_.head.taken_again);
     putNotes("Limits of the model met", sheet_.head.limits_met);
   }
 
@@ -218,7 +225,9 @@ class Page {
     put("<div class=\"caution\">Caution: a training aid only. It is generic, models no particular "
         "vehicle and gives no authority to drive. The operator's rule book, the vehicle's own "
         "manual and a licensed instructor or assessor decide. Working around stabled trains, "
-        "rotating shafts, compressed air and moving vehicles kills people.</div>\n");
+        "rotating shafts, compressed air and moving vehicles kills people. A mark is one "
+        "occasion: how long a result is good for is for the operator to say, and who does not "
+        "agree with a line can ask for a second assessor on the same record.</div>\n");
   }
 
   const ReportInput& in_;
@@ -269,8 +278,11 @@ ReportInput loadReport(const std::filesystem::path& file) {
   const session::Store store(file);
   Reviewed reviewed = reviewSession(store);
   const std::vector<unit::Signal> signals = signalsOf(reviewed.sheet);
-  ReportInput input{std::move(reviewed), session::verifySession(file),
-                    session::SignalHistory(signals)};
+  ReportInput input{std::move(reviewed),
+                    session::verifySession(file),
+                    session::SignalHistory(signals),
+                    describePlant(store.header()),
+                    {}};
   store.show(input.history);
   return input;
 }

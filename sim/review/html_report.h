@@ -10,6 +10,7 @@
 #include <string>
 #include <string_view>
 
+#include "review/report_facts.h"
 #include "review/review.h"
 #include "session/signal_history.h"
 #include "session/verify.h"
@@ -21,6 +22,8 @@ struct ReportInput {
   session::Verification verification;
   /// The signals that the evidence speaks of, over the whole session.
   session::SignalHistory history;
+  std::string plant;                    ///< describePlant()
+  std::optional<AttemptPlace> attempt;  ///< findAttempt(), for who looks beside the file
 };
 
 /// Reads, marks and verifies the session. Throws SessionError.

@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 #include <thread>
 
+#include "quantity/sort_once.h"
 #include "review/shelf.h"
 #include "session/replay.h"
 
@@ -96,9 +97,7 @@ std::vector<fs::path> findSessions(const std::vector<fs::path>& places) {
       files.push_back(place);
     }
   }
-  std::ranges::sort(files);
-  // Not ranges::unique: what it gives does not compile with clang 14 beside this libstdc++.
-  files.erase(std::unique(files.begin(), files.end()), files.end());
+  quantity::sortOnce(files);
   return files;
 }
 

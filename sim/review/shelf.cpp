@@ -12,6 +12,7 @@
 #include <system_error>
 #include <thread>
 
+#include "quantity/sort_once.h"
 #include "review/review.h"
 #include "review/shelf_cache.h"
 #include "session/label.h"
@@ -92,13 +93,15 @@ void listFolder(const fs::path& folder, bool goes_down, std::vector<fs::path>& f
   }
 }
 
-// Looks at those that are not known, in as many threads as there are processors.
+// Looks at those that are not known, in as many threads as there are processors, and keeps what was
+// found.
 class Looking {
  public:
   Looking(std::vector<ShelfItem>& items, std::vector<std::size_t> unknown,
-          const ShelfProgress& progress)
-      : items_(items), unknown_(std::move(unknown)), progress_(progress) {}
+          const ShelfOptions& options, const ShelfCache& cache)
+      : items_(items), unknown_(std::move(unknown)), options_(options), cache_(cache) {}
 
+  /// False: it was given up.
   bool run() {
     const std::size_t most = std::max(1U, std::thread::hardware_concurrency());
     std::vector<std::thread> threads;
@@ -106,6 +109,7 @@ class Looking {
       threads.emplace_back([this] { work(false); });
     work(true);
     for (std::thread& thread : threads) thread.join();
+    if (!fresh_.empty()) cache_.save(fresh_);
     return !given_up_.load();
   }
 
@@ -114,17 +118,38 @@ class Looking {
     for (std::size_t k = next_.fetch_add(1); k < unknown_.size() && !given_up_.load();
          k = next_.fetch_add(1)) {
       ShelfItem& item = items_[unknown_[k]];
-      const ShelfItem seen = lookAt(item.file);
-      item = seen;
-      if (asks && progress_ && !progress_(items_.size() - unknown_.size() + k, items_.size()))
+      item = lookAt(item.file);
+      keep(item);
+      if (asks && options_.progress &&
+          !options_.progress(items_.size() - unknown_.size() + k, items_.size()))
         given_up_.store(true);
     }
   }
+
+  // One thread writes, and the others go on looking meanwhile.
+  void keep(const ShelfItem& item) {
+    std::vector<ShelfItem> kept;
+    {
+      const std::scoped_lock lock(mutex_);
+      fresh_.push_back(item);
+      if (is_writing_ || fresh_.size() < options_.keep_every) return;
+      is_writing_ = true;
+      kept.swap(fresh_);
+    }
+    cache_.save(kept);
+    const std::scoped_lock lock(mutex_);
+    is_writing_ = false;
+  }
+
   std::vector<ShelfItem>& items_;
   std::vector<std::size_t> unknown_;
-  const ShelfProgress& progress_;
+  const ShelfOptions& options_;
+  const ShelfCache& cache_;
   std::atomic<std::size_t> next_{0};
   std::atomic<bool> given_up_{false};
+  std::mutex mutex_;              ///< of all below
+  std::vector<ShelfItem> fresh_;  ///< looked at and not written yet
+  bool is_writing_ = false;
 };
 
 // What goes on in a journal does not show in the file itself.
@@ -212,9 +237,7 @@ Shelf openShelf(const std::vector<fs::path>& folders, const ShelfOptions& option
     const fs::path place = fs::absolute(folder, ignored).lexically_normal();
     listFolder(place, options.goes_down, files, broken);
   }
-  std::ranges::sort(files);
-  // Not ranges::unique: what it gives does not compile with clang 14 beside this libstdc++.
-  files.erase(std::unique(files.begin(), files.end()), files.end());
+  quantity::sortOnce(files);
   for (const fs::path& file : files) {
     shelf.items.emplace_back();
     shelf.items.back().file = file;
@@ -222,10 +245,10 @@ Shelf openShelf(const std::vector<fs::path>& folders, const ShelfOptions& option
   const ShelfCache cache(options.cache_folder);
   std::vector<std::size_t> unknown = takeKnown(shelf.items, cache.load());
   shelf.opened = unknown.size();
-  if (!unknown.empty()) shelf.complete = Looking(shelf.items, unknown, options.progress).run();
+  if (!unknown.empty())
+    shelf.complete = Looking(shelf.items, std::move(unknown), options, cache).run();
   NameLists lists;
   for (ShelfItem& item : shelf.items) lists.share(item.sheet);
-  if (shelf.complete && shelf.opened > 0) cache.save(shelf.items);
   shelf.items.insert(shelf.items.end(), broken.begin(), broken.end());
   return shelf;
 }

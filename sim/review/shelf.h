@@ -2,7 +2,8 @@
 // Many sessions: what stands in the files of some folders, at a glance.
 //
 // A file is opened once and looked at as far as its label goes; what was found is kept in a cache
-// with the file's size and time, so that the next look costs one question to the file system. Only
+// with the file's size and time, so that the next look costs one question to the file system; it is
+// kept on the way too, for a look that is broken off. Only
 // what is opened later is read to its end: whether a session is whole is told by
 // session::verifySession().
 #pragma once
@@ -61,6 +62,9 @@ struct ShelfOptions {
   /// Where the cache is kept; empty: none. It can be thrown away at any time, and one that cannot
   /// be read or written changes nothing but the time it takes.
   std::filesystem::path cache_folder = userCacheFolder();
+  /// What was looked at is put into the cache whenever it is so many files more, and at the end,
+  /// given up or not: whoever looks again goes on from there.
+  std::size_t keep_every = 500;
   bool goes_down = true;  ///< into folders within
   ShelfProgress progress;
 };

@@ -10,6 +10,7 @@
 #include <fstream>
 #include <map>
 #include <system_error>
+#include <utility>
 
 #include "session/schema.h"
 #include "session/session_error.h"
@@ -149,6 +150,7 @@ void loadSources(Database& database, LoadedHeader& loaded) {
 }
 
 void loadSignals(Database& database, LoadedHeader& loaded) {
+  std::array<bool, unit::kSignalCount> listed{};
   Statement rows(database, "SELECT id, name, unit FROM signal ORDER BY id");
   while (rows.step()) {
     const std::string name = rows.text(1);
@@ -157,8 +159,12 @@ void loadSignals(Database& database, LoadedHeader& loaded) {
     if (rows.integer(0) != expected || loaded.signals.size() >= kMostSignals)
       throw SessionError(database.name() + ": the list of signals has gaps or no end");
     addSignal(loaded.chain, expected, name, unit);
-    const auto signal = unit::findSignal(name);
-    if (signal && std::ranges::find(loaded.signals, signal) != loaded.signals.end())
+    // As a rule they stand as in this program.
+    const auto table = unit::signalTable();
+    const auto row = static_cast<std::size_t>(expected);
+    const auto signal = row < table.size() && table[row].name == name ? std::optional(table[row].id)
+                                                                      : unit::findSignal(name);
+    if (signal && std::exchange(listed[static_cast<std::size_t>(*signal)], true))
       throw SessionError(database.name() + ": the signal " + name + " is listed twice");
     if (signal && unit::signalInfo(*signal).unit != unit)
       throw SessionError(fmt::format("{}: {} was recorded in \"{}\", this program has it in \"{}\"",

@@ -39,7 +39,7 @@ InterlockInputs senseCircuits(const World& w, const plant::PlantReadings& r) {
     in.oil_psi[n] = line.oil_pressure_pa / q::kPaPerPsi;
     in.meshed[n] = line.dog == plant::DogState::kMeshed ? line.dog_side : 0;
     in.sleeve_in_middle[n] = std::abs(line.sleeve_m) < kPinPlayM;
-    in.burning[n] = w.parameters.fire[n].burns > 0.5 && !w.extinguished[n];
+    in.burning[n] = isBurning(w, n);
   }
   return in;
 }

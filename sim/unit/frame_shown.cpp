@@ -118,8 +118,7 @@ void fillEngine(World& w, const plant::Plant& plant, std::size_t n, FrameWriter&
   for (double k : line.drum_k) hottest = std::max(hottest, k);
   out.put(at(Signal::kEngine1HotSmell, Signal::kEngine2HotSmell),
           shareOf(q::kelvinToCelsius(hottest), 120.0, 240.0));
-  out.put(at(Signal::kEngine1FireSeen, Signal::kEngine2FireSeen),
-          w.parameters.fire[n].burns > 0.5 && !w.extinguished[n]);
+  out.put(at(Signal::kEngine1FireSeen, Signal::kEngine2FireSeen), isBurning(w, n));
 }
 
 void fillHeardEngines(World& w, Place here, bool there, FrameWriter& out) {

@@ -160,7 +160,7 @@ void fillHarm(const World& w, FrameWriter& out) {
   out.put(kTrueDoorOpen, w.control.on(Control::kDoor1) || w.control.on(Control::kDoor2));
   bool burns = false;
   for (std::size_t n = 0; n < plant::kLines; ++n) {
-    burns = burns || (w.parameters.fire[n].burns > 0.5 && !w.extinguished[n]);
+    burns = burns || isBurning(w, n);
   }
   out.put(kTrueFire, burns);
   out.put(kTrueControlledBy, w.result.desk[0] ? 1 : w.result.desk[1] ? 2 : 0);

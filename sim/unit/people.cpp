@@ -42,6 +42,10 @@ bool anyHidden(const World& w, std::span<const Item> items) {
   return false;
 }
 
+bool isWorkedOn(const World& w) {
+  return anyHidden(w, kProtectionItems) || anyHidden(w, kPeopleItems);
+}
+
 bool isSwitchGuarded(const World& w) {
   for (Item i : {Item::kEngine1Switch, Item::kEngine2Switch}) {
     if (w.item[indexOf(i)].hidden > 0) return true;
@@ -117,9 +121,7 @@ void answer(World& w, Phrase to, const PeopleSenses& senses) {
     case Phrase::kAskPermission:
       return say(w, Actor::kSignaller, Reply::kGranted);
     case Phrase::kAskProtection:
-      return say(w, Actor::kScenario,
-                 isProtected(w) || anyHidden(w, kPeopleItems) ? Reply::kStillWorking
-                                                              : Reply::kNobodyWorks);
+      return say(w, Actor::kScenario, isWorkedOn(w) ? Reply::kStillWorking : Reply::kNobodyWorks);
     case Phrase::kAskSwitch:
       return say(w, Actor::kScenario,
                  isSwitchGuarded(w) ? Reply::kFitterHasIt : Reply::kNobodyKnows);
@@ -140,7 +142,7 @@ void answer(World& w, Phrase to, const PeopleSenses& senses) {
     case Phrase::kTellSignaller:
       return say(w, Actor::kSignaller, Reply::kUnderstood);
     case Phrase::kAskReseat:
-      return say(w, Actor::kScenario, Reply::kMayReseat);
+      return say(w, Actor::kScenario, isWorkedOn(w) ? Reply::kStillWorking : Reply::kMayReseat);
     case Phrase::kAskRestricted:
       return say(w, Actor::kSignaller, Reply::kMayRestricted);
     case Phrase::kTellShed:

@@ -15,9 +15,14 @@ namespace q = cabwright::quantity;
 
 namespace {
 
-constexpr double kRunsForGoodS = 3.0;  // after that a further attempt is a new start
-constexpr double kPullingN = 2000.0;   // wheels pull against a scotch
-constexpr double kTurnsRadPerS = 1.0;  // a crank that turns
+// No hand lets a button go and presses it again so quickly: a relay that chatters is one attempt.
+constexpr double kChattersS = 0.3;
+constexpr double kCockShut =
+    0.25;  // of the fuel cock: below it nothing runs (see plant_inputs.cpp)
+constexpr std::int32_t kBottleLasts = 1000;  // ticks, house value
+constexpr double kRunsForGoodS = 3.0;        // after that a further attempt is a new start
+constexpr double kPullingN = 2000.0;         // wheels pull against a scotch
+constexpr double kTurnsRadPerS = 1.0;        // a crank that turns
 
 // What a look that has lasted long enough has shown.
 void noteSeen(World& w, Item item) {
@@ -88,10 +93,18 @@ void advanceFires(World& w) {
   for (int line = 0; line < plant::kLines; ++line) {
     const auto n = static_cast<std::size_t>(line);
     const FireParameters& fire = w.parameters.fire[n];
-    if (fire.burns <= 0.5) {
-      w.extinguished[n] = false;
-    } else if (w.control.on(ofEngine(Control::kEngine1Bottle, line)) && fire.bottle_empty <= 0.5) {
-      w.extinguished[n] = true;
+    const bool burns = fire.burns > 0.5;
+    const bool fed = w.control[ofEngine(Control::kEngine1FuelCock, line)] > kCockShut;
+    std::int32_t& bottle = w.bottle[n];
+    if (!w.control.on(ofEngine(Control::kEngine1Bottle, line))) {
+      bottle = kBottleFull;
+    } else if (bottle == kBottleFull) {
+      const bool helps = burns && fire.bottle_empty <= 0.5;
+      bottle = !helps ? kBottleSpent : fed ? kFireHeldDown + kBottleLasts : kFireOut;
+    } else if (bottle >= kFireHeldDown) {
+      bottle = !fed ? kFireOut : bottle == kFireHeldDown ? kBottleSpent : bottle - 1;
+    } else if (!burns) {
+      bottle = kBottleSpent;  // nothing of it is left for another fire
     }
   }
 }
@@ -113,7 +126,8 @@ void noteStarts(World& w, const InterlockResult& before, const plant::PlantReadi
   for (std::size_t n = 0; n < plant::kLines; ++n) {
     StartLog& log = w.start[n];
     const bool fed = w.result.starter[n];
-    if (fed && !before.starter[n]) {
+    const bool chatters = log.last_fed != kNever && calcAge(w, log.last_fed) < kChattersS;
+    if (fed && !before.starter[n] && !chatters) {
       ++log.attempts;
       log.rest_s = calcAge(w, log.last_fed);
       if (isPersonAtEngine(w, n)) ++w.harm.started_at_person;

@@ -11,7 +11,8 @@ namespace cabwright::unit {
 /// Arrives where the trainee was walking to; counts how long something has been looked at.
 void advanceTrainee(World& w);
 
-/// A pulled bottle that is full puts its fire out, once.
+/// A pulled bottle that is full holds its fire down for ten seconds, once: out it stays where the
+/// fuel cock is shut by then; where fuel still runs into it, it lights again.
 void advanceFires(World& w);
 
 /// Thumps of dogs and clicks of relays that have just happened.

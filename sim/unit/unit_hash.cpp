@@ -164,7 +164,7 @@ std::uint64_t Unit::hash() const {
          w.was_door_open, w.was_at_person, w.was_protected, w.was_between, w.was_reaching);
   addEach(h, w.thump_at);
   add(h, w.click_at);
-  addEach(h, w.extinguished);
+  addEach(h, w.bottle);
   addEach(h, w.messages);
   for (float v : w.frame.value) h.addDouble(static_cast<double>(v));
   return h.value();

@@ -151,6 +151,9 @@ struct HarmState {
       cords = 0, scotch = 0, reach = 0;
 };
 
+/// States of a fire bottle.
+inline constexpr std::int32_t kBottleSpent = -1, kBottleFull = 0, kFireOut = 1, kFireHeldDown = 2;
+
 /// Bookkeeping of each starter and engine that the plant does not keep.
 struct StartLog {
   bool fed = false;
@@ -196,9 +199,15 @@ struct World {
        was_between = false, was_reaching = false;
   std::array<std::int64_t, plant::kLines> thump_at{kNever, kNever};
   std::int64_t click_at = kNever;
-  std::array<bool, plant::kLines> extinguished{};
+  /// Of each engine's fire bottle: one of the numbers above, or more: ticks that it still lasts.
+  std::array<std::int32_t, plant::kLines> bottle{};
   std::vector<Message> messages;
   Frame frame;
 };
+
+/// Whether that engine (0 or 1) burns now.
+[[nodiscard]] inline bool isBurning(const World& w, std::size_t line) {
+  return w.parameters.fire[line].burns > 0.5 && w.bottle[line] < kFireOut;
+}
 
 }  // namespace cabwright::unit

@@ -8,16 +8,20 @@
 #include <memory>
 #include <random>
 #include <stdexcept>
+#include <string>
+#include <tuple>
 
+#include "own_time.h"
 #include "review/playback.h"
 #include "scenario/script.h"
 #include "session/live_run.h"
 #ifdef CABWRIGHT_DESKTOP
 #include <QApplication>
-#include <QImage>
+#include <QMouseEvent>
 
-#include "cab/seat_view.h"
-#include "session/replay.h"
+#include "drawing/face.h"
+#include "review_room/review_window.h"
+#include "review_room/take_out.h"
 #endif
 
 namespace cabwright::bench {
@@ -34,92 +38,144 @@ double now() {
 
 double heldMb() { return static_cast<double>(::mallinfo2().uordblks) / 1e6; }
 
-// The good script, and then she stands with both engines running.
-void recordTwoHours(const fs::path& file) {
+// A script of the exercise, and then she stands with both engines running up to this tick. Gives
+// when the script was done.
+std::int64_t record(const fs::path& file, const char* name, std::int64_t until) {
   const fs::path scenarios = fs::path(CABWRIGHT_SOURCE_DIR) / "scenarios";
   const fs::path folder = scenarios / "cold-preparation";
   auto loaded = session::loadSituation((folder / "scenario.toml").string(), scenarios);
   session::LiveOptions options;
   options.record = file;
   session::LiveRun live(std::get<session::Situation>(loaded), options);
-  const auto text =
-      std::get<scenario::SourceFile>(scenario::loadText((folder / "good.txt").string()));
-  scenario::ScriptRunner script(std::get<scenario::Script>(scenario::parseScript(text)));
+  const auto text = std::get<scenario::SourceFile>(scenario::loadText((folder / name).string()));
+  scenario::ScriptRunner script(std::get<scenario::Script>(
+      scenario::parseScript(text, {}, scenario::neighboursOf(folder / name))));
   while (!script.isDone() && !script.fault() && !live.failed()) {
     for (const auto& due : script.advance(live.frame())) live.take(due.action);
     live.advance(1);
   }
-  live.advance(kTwoHours - live.tick());
+  const std::int64_t done = live.tick();
+  live.advance(std::max<std::int64_t>(0, until - done));
   live.finish("finished");
+  return done;
 }
 
-// What a window does for a moment, beside bringing the world there.
-class Plate {
- public:
 #ifdef CABWRIGHT_DESKTOP
-  explicit Plate(const fs::path& file) : store_(file) {
+// The assessor's window with that session in it, and a hand with a mouse.
+class Desk {
+ public:
+  explicit Desk(const fs::path& file) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    drawing::prepareFaces();
     app_ = std::make_unique<QApplication>(count_, words_);
-    seat_ = std::make_unique<cab::Seat>(
-        session::LiveRun::toLookAt(session::readSituation(store_), store_.header()));
-    view_ = std::make_unique<cab::SeatView>(*seat_, shortcuts_);
-    view_->setReducedMotion(true);
-    view_->resize(1280, 720);
-    view_->show();
-    QApplication::processEvents();
+    window_ = std::make_unique<review_room::ReviewWindow>();
+    window_->resize(1280, 720);
+    window_->show();
+    window_->open(file);
+    while (window_->isOpening()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    if (window_->view() == nullptr) throw std::runtime_error(window_->said().toStdString());
+    view().rerun().wait();
+    settle();
   }
-  void show(const session::Run& moment) {
-    seat_->showMoment(moment);
-    QApplication::processEvents();
-    QImage image(view_->size(), QImage::Format_RGB32);
-    view_->render(&image);
+
+  void resize(int wide, int high) {
+    window_->resize(wide, high);
+    settle();
+  }
+
+  // From the button of the mouse until what is on the screen is of that moment: milliseconds. All
+  // of it is done in this thread, which waits for nothing; others who use the machine do not count.
+  double click(std::int64_t tick) {
+    after::StripChart& strip = view().strip();
+    const QPointF at(strip.xOf(tick), strip.height() / 2.0);
+    const QPointF on_screen = strip.mapToGlobal(at);
+    const auto send = [&](QEvent::Type type, Qt::MouseButtons held) {
+      QMouseEvent event(type, at, on_screen, Qt::LeftButton, held, Qt::NoModifier);
+      QApplication::sendEvent(&strip, &event);
+    };
+    const auto began = ThreadClock::now();
+    send(QEvent::MouseButtonPress, Qt::LeftButton);
+    settle();
+    const double took = milliseconds(began);
+    if (!view().moment().isWhole() ||
+        view().moment().seat().run().tick() != view().opened().cursor())
+      throw std::runtime_error("the moment is not seen");
+    send(QEvent::MouseButtonRelease, Qt::NoButton);
+    return took;
   }
 
  private:
-  session::Store store_;
+  [[nodiscard]] review_room::ReviewView& view() { return *window_->view(); }
+  // The moment comes when there is time for it, and what it changes is drawn after that.
+  static void settle() {
+    for (int k = 0; k < 4; ++k) QApplication::processEvents();
+  }
   int count_ = 1;
   char name_[7] = "moment";
   char* words_[2] = {name_, nullptr};
   std::unique_ptr<QApplication> app_;
-  std::unique_ptr<cab::Seat> seat_;
-  cab::Shortcuts shortcuts_;
-  std::unique_ptr<cab::SeatView> view_;
-#else
-  explicit Plate(const fs::path&) {}
-  void show(const session::Run&) {}
-#endif
+  std::unique_ptr<review_room::ReviewWindow> window_;
 };
 
-}  // namespace
+// A session of half an hour with many lines not kept, from the file to the last page: seconds.
+double timeReport(const fs::path& folder) {
+  const fs::path file = folder / "laziest.cabsession";
+  record(file, "bad-laziest.txt", 0);
+  const double began = now();
+  const review_room::Opened opened(file);
+  const auto fault =
+      review_room::takeOut(review_room::TakeOut::kPaper, opened,
+                           QString::fromStdString((folder / "laziest.pdf").string()));
+  if (fault) throw std::runtime_error(fault->toStdString());
+  return now() - began;
+}
+#endif
 
-void timeMoments(const fs::path& folder, nlohmann::json& found) {
-  const fs::path file = folder / "two-hours.cabsession";
-  recordTwoHours(file);
+// The world of a moment, without anything drawn.
+void timeWorlds(const fs::path& file, nlohmann::json& found) {
   const double held = heldMb();
-  double began = now();
+  const double began = now();
   review::Playback playback(file);
   while (playback.build(100'000)) {
   }
   if (playback.state().difference) throw std::runtime_error("run again, it was another session");
   found["rerun_times_real"] = static_cast<double>(kTwoHours) / 100 / (now() - began);
   found["rerun_mb_per_hour"] = (heldMb() - held) / 2;
-  Plate plate(file);
+  Times worlds;
   std::minstd_rand random(5);  // NOLINT: any moments do
-  double worst = 0, sum = 0, worlds = 0;
   for (int k = 0; k < kSeeks; ++k) {
-    const auto tick = static_cast<std::int64_t>(random() % kTwoHours);
-    began = now();
-    const auto moment = playback.findMoment(tick);
-    if (!moment) throw std::runtime_error("no moment");
-    worlds += (now() - began) * 1e3;
-    plate.show(*moment);
-    const double took = (now() - began) * 1e3;
-    worst = std::max(worst, took);
-    sum += took;
+    const auto start = ThreadClock::now();
+    if (!playback.findMoment(static_cast<std::int64_t>(random() % kTwoHours)))
+      throw std::runtime_error("no moment");
+    worlds.ms.push_back(milliseconds(start));
   }
-  found["moment_ms"] = worlds / kSeeks;
-  found["seek_ms"] = sum / kSeeks;
-  found["seek_worst_ms"] = worst;
+  found["moment_ms"] = worlds.mean();
+  found["moment_worst_ms"] = worlds.share(1);
+}
+
+}  // namespace
+
+void timeMoments(const fs::path& folder, nlohmann::json& found) {
+  const fs::path file = folder / "two-hours.cabsession";
+  const std::int64_t done = record(file, "good.txt", kTwoHours);
+  timeWorlds(file, found);
+#ifdef CABWRIGHT_DESKTOP
+  Desk desk(file);
+  std::minstd_rand random(7);  // NOLINT: any moments do
+  for (const auto& [suffix, wide, high] :
+       {std::tuple{"", 1280, 720}, std::tuple{"_1080", 1920, 1080}}) {
+    desk.resize(wide, high);
+    Times seeks;
+    for (int k = 0; k < kSeeks; ++k)
+      seeks.ms.push_back(desk.click(static_cast<std::int64_t>(random() % kTwoHours)));
+    // Where the trainee was about: each click another place, which is another plate.
+    for (int k = 0; k < kSeeks; ++k)
+      seeks.ms.push_back(desk.click(static_cast<std::int64_t>(random() % done)));
+    found[std::string("seek") + suffix + "_ms"] = seeks.mean();
+    found[std::string("seek") + suffix + "_worst_ms"] = seeks.share(1);
+  }
+  found["report_s"] = timeReport(folder);
+#endif
 }
 
 }  // namespace cabwright::bench

@@ -4,15 +4,14 @@
 // MODE is guided, practice or assessment (the exercise's own if left out); SCROLL, in pixels, moves
 // the marks upwards.
 #include <QApplication>
-#include <QImage>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <cstdio>
 #include <string>
 
 #include "after/after_view.h"
-#include "drawing/face.h"
 #include "played_run.h"
+#include "shot.h"
 
 namespace cabwright {
 namespace {
@@ -29,17 +28,10 @@ int run(int argc, char** argv) {
   QApplication::processEvents();
   if (argc > 8) view.findChild<QScrollArea*>()->verticalScrollBar()->setValue(std::stoi(argv[8]));
   QApplication::processEvents();
-  QImage image(view.size(), QImage::Format_RGB32);
-  view.render(&image);
-  return image.save(QString::fromLocal8Bit(argv[1])) ? 0 : 1;
+  return screens::saveShot(view, argv[1]);
 }
 
 }  // namespace
 }  // namespace cabwright
 
-int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  cabwright::drawing::prepareFaces();
-  const QApplication app(argc, argv);
-  return cabwright::run(argc, argv);
-}
+int main(int argc, char** argv) { return cabwright::screens::runShot(argc, argv, cabwright::run); }

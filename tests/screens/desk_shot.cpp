@@ -6,7 +6,6 @@
 // whole desk with that page. At each SECOND the
 // ACTION is done besides, "60:instructor: mark first start".
 #include <QApplication>
-#include <QImage>
 #include <cstdio>
 #include <memory>
 #include <string>
@@ -17,7 +16,7 @@
 #include "desk/truth_view.h"
 #include "desk/verdict_view.h"
 #include "desk_play.h"
-#include "drawing/face.h"
+#include "shot.h"
 
 namespace cabwright {
 namespace {
@@ -57,17 +56,10 @@ int run(int argc, char** argv) {
   page->resize(std::stoi(argv[7]), std::stoi(argv[8]));
   page->show();
   for (int k = 0; k < 5; ++k) QApplication::processEvents();
-  QImage image(page->size(), QImage::Format_RGB32);
-  page->render(&image);
-  return image.save(QString::fromLocal8Bit(argv[1])) ? 0 : 1;
+  return screens::saveShot(*page, argv[1]);
 }
 
 }  // namespace
 }  // namespace cabwright
 
-int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  cabwright::drawing::prepareFaces();
-  const QApplication app(argc, argv);
-  return cabwright::run(argc, argv);
-}
+int main(int argc, char** argv) { return cabwright::screens::runShot(argc, argv, cabwright::run); }

@@ -7,15 +7,14 @@
 #include <QAbstractButton>
 #include <QAbstractScrollArea>
 #include <QApplication>
-#include <QImage>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QScrollBar>
 #include <cstdio>
 #include <string>
 
-#include "drawing/face.h"
 #include "review_room/marks_page.h"
+#include "shot.h"
 
 namespace cabwright {
 namespace {
@@ -68,17 +67,10 @@ int run(int argc, char** argv) {
     }
     QApplication::processEvents();
   }
-  QImage image(page.size(), QImage::Format_RGB32);
-  page.render(&image);
-  return image.save(QString::fromLocal8Bit(argv[2])) ? 0 : 1;
+  return screens::saveShot(page, argv[2]);
 }
 
 }  // namespace
 }  // namespace cabwright
 
-int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  cabwright::drawing::prepareFaces();
-  const QApplication app(argc, argv);
-  return cabwright::run(argc, argv);
-}
+int main(int argc, char** argv) { return cabwright::screens::runShot(argc, argv, cabwright::run); }

@@ -2,15 +2,14 @@
 // Draws the mechanism to a file, to look at:
 //   mechanism_shot OUT.png SCENARIO day|night WIDTH HEIGHT LINE [ACTION ...]
 // after the actions given, all of them the instructor's (a number of seconds lets time pass).
-#include <QApplication>
 #include <QPainter>
 #include <cstdio>
 #include <string>
 
-#include "drawing/face.h"
 #include "mechanism/paint_mechanism.h"
 #include "session/live_run.h"
 #include "session/situation.h"
+#include "shot.h"
 
 namespace cabwright {
 namespace {
@@ -51,9 +50,4 @@ int run(int argc, char** argv) {
 }  // namespace
 }  // namespace cabwright
 
-int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  cabwright::drawing::prepareFaces();
-  const QApplication app(argc, argv);
-  return cabwright::run(argc, argv);
-}
+int main(int argc, char** argv) { return cabwright::screens::runShot(argc, argv, cabwright::run); }

@@ -6,16 +6,15 @@
 // in the exercise "cold preparation", after the actions given (a number of seconds lets time pass).
 // Actions with a plus before them are the instructor's, and come first: "+condition engine1.cover
 // off".
-#include <QApplication>
 #include <QPainter>
 #include <cstdio>
 #include <string>
 
 #include "cab/outside_part.h"
 #include "cab/plate.h"
-#include "drawing/face.h"
 #include "drawing/furniture.h"
 #include "session/situation.h"
+#include "shot.h"
 
 namespace cabwright {
 namespace {
@@ -120,9 +119,4 @@ int run(int argc, char** argv) {
 }  // namespace
 }  // namespace cabwright
 
-int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  cabwright::drawing::prepareFaces();
-  const QApplication app(argc, argv);
-  return cabwright::run(argc, argv);
-}
+int main(int argc, char** argv) { return cabwright::screens::runShot(argc, argv, cabwright::run); }

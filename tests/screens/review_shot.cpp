@@ -3,14 +3,13 @@
 //   review_shot OUT.png SESSION SECOND strips|both|plate day|night WIDTH HEIGHT [PLACE]
 // PLACE is one of the unit's ("engine1"); without it it is looked at from where the trainee was.
 #include <QApplication>
-#include <QImage>
 #include <cstdio>
 #include <exception>
 #include <memory>
 #include <string>
 
-#include "drawing/face.h"
 #include "review_room/review_view.h"
+#include "shot.h"
 
 namespace cabwright {
 namespace {
@@ -31,22 +30,10 @@ int run(int argc, char** argv) {
   view.jumpTo(static_cast<qint64>(std::stod(argv[3]) * 100));
   if (argc > 8) view.moment().seat().lookFrom(unit::findPlace(argv[8]));
   for (int k = 0; k < 5; ++k) QApplication::processEvents();
-  QImage image(view.size(), QImage::Format_RGB32);
-  view.render(&image);
-  return image.save(QString::fromLocal8Bit(argv[1])) ? 0 : 1;
+  return screens::saveShot(view, argv[1]);
 }
 
 }  // namespace
 }  // namespace cabwright
 
-int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  cabwright::drawing::prepareFaces();
-  const QApplication app(argc, argv);
-  try {
-    return cabwright::run(argc, argv);
-  } catch (const std::exception& error) {
-    std::fprintf(stderr, "review_shot: %s\n", error.what());
-    return 1;
-  }
-}
+int main(int argc, char** argv) { return cabwright::screens::runShot(argc, argv, cabwright::run); }

@@ -8,16 +8,15 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QElapsedTimer>
-#include <QImage>
 #include <QThread>
 #include <cstdio>
 #include <random>
 
-#include "drawing/face.h"
 #include "made_session.h"
 #include "review_room/lock_form.h"
 #include "review_room/lock_panel.h"
 #include "review_room/shelf_page.h"
+#include "shot.h"
 
 namespace cabwright {
 namespace {
@@ -136,24 +135,21 @@ int run(int argc, char** argv) {
   review_room::LockKeeper keeper(folder / "lock", nullptr, session::HashCost::kLeast);
   review_room::LockPanel panel(keeper, &page);
   if (what == "lock" || what == "waiting") {
-    (void)keeper.change({}, QStringLiteral("some words here"));
+    keeper.change({}, QStringLiteral("some words here"), [](bool) {});
+    keeper.wait();
     keeper.lock();
     panel.setTheme(theme);
-    for (int k = 0; k < 4 && what == "waiting"; ++k) (void)keeper.open(QStringLiteral("wrong"));
+    for (int k = 0; k < 4 && what == "waiting"; ++k) {
+      keeper.open(QStringLiteral("wrong"), [](bool) {});
+      keeper.wait();
+    }
     panel.ask(QStringLiteral("The review"));
   }
   settle(page);
-  QImage image(page.size(), QImage::Format_RGB32);
-  page.render(&image);
-  return image.save(QString::fromLocal8Bit(argv[1])) ? 0 : 1;
+  return screens::saveShot(page, argv[1]);
 }
 
 }  // namespace
 }  // namespace cabwright
 
-int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  cabwright::drawing::prepareFaces();
-  const QApplication app(argc, argv);
-  return cabwright::run(argc, argv);
-}
+int main(int argc, char** argv) { return cabwright::screens::runShot(argc, argv, cabwright::run); }

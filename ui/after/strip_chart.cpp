@@ -118,9 +118,13 @@ void StripChart::updateCursor() {
   const auto pixels = [k](const QRectF& u) {
     return QRectF(u.topLeft() * k, u.size() * k).toAlignedRect().adjusted(-1, -1, 1, 1);
   };
-  over_->update(pixels({x - 8, 0, 16, high}));
+  const double reach = 8 + (review_ ? widestValue() : 0);
+  over_->update(pixels({x - reach, 0, 2 * reach, high}));
   over_->update(pixels({0, 0, layout_.left - 8, high}));
-  over_->update(pixels({0, layout_.axis_y, width() / k, high - layout_.axis_y}));
+  if (layout_.axis_above)
+    over_->update(pixels({0, 0, width() / k, layout_.axis_y + 2}));
+  else
+    over_->update(pixels({0, layout_.axis_y, width() / k, high - layout_.axis_y}));
 }
 
 void StripChart::setCursor(std::int64_t tick) {

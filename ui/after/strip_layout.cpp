@@ -11,6 +11,7 @@ namespace cabwright::after {
 namespace {
 
 constexpr double kLabels = 238, kRightMargin = 52, kPlotGap = 16, kAxisHeight = 40;
+constexpr double kAxisAbove = 42, kBelowPlots = 12;  // of a review
 constexpr double kLeastPlot = 40;
 constexpr double kFlagGap = 4, kMergedRoom = 36;
 constexpr std::int64_t kShortest = 200;
@@ -53,18 +54,20 @@ StripLayout layOutStrip(QSizeF size, std::size_t lanes, std::size_t plots, int r
   const bool is_review = rows == 0;
   layout.left = kLabels;
   layout.right = std::max(kLabels + 100, size.width() - kRightMargin);
-  layout.flags_top = 4;
+  layout.axis_above = is_review;
+  layout.flags_top = is_review ? kAxisAbove + 6 : 4;
   layout.lanes_top = layout.flags_top + rows * kFlagPitch + (is_review ? 0 : 6) + kLaneBar / 2;
   layout.actions_y =
       layout.lanes_top + (static_cast<double>(lanes) - (is_review ? 1 : 0)) * kLanePitch;
-  layout.axis_y = size.height() - kAxisHeight;
+  layout.end = size.height() - (is_review ? kBelowPlots : kAxisHeight);
+  layout.axis_y = is_review ? kAxisAbove : layout.end;
   double top = layout.actions_y + kLanePitch / 2 + 12;
   if (is_review) {
-    const double room = std::max(0.0, layout.axis_y - top + kPlotGap);
+    const double room = std::max(0.0, layout.end - top + kPlotGap);
     plots = std::min(plots, static_cast<std::size_t>(room / (kLeastPlot + kPlotGap)));
   }
   const auto n = static_cast<double>(std::max<std::size_t>(1, plots));
-  const double height = std::max(kLeastPlot, (layout.axis_y - top - (n - 1) * kPlotGap) / n);
+  const double height = std::max(kLeastPlot, (layout.end - top - (n - 1) * kPlotGap) / n);
   for (std::size_t k = 0; k < plots; ++k, top += height + kPlotGap)
     layout.plots.emplace_back(layout.left, top, layout.right - layout.left, height);
   return layout;

@@ -28,7 +28,9 @@ struct StripLayout {
   double flags_top = 0;        ///< y of the first row of flags
   double lanes_top = 0;        ///< y of the first lane's middle
   double actions_y = 0;        ///< middle of the row of actions
-  double axis_y = 0;           ///< top of the axis of time
+  double axis_y = 0;           ///< line of the axis of time
+  bool axis_above = false;     ///< its times stand above the line, and that above the lanes
+  double end = 0;              ///< below the last plot
   std::vector<QRectF> plots;   ///< boxes of the plots; in a review as many as there is room for
 
   [[nodiscard]] double xOf(std::int64_t tick, Span span) const;
@@ -37,7 +39,8 @@ struct StripLayout {
 
 inline constexpr double kLanePitch = 30, kLaneBar = 24, kFlagPitch = 31;
 
-/// `rows` of flags; none in a review, where signs and actions have lanes of their own.
+/// `rows` of flags; none in a review, where signs and actions have lanes of their own, and where
+/// the axis of time stands on top.
 [[nodiscard]] StripLayout layOutStrip(QSizeF size, std::size_t lanes, std::size_t plots, int rows);
 
 /// A flag in its row; `merged` others stand behind it, too near to be shown.

@@ -83,14 +83,6 @@ std::vector<Plot> makePlots(const session::SignalHistory& history, int cab) {
   using enum unit::Signal;
   const auto of = [cab](unit::Signal s) { return ofCab(s, cab); };
   std::vector<Plot> plots;
-  plots.push_back({Words::tr("Control air"),
-                   Words::tr("psi"),
-                   0,
-                   100,
-                   50,
-                   0,
-                   {75, 95},
-                   {{of(kCab1Air), {}, Tone::kCurve1, {}}}});
   plots.push_back({Words::tr("Vacuum"),
                    Words::tr("inHg"),
                    0,
@@ -100,6 +92,14 @@ std::vector<Plot> makePlots(const session::SignalHistory& history, int cab) {
                    {21},
                    {{of(kCab1TrainPipe), Words::tr("train pipe"), Tone::kCurve2, {}},
                     {of(kCab1ReleasePipe), Words::tr("release pipe"), Tone::kCurve1, kDashes}}});
+  plots.push_back({Words::tr("Control air"),
+                   Words::tr("psi"),
+                   0,
+                   100,
+                   50,
+                   0,
+                   {75, 95},
+                   {{of(kCab1Air), {}, Tone::kCurve1, {}}}});
   plots.push_back({Words::tr("Engines"),
                    Words::tr("rev/min"),
                    0,

@@ -165,19 +165,28 @@ void StripChart::paintLegend(drawing::Pen& pen, const Plot& plot, const QRectF& 
 }
 
 void StripChart::paintAxis(drawing::Pen& pen) const {
-  const double y = layout_.axis_y;
-  double x_key = pen.text({0, y + 26}, tr("Time"), {.tone = Tone::kInk2}) + 30;
+  const double y = layout_.axis_y, up = layout_.axis_above ? -1 : 1;
+  const double words_y = layout_.axis_above ? y - 13 : y + 26;
+  double x_key = pen.text({0, words_y}, tr("Time"), {.tone = Tone::kInk2}) + 30;
   for (const char* key : {"+", "\u2212", "0"}) {
-    const double wide = drawing::paintKeyCap(pen, {x_key, y + 20}, QString::fromUtf8(key));
+    if (!look_.keys) break;
+    const double wide = drawing::paintKeyCap(pen, {x_key, words_y - 6}, QString::fromUtf8(key));
     x_key += wide + 6;
+  }
+  if (layout_.axis_above) {
+    pen.line({layout_.left, y}, {layout_.right, y}, {drawing::kThin, Tone::kInk});
+    for (const std::int64_t tick : axisTicks(layout_, span_, kTimeWidth / 5)) {
+      const double x = layout_.xOf(tick, span_);
+      pen.line({x, y}, {x, y - 4}, {drawing::kThin, Tone::kInk2});
+    }
   }
   const QRectF tag = cursorTag();
   for (const std::int64_t tick : axisTicks(layout_, span_, kTimeWidth)) {
     const double x = layout_.xOf(tick, span_);
-    pen.line({x, y}, {x, y + 6}, {drawing::kThin, Tone::kInk2});
+    pen.line({x, y}, {x, y + up * 7}, {drawing::kThin, Tone::kInk2});
     const double half = drawing::textWidth(timeText(tick)) / 2 + 6;
     if (!tag.isNull() && x + half > tag.left() && x - half < tag.right()) continue;
-    pen.text({x, y + 26}, timeText(tick), {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
+    pen.text({x, words_y}, timeText(tick), {.anchor = Anchor::kMiddle, .tone = Tone::kInk2});
   }
 }
 
@@ -203,7 +212,7 @@ void StripChart::paintFlags(drawing::Pen& pen) const {
     if (!critical || flag.again) on_plots.dash = {3, 5};
     const double lanes_end = layout_.actions_y + kLanePitch / 2;
     pen.line({placed.x, y}, {placed.x, lanes_end}, flag.again ? on_plots : pole);
-    pen.line({placed.x, lanes_end}, {placed.x, layout_.axis_y}, on_plots);
+    pen.line({placed.x, lanes_end}, {placed.x, layout_.end}, on_plots);
   }
   for (const PlacedFlag& placed : placed_) {
     const Flag& flag = flags_[placed.flag];
@@ -221,8 +230,8 @@ void StripChart::paintFlags(drawing::Pen& pen) const {
 void StripChart::paintCursor(drawing::Pen& pen) const {
   if (cursor_ < span_.from || cursor_ > span_.to) return;
   const double x = layout_.xOf(cursor_, span_);
-  pen.line({x, layout_.lanes_top - kLaneBar / 2 - 4}, {x, layout_.axis_y + 8},
-           {drawing::kNorm, Tone::kHand});
+  const double top = layout_.axis_above ? layout_.axis_y - 9 : layout_.lanes_top - kLaneBar / 2 - 4;
+  pen.line({x, top}, {x, layout_.end + 8}, {drawing::kNorm, Tone::kHand});
   for (std::size_t k = 0; k < layout_.plots.size(); ++k) {
     const Plot& plot = plots_[k];
     const QRectF& box = layout_.plots[k];
@@ -238,6 +247,9 @@ void StripChart::paintCursor(drawing::Pen& pen) const {
   }
   const QRectF tag = cursorTag();
   pen.rect(tag, drawing::kNoLine, Tone::kHand, 3);
+  if (layout_.axis_above)
+    pen.polygon({{{x - 6, tag.bottom()}, {x + 6, tag.bottom()}, {x, layout_.axis_y}}},
+                drawing::kNoLine, Tone::kHand);
   pen.text({tag.left() + 8, tag.center().y() + kCapHalf}, timeText(cursor_, true),
            {.bold = true, .tone = Tone::kPaper, .on = Tone::kHand});
 }
@@ -248,7 +260,7 @@ QRectF StripChart::cursorTag() const {
   const double wide = drawing::textWidth(timeText(cursor_, true), drawing::kText, true) + 16;
   const double x = layout_.xOf(cursor_, span_), right = width() / look_.scale;
   const double left = std::clamp(x - wide / 2, layout_.left - 40, std::max(0.0, right - wide));
-  return {left, layout_.axis_y + 8, wide, 26};
+  return {left, layout_.axis_above ? layout_.axis_y - 35 : layout_.axis_y + 8, wide, 26};
 }
 
 }  // namespace cabwright::after

@@ -18,7 +18,11 @@ using drawing::VerdictSign;
 namespace {
 
 constexpr double kCapHalf = 0.36 * drawing::kText;
-constexpr double kSignR = 9.5, kSignReach = 13, kValueHigh = 25;
+constexpr double kSignR = 9.5, kSignReach = 13, kValueHigh = 25, kValueGap = 12;
+
+double valueWidth(const QString& value) {
+  return drawing::textWidth(value, drawing::kText, true) + 14;
+}
 
 }  // namespace
 
@@ -58,11 +62,21 @@ void StripChart::paintSigns(drawing::Pen& pen, const Lane& lane, double y) const
     }
 }
 
+double StripChart::widestValue() const {
+  double wide = 0;
+  for (const Plot& plot : plots_)
+    for (const Curve& curve : plot.curves)
+      if (const auto value = valueAtCursor(curve.signal))
+        wide = std::max(wide, valueWidth(QString::number(*value, 'f', plot.decimals)));
+  return kValueGap + wide;
+}
+
 // Beside the cursor, on the side where there is room, and clear of the one before.
 void StripChart::paintValue(drawing::Pen& pen, QPointF at, const QString& value,
                             double& free_y) const {
-  const double wide = drawing::textWidth(value, drawing::kText, true) + 14;
-  const double x = at.x() + 12 + wide > layout_.right ? at.x() - 12 - wide : at.x() + 12;
+  const double wide = valueWidth(value);
+  const double x =
+      at.x() + kValueGap + wide > layout_.right ? at.x() - kValueGap - wide : at.x() + kValueGap;
   double y = at.y() - kValueHigh / 2;
   if (std::abs(y - free_y) < kValueHigh + 2) y = free_y + (y < free_y ? -1 : 1) * (kValueHigh + 2);
   free_y = y;

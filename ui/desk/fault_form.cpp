@@ -3,6 +3,7 @@
 
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QLineEdit>
 #include <QVBoxLayout>
 #include <cmath>
 
@@ -79,7 +80,10 @@ FaultForm::FaultForm(Desk& desk, QWidget* parent)
   setTabOrder(moment_->condition(), ramp_);
   setTabOrder(ramp_, put_in_);
   connect(put_in_, &QPushButton::clicked, this, &FaultForm::put);
+  // Enter in any field puts it in: a hand that has just typed a size does not look for a button.
   connect(moment_, &FaultMoment::entered, this, &FaultForm::put);
+  for (QDoubleSpinBox* field : {size_, ramp_})
+    connect(field->findChild<QLineEdit*>(), &QLineEdit::returnPressed, this, &FaultForm::put);
   connect(moment_, &FaultMoment::changed, this, &FaultForm::showUsable);
   connect(&desk_, &Desk::changed, this, &FaultForm::showUsable);
   showFault(nullptr);
@@ -131,7 +135,7 @@ void FaultForm::takeFocus() {
     size_->setFocus(Qt::ShortcutFocusReason);
     size_->selectAll();
   } else {
-    moment_->choice()->setFocus(Qt::ShortcutFocusReason);
+    put_in_->setFocus(Qt::ShortcutFocusReason);
   }
 }
 

@@ -74,6 +74,8 @@ FaultMoment::FaultMoment(QWidget* parent)
   });
   connect(condition_, &QLineEdit::textChanged, this, &FaultMoment::show);
   connect(condition_, &QLineEdit::returnPressed, this, &FaultMoment::entered);
+  connect(seconds_->findChild<QLineEdit*>(), &QLineEdit::returnPressed, this,
+          &FaultMoment::entered);
   show();
 }
 

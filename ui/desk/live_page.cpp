@@ -6,39 +6,24 @@
 #include <algorithm>
 #include <cmath>
 
-#include "drawing/face.h"
+#include "drawing/style.h"
 
 namespace cabwright::desk {
 
 using drawing::Tone;
 
-int toPixels(double u, double scale) { return static_cast<int>(std::lround(u * scale)); }
-
 QString pageStyle(const after::SheetLook& look) {
-  const auto c = [&look](Tone tone) { return drawing::colorOf(look.theme, tone).name(); };
-  const int type = std::max(13, toPixels(drawing::kText, look.scale));
-  const int bar = std::max(10, toPixels(14, look.scale));
-  return QStringLiteral(
-             "QWidget { color: %1; font-family: '%2'; font-size: %3px; }"
-             "QLineEdit { background: %4; border: 1px solid %5; border-radius: 3px;"
-             " padding: 4px 6px; selection-background-color: %6; selection-color: %1; }"
-             "QLineEdit:focus { border: 2px solid %7; padding: 3px 5px; }"
-             "QAbstractItemView { background: %4; border: 1px solid %5; border-radius: 3px;"
-             " outline: 0; }"
-             "QAbstractItemView:focus { border: 2px solid %7; }"
-             "QHeaderView { background: %8; border: 0; }"
-             "QHeaderView::section { background: %8; color: %9; border: 0; padding: 4px 6px;"
-             " border-bottom: 1px solid %5; }"
-             "QScrollBar:vertical { background: %8; width: %10px; margin: 0; }"
-             "QScrollBar::handle:vertical { background: %5; border-radius: %11px;"
-             " min-height: 32px; margin: 1px; }"
-             "QScrollBar::handle:vertical:disabled { background: transparent; }"
-             "QScrollBar::add-line:vertical, QScrollBar::sub-line:vertical { height: 0; }"
-             "QScrollBar::add-page:vertical, QScrollBar::sub-page:vertical { background: none; }")
-      .arg(c(Tone::kInk), drawing::faceName(), QString::number(type), c(Tone::kFace),
-           c(Tone::kRule), c(Tone::kWash), c(Tone::kHand), c(Tone::kPaper), c(Tone::kInk2))
-      .arg(bar)
-      .arg(bar / 2 - 2);
+  const int px = std::max(13, toPixels(drawing::kText, look));
+  return drawing::commonStyle(look.theme, px) +
+         drawing::fillStyle(
+             QStringLiteral(
+                 "QAbstractItemView { background: @face; border: 1px solid @rule;"
+                 " border-radius: 3px; outline: 0; }"
+                 "QAbstractItemView:focus { border: 2px solid @hand; }"
+                 "QHeaderView, QHeaderView::section { background: @paper; color: @ink2; border: 0; "
+                 "}"
+                 "QHeaderView::section { padding: 4px 6px; border-bottom: 1px solid @rule; }"),
+             look.theme, px);
 }
 
 LivePage::LivePage(Desk& desk, QWidget* parent)

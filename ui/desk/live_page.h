@@ -11,9 +11,6 @@
 
 namespace cabwright::desk {
 
-/// A length on the sheet in whole pixels.
-[[nodiscard]] int toPixels(double u, double scale);
-
 /// Colours, face and size of the sheet for ordinary widgets inside a page: fields, lists, tables,
 /// scroll bars.
 [[nodiscard]] QString pageStyle(const after::SheetLook& look);
@@ -47,7 +44,7 @@ class LivePage : public QWidget {
   [[nodiscard]] QSizeF sizeInSheet() const { return QSizeF(size()) / look_.scale; }
   void place(QWidget* widget, const QRectF& u) const;
   [[nodiscard]] Desk& desk() const { return desk_; }
-  [[nodiscard]] int px(double u) const { return toPixels(u, look_.scale); }
+  [[nodiscard]] int px(double u) const { return toPixels(u, look_); }
 
  private:
   void refresh();

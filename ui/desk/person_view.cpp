@@ -34,7 +34,7 @@ VerdictSign signOf(const marking::JudgementRow& row) {
   return VerdictSign::kSeen;
 }
 
-TableRow noteRow(const marking::JudgementRow& row) {
+after::TableRow noteRow(const marking::JudgementRow& row) {
   QString truth = after::truthText(row.item, row.truth);
   const QString rank = defectText(row.defect);
   if (row.truth == "good" || truth.isEmpty()) truth = PersonView::tr("sound");
@@ -46,7 +46,7 @@ TableRow noteRow(const marking::JudgementRow& row) {
           row.tick};
 }
 
-TableRow openRow(const marking::JudgementRow& row) {
+after::TableRow openRow(const marking::JudgementRow& row) {
   return {
       {defectText(row.defect), after::itemName(row.item), after::truthText(row.item, row.truth)},
       VerdictSign::kSeen,
@@ -58,16 +58,17 @@ TableRow openRow(const marking::JudgementRow& row) {
 
 PersonView::PersonView(Desk& desk, QWidget* parent)
     : LivePage(desk, parent),
-      notebook_(new RowsTable(look(),
-                              {{tr("Time"), 92, false},
-                               {tr("Thing"), 0, false},
-                               {tr("Judged"), 160, false},
-                               {tr("What was so"), 0, false},
-                               {tr("Result"), 190, false}},
-                              4, 1, tr("Notebook of the trainee"), this)),
-      open_(new RowsTable(
+      notebook_(new after::RowsTable(look(),
+                                     {{tr("Time"), 92, false},
+                                      {tr("Thing"), 0, false},
+                                      {tr("Judged"), 160, false},
+                                      {tr("What was so"), 0, false},
+                                      {tr("Result"), 190, false}},
+                                     {.sign = 4, .strong = 1}, tr("Notebook of the trainee"),
+                                     this)),
+      open_(new after::RowsTable(
           look(),
-          {{tr("Class"), 140, false}, {tr("Thing"), 0, false}, {tr("What is so"), 0, false}}, -1, 0,
+          {{tr("Class"), 140, false}, {tr("Thing"), 0, false}, {tr("What is so"), 0, false}}, {},
           tr("Defects not found yet"), this)) {
   setAccessibleName(tr("The trainee"));
   setMinimumSize(900, 420);
@@ -114,7 +115,7 @@ void PersonView::showRun() {
 void PersonView::takeJudgements() {
   const auto table = run()->sheet().judgements;
   if (!table) return;
-  std::vector<TableRow> notes, open;
+  std::vector<after::TableRow> notes, open;
   std::array<int, unit::kPlaceCount> open_at{};
   for (const marking::JudgementRow& row : table->rows) {
     if (row.result != JudgementResult::kNotJudged) {
@@ -126,8 +127,8 @@ void PersonView::takeJudgements() {
       ++open_at[static_cast<std::size_t>(unit::itemInfo(*item).place)];
   }
   // The newest first; of what is open the worst.
-  std::ranges::stable_sort(notes, std::greater{}, &TableRow::tag);
-  std::ranges::stable_sort(open, std::greater{}, &TableRow::strong);
+  std::ranges::stable_sort(notes, std::greater{}, &after::TableRow::tag);
+  std::ranges::stable_sort(open, std::greater{}, &after::TableRow::strong);
   const bool same = table->hits == found_ && table->misses == missed_ &&
                     table->false_alarms == false_alarms_ && table->not_judged == waiting_ &&
                     open_at == open_at_;

@@ -5,9 +5,9 @@
 
 #include <array>
 
+#include "after/rows_table.h"
 #include "desk/live_page.h"
 #include "desk/person_state.h"
-#include "desk/rows_table.h"
 #include "drawing/pen.h"
 
 namespace cabwright::desk {
@@ -19,8 +19,8 @@ class PersonView : public LivePage {
   ~PersonView() override;
 
   [[nodiscard]] const PersonState& state() const { return state_; }
-  [[nodiscard]] const RowsTable& notebook() const { return *notebook_; }
-  [[nodiscard]] const RowsTable& open() const { return *open_; }
+  [[nodiscard]] const after::RowsTable& notebook() const { return *notebook_; }
+  [[nodiscard]] const after::RowsTable& open() const { return *open_; }
   /// Where, hands, look and words in sentences.
   [[nodiscard]] QString summary() const;
   /// How many defects at a place have not been found.
@@ -49,7 +49,7 @@ class PersonView : public LivePage {
 
   hearing::Listener listener_;
   PersonState state_;
-  RowsTable *notebook_, *open_;
+  after::RowsTable *notebook_, *open_;
   std::array<int, unit::kPlaceCount> open_at_{};
   std::int64_t judged_tick_ = -1;
   int judged_acts_ = -1;

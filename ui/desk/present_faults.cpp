@@ -2,12 +2,14 @@
 #include "desk/present_faults.h"
 
 #include <QApplication>
+#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <algorithm>
 
 #include "cab/you_parts.h"
 #include "desk/desk_look.h"
+#include "desk/fault_moment.h"
 #include "desk/spots.h"
 #include "scenario/arm_words.h"
 
@@ -24,14 +26,37 @@ std::int64_t sinceOf(const session::LiveRun& run, const session::FaultNow& now) 
   return since;
 }
 
+// What it waits for: "comes at 0:05:39", "when third gear is selected, and 10 s later".
+QString waitingText(const session::LiveRun& run, const std::string& id) {
+  const fault::ActiveFaults& faults = run.run().faults();
+  const auto k = faults.find(id);
+  if (!k) return {};
+  const fault::Moment& from = faults.armed()[*k].from;
+  if (!from.when) return PresentFaults::tr("comes at %1").arg(cab::clockText(from.ticks));
+  QString words =
+      PresentFaults::tr("when %1").arg(QString::fromStdString(std::string(from.when->text())));
+  for (const ReadyCondition& ready : readyConditions()) {
+    if (from.when->text() != ready.text) continue;
+    words = QCoreApplication::translate("Ready", ready.words);
+    words[0] = words[0].toLower();
+  }
+  if (from.ticks == 0) return words;
+  return PresentFaults::tr("%1, and %2 s later")
+      .arg(words)
+      .arg(static_cast<double>(from.ticks) / session::kTicksPerSecond);
+}
+
 }  // namespace
 
 QString stateText(const session::LiveRun& run, const session::FaultNow& now) {
   const QString at = cab::clockText(sinceOf(run, now));
   switch (now.stage) {
-    case FaultStage::kArmed:
-      return now.by == unit::Actor::kScenario ? PresentFaults::tr("armed by the exercise")
-                                              : PresentFaults::tr("armed at %1").arg(at);
+    case FaultStage::kArmed: {
+      const QString armed = now.by == unit::Actor::kScenario
+                                ? PresentFaults::tr("armed by the exercise")
+                                : PresentFaults::tr("armed at %1").arg(at);
+      return armed + QLatin1String("; ") + waitingText(run, now.id);
+    }
     case FaultStage::kGrowing:
       return PresentFaults::tr("growing since %1, %2 %").arg(at).arg(now.share * 100, 0, 'f', 0);
     case FaultStage::kThere:

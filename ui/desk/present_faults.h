@@ -13,7 +13,7 @@
 
 namespace cabwright::desk {
 
-/// "armed at 0:12:05, by the exercise", "growing, 40 %", "there since 0:13:00".
+/// "armed at 0:12:05; comes at 0:14:00", "growing since 0:12:05, 40 %", "there since 0:13:00".
 [[nodiscard]] QString stateText(const session::LiveRun& run, const session::FaultNow& now);
 
 class PresentFaults : public QWidget {

@@ -5,8 +5,8 @@
 #include <QMouseEvent>
 #include <algorithm>
 
+#include "after/sheet_delegate.h"
 #include "desk/live_page.h"
-#include "desk/sheet_delegate.h"
 #include "desk/strip_groups.h"
 #include "drawing/pen.h"
 
@@ -41,13 +41,13 @@ void paintLayer(drawing::Pen& pen, QPointF centre, unit::Layer layer, Tone on) {
   }
 }
 
-class SignalDelegate : public SheetDelegate {
+class SignalDelegate : public after::SheetDelegate {
  public:
   SignalDelegate(const after::SheetLook& look, const SignalListModel& model, QObject* parent)
-      : SheetDelegate(look, parent), model_(model) {}
+      : after::SheetDelegate(look, parent), model_(model) {}
 
   QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const override {
-    return {toPixels(200, look().scale), toPixels(kRow, look().scale)};
+    return {toPixels(200, look()), toPixels(kRow, look())};
   }
 
   void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,

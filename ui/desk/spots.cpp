@@ -81,6 +81,9 @@ constexpr std::array kLives{
     Lives{"vacuum.release_pipe", "release_reservoir"},
     Lives{"vacuum.alarm", "alarm"},
     Lives{"brake.poor_friction", "blocks"},
+    Lives{"axlebox", "blocks"},
+    Lives{"wheels#", "brake_cylinder#"},
+    Lives{"cardan#", "gearbox#"},
 };
 
 // "gearbox2.band3_worn": '2', and "gearbox#.band3_worn".

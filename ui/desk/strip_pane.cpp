@@ -234,7 +234,7 @@ void StripPane::setCursor(std::optional<std::int64_t> tick) {
   if (tick == cursor_) return;
   cursor_ = tick;
   // The figures beside the curves are those of the cursor; the curves themselves stay.
-  const int legend = toPixels(layout_.right + 2, look_.scale);
+  const int legend = toPixels(layout_.right + 2, look_);
   update(legend, 0, width() - legend, height());
   over_->update();
   announce();

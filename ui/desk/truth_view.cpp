@@ -7,7 +7,7 @@
 #include <QShortcut>
 #include <algorithm>
 
-#include "desk/sheet_delegate.h"
+#include "after/sheet_delegate.h"
 #include "drawing/pen.h"
 #include "drawing/verdict.h"
 
@@ -30,13 +30,13 @@ VerdictSign signOf(Agreement agreement) {
                                             : VerdictSign::kNone;
 }
 
-class TruthDelegate : public SheetDelegate {
+class TruthDelegate : public after::SheetDelegate {
  public:
   TruthDelegate(const after::SheetLook& look, const TruthModel& model, QObject* parent)
-      : SheetDelegate(look, parent), model_(model) {}
+      : after::SheetDelegate(look, parent), model_(model) {}
 
   QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const override {
-    return {toPixels(100, look().scale), toPixels(kRow, look().scale)};
+    return {toPixels(100, look()), toPixels(kRow, look())};
   }
 
   void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,

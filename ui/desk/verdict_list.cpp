@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/verdict_list.h"
 
-#include <QKeyEvent>
-#include <QScrollBar>
 #include <algorithm>
 
+#include "after/sheet_delegate.h"
 #include "after/words.h"
 #include "desk/live_page.h"
-#include "desk/sheet_delegate.h"
 #include "drawing/pen.h"
 
 namespace cabwright::desk {
@@ -20,16 +18,16 @@ namespace {
 constexpr double kPad = 12, kText = 46, kLead = 24, kHead = 34, kFoot = 12;
 constexpr qsizetype kMostTitle = 2, kMostReason = 3;
 
-class VerdictDelegate : public SheetDelegate {
+class VerdictDelegate : public after::SheetDelegate {
  public:
   VerdictDelegate(const after::SheetLook& look, const VerdictModel& model, QListView* view)
-      : SheetDelegate(look, view), model_(model), view_(view) {}
+      : after::SheetDelegate(look, view), model_(model), view_(view) {}
 
   QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override {
     const VerdictRow& row = rowOf(index);
     const double wide = view_->viewport()->width() / look().scale;
     const double high = row.part == VerdictPart::kHeading ? kHead + 6 : calcHeight(row, wide);
-    return {toPixels(wide, look().scale), toPixels(high, look().scale)};
+    return {toPixels(wide, look()), toPixels(high, look())};
   }
 
   void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,
@@ -135,58 +133,22 @@ void VerdictModel::setRows(std::vector<VerdictRow> rows) {
     put();
     endResetModel();
   };
-  putRows(rows_, std::move(rows), reset,
-          [this](int k, const VerdictRow&) { Q_EMIT dataChanged(index(k), index(k)); });
+  after::putRows(rows_, std::move(rows), reset,
+                 [this](int k, const VerdictRow&) { Q_EMIT dataChanged(index(k), index(k)); });
 }
 
 VerdictList::VerdictList(const after::SheetLook& look, const QString& name, QWidget* parent)
-    : QListView(parent), look_(look), model_(new VerdictModel(this)) {
+    : CardList(look, name, parent), model_(new VerdictModel(this)) {
   setModel(model_);
   setItemDelegate(new VerdictDelegate(look, *model_, this));
-  setAccessibleName(name);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);  // its coming and going would wrap anew
-  setVerticalScrollMode(ScrollPerPixel);
-  setEditTriggers(NoEditTriggers);
-  setResizeMode(Adjust);
-  connect(
-      verticalScrollBar(), &QScrollBar::rangeChanged, verticalScrollBar(),
-      [bar = verticalScrollBar()](int lowest, int highest) { bar->setEnabled(highest > lowest); });
-  connect(this, &QAbstractItemView::doubleClicked, this, &VerdictList::choose);
+  connect(this, &QAbstractItemView::doubleClicked, this, &VerdictList::enterCard);
 }
 
-void VerdictList::restyle() {
-  scheduleDelayedItemsLayout();
-  viewport()->update();
-}
-
-void VerdictList::resizeEvent(QResizeEvent* event) {
-  QListView::resizeEvent(event);
-  scheduleDelayedItemsLayout();
-}
-
-void VerdictList::paintEvent(QPaintEvent* event) {
-  QListView::paintEvent(event);
-  if (!rows().empty() || empty_words_.isEmpty()) return;
-  QPainter painter(viewport());
-  painter.scale(look_.scale, look_.scale);
-  drawing::Pen pen(painter, look_.theme);
-  pen.text({kPad, 30}, empty_words_, {.tone = Tone::kInk2, .on = Tone::kFace});
-}
-
-void VerdictList::choose(const QModelIndex& index) {
+void VerdictList::enterCard(const QModelIndex& index) {
   if (!index.isValid()) return;
   const VerdictRow& row = rows()[static_cast<std::size_t>(index.row())];
   const bool fell = row.part == VerdictPart::kCritical || row.part == VerdictPart::kFallen;
   if (fell && row.tick >= 0) Q_EMIT momentChosen(row.tick);
-}
-
-void VerdictList::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-    choose(currentIndex());
-    return;
-  }
-  QListView::keyPressEvent(event);
 }
 
 }  // namespace cabwright::desk

@@ -3,10 +3,9 @@
 #pragma once
 
 #include <QAbstractListModel>
-#include <QListView>
 #include <vector>
 
-#include "after/sheet_look.h"
+#include "after/card_list.h"
 #include "desk/verdict_rows.h"
 
 namespace cabwright::desk {
@@ -26,30 +25,22 @@ class VerdictModel : public QAbstractListModel {
   std::vector<VerdictRow> rows_;
 };
 
-class VerdictList : public QListView {
+class VerdictList : public after::CardList {
   Q_OBJECT
  public:
   VerdictList(const after::SheetLook& look, const QString& name, QWidget* parent);
   void setRows(std::vector<VerdictRow> rows) { model_->setRows(std::move(rows)); }
   [[nodiscard]] const std::vector<VerdictRow>& rows() const { return model_->rows(); }
-  void restyle();
-  /// What stands in it while it has no rows.
-  void setEmptyWords(const QString& words) { empty_words_ = words; }
 
  Q_SIGNALS:
   /// Enter, or a double click, on one that has a moment behind it.
   void momentChosen(qint64 tick);
 
  protected:
-  void resizeEvent(QResizeEvent* event) override;
-  void keyPressEvent(QKeyEvent* event) override;
-  void paintEvent(QPaintEvent* event) override;
+  void enterCard(const QModelIndex& index) override;
 
  private:
-  void choose(const QModelIndex& index);
-  const after::SheetLook& look_;
   VerdictModel* model_;
-  QString empty_words_;
 };
 
 }  // namespace cabwright::desk

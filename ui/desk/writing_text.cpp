@@ -12,7 +12,6 @@ namespace cabwright::desk {
 namespace {
 
 constexpr std::size_t kMostLines = 2000;  // longer ones are not compared line by line
-constexpr int kMarkAlpha = 150;
 
 std::vector<std::string_view> linesOf(std::string_view text) {
   std::vector<std::string_view> all;
@@ -83,9 +82,11 @@ void WritingText::showText(const std::string& now, const std::string& saved) {
   const QString words = QString::fromStdString(now);
   if (text_->toPlainText() != words) text_->setPlainText(words);
   QList<QTextEdit::ExtraSelection> marks;
-  QColor color = palette().color(QPalette::Highlight);
-  color.setAlpha(kMarkAlpha);
-  for (const int line : findNewLines(saved, now)) {
+  // The wash of the theme, which the style sheet has given the field. What was never saved is new
+  // from end to end: nothing to mark.
+  text_->ensurePolished();
+  const QColor color = text_->palette().color(QPalette::Highlight);
+  for (const int line : saved.empty() ? std::vector<int>() : findNewLines(saved, now)) {
     QTextEdit::ExtraSelection mark;
     mark.format.setBackground(color);
     mark.format.setProperty(QTextFormat::FullWidthSelection, true);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desktop/review_door.h"
 
+#include "review_room/recency_form.h"
+
 namespace cabwright::desktop {
 namespace {
 
@@ -39,6 +41,7 @@ void ReviewDoor::makeWindow() {
   window_->setTheme(theme_);
   window_->restoreGeometry(settings_.value(placeKey()).toByteArray());
   window_->setGuard([this](const std::filesystem::path& file) { return findRefusal(file); });
+  window_->setRecency([this] { return review_room::loadRecency(settings_); });
   connect(window_.get(), &review_room::ReviewWindow::closed, this, &ReviewDoor::keepPlace);
 }
 

@@ -2,6 +2,7 @@
 #include "review_room/lock_form.h"
 
 #include <QHBoxLayout>
+#include <QPointer>
 #include <QVBoxLayout>
 
 namespace cabwright::review_room {
@@ -80,9 +81,25 @@ void LockForm::refresh() {
           .arg(QString::fromStdString(keeper_.file().string())));
 }
 
+void LockForm::ask(const QString& fresh, const QString& words) {
+  if (keeper_.isBusy()) return;
+  const QPointer<LockForm> self(this);
+  keeper_.change(old_->text(), fresh, [self, words](bool done) {
+    if (self) self->take(done, words);
+  });
+  enable(false);
+  said_->setText(tr("It is being looked at."));
+}
+
 void LockForm::take(bool done, const QString& words) {
+  enable(true);
   if (done) refresh();
   said_->setText(done ? words : keeper_.faultText());
+}
+
+void LockForm::enable(bool enabled) {
+  for (QWidget* widget : std::initializer_list<QWidget*>{old_, fresh_, again_, set_, remove_})
+    widget->setEnabled(enabled);
 }
 
 void LockForm::set() {
@@ -98,12 +115,10 @@ void LockForm::set() {
     return;
   }
   const bool was_set = keeper_.isSet();
-  take(keeper_.change(old_->text(), fresh_->text()),
-       was_set ? tr("The passphrase is another one now.") : tr("The passphrase is set."));
+  ask(fresh_->text(),
+      was_set ? tr("The passphrase is another one now.") : tr("The passphrase is set."));
 }
 
-void LockForm::remove() {
-  take(keeper_.change(old_->text(), {}), tr("There is no passphrase any more."));
-}
+void LockForm::remove() { ask({}, tr("There is no passphrase any more.")); }
 
 }  // namespace cabwright::review_room

@@ -24,7 +24,9 @@ class LockForm : public QWidget {
  private:
   void set();
   void remove();
+  void ask(const QString& fresh, const QString& words);
   void take(bool done, const QString& words);
+  void enable(bool enabled);
   LockKeeper& keeper_;
   QLabel *stands_, *said_;
   QLineEdit *old_, *fresh_, *again_;

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "review_room/lock_keeper.h"
 
+#include <QCoreApplication>
 #include <QDateTime>
+#include <memory>
+#include <utility>
 
 namespace cabwright::review_room {
 
@@ -27,49 +30,72 @@ LockKeeper::LockKeeper(std::filesystem::path file, QObject* parent, session::Has
 
 int LockKeeper::waitSeconds() const { return static_cast<int>(passphrase_.waitSeconds(clock_())); }
 
-bool LockKeeper::settle(Tried tried) {
-  fault_.clear();
-  switch (tried) {
-    case Tried::kRight:
-    case Tried::kUnset:
-      return true;
-    case Tried::kWrong:
-      fault_ = tr("That is not the passphrase.");
-      break;
-    case Tried::kTooSoon:
-      fault_ = tr("Too many wrong tries.");
-      break;
-    case Tried::kFault:
-      fault_ = QString::fromStdString(passphrase_.fault());
-      break;
-  }
-  return false;
+LockKeeper::~LockKeeper() {
+  if (isBusy()) thread_.join();
 }
 
-bool LockKeeper::open(const QString& typed) {
-  const bool right = settle(passphrase_.tryWith(secretOf(typed), clock_()));
-  if (right && !open_) {
-    open_ = true;
+// All that is kept stands in the file, and the thread has a passphrase of its own over it.
+void LockKeeper::start(Look look, bool opens, Told told) {
+  if (isBusy()) return;
+  opens_ = opens;
+  told_ = std::move(told);
+  thread_ = std::thread([this, look = std::move(look), passphrase = passphrase_]() mutable {
+    Looked looked;
+    looked.tried = look(passphrase);
+    looked.fault = passphrase.fault();
+    QMetaObject::invokeMethod(
+        this, [this, looked] { settle(looked); }, Qt::QueuedConnection);
+  });
+}
+
+void LockKeeper::settle(const Looked& looked) {
+  thread_.join();
+  const Told told = std::exchange(told_, {});
+  if (!told) return;
+  const bool done = looked.tried == Tried::kRight || looked.tried == Tried::kUnset;
+  fault_.clear();
+  if (looked.tried == Tried::kWrong) fault_ = tr("That is not the passphrase.");
+  if (looked.tried == Tried::kTooSoon) fault_ = tr("Too many wrong tries.");
+  if (looked.tried == Tried::kFault) fault_ = QString::fromStdString(looked.fault);
+  if (done) {
+    open_ = opens_;
     Q_EMIT changed();
   }
-  return right;
+  told(done);
+}
+
+void LockKeeper::open(const QString& typed, Told told) {
+  start([secret = std::make_shared<SecretText>(secretOf(typed)), now = clock_()](
+            session::Passphrase& passphrase) { return passphrase.tryWith(*secret, now); },
+        true, std::move(told));
+}
+
+// Whoever has just shown that they know it need not say it again.
+void LockKeeper::change(const QString& old, const QString& fresh, Told told) {
+  start(
+      [before = std::make_shared<SecretText>(secretOf(old)),
+       after = std::make_shared<SecretText>(secretOf(fresh)),
+       now = clock_()](session::Passphrase& passphrase) {
+        return after->empty() ? passphrase.remove(*before, now)
+                              : passphrase.change(*before, *after, now);
+      },
+      !fresh.isEmpty(), std::move(told));
+}
+
+void LockKeeper::drop() { told_ = {}; }
+
+void LockKeeper::wait() {
+  while (isBusy()) {
+    QCoreApplication::sendPostedEvents(this, QEvent::MetaCall);
+    std::this_thread::yield();
+  }
 }
 
 void LockKeeper::lock() {
+  opens_ = false;
   if (!open_) return;
   open_ = false;
   Q_EMIT changed();
-}
-
-bool LockKeeper::change(const QString& old, const QString& fresh) {
-  const Tried tried = fresh.isEmpty()
-                          ? passphrase_.remove(secretOf(old), clock_())
-                          : passphrase_.change(secretOf(old), secretOf(fresh), clock_());
-  if (!settle(tried)) return false;
-  // Whoever has just shown that they know it need not say it again.
-  open_ = !fresh.isEmpty();
-  Q_EMIT changed();
-  return true;
 }
 
 }  // namespace cabwright::review_room

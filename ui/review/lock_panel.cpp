@@ -3,6 +3,7 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QPointer>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -68,6 +69,11 @@ void LockPanel::ask(const QString& what) {
 }
 
 void LockPanel::tick() {
+  if (keeper_.isBusy()) {
+    box_->setEnabled(false);
+    go_->setEnabled(false);
+    return;
+  }
   const int wait = keeper_.waitSeconds();
   box_->setEnabled(wait == 0);
   go_->setEnabled(wait == 0);
@@ -85,7 +91,18 @@ void LockPanel::tryIt() {
   const QString typed = box_->text();
   box_->clear();
   if (typed.isEmpty()) return;
-  if (keeper_.open(typed)) {
+  if (keeper_.isBusy()) return;
+  const QPointer<LockPanel> self(this);
+  keeper_.open(typed, [self](bool right) {
+    if (self) self->hear(right);
+  });
+  said_->setText(tr("It is being looked at."));
+  close_->setFocus();  // Escape is heard meanwhile
+  tick();
+}
+
+void LockPanel::hear(bool right) {
+  if (right) {
     second_.stop();
     hide();
     Q_EMIT opened();
@@ -93,9 +110,11 @@ void LockPanel::tryIt() {
   }
   said_->setText(keeper_.faultText());
   tick();
+  if (box_->isEnabled()) box_->setFocus();
 }
 
 void LockPanel::leave() {
+  keeper_.drop();
   second_.stop();
   box_->clear();
   hide();

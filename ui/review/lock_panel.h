@@ -34,6 +34,7 @@ class LockPanel : public QFrame {
 
  private:
   void tryIt();
+  void hear(bool right);
   void tick();
   void leave();
   LockKeeper& keeper_;

@@ -163,7 +163,7 @@ QString toHtml(const std::vector<FactGroup>& groups, const after::SheetLook& loo
     if (group.facts.empty()) continue;
     if (!group.caption.isEmpty())
       html += QStringLiteral("<p style='margin-top:%1px; margin-bottom:3px'><b>%2</b></p>")
-                  .arg(html.isEmpty() ? 0 : toPixels(look, 12))
+                  .arg(html.isEmpty() ? 0 : toPixels(12, look))
                   .arg(escaped(group.caption));
     const bool named = std::ranges::any_of(
         group.facts, [](const Fact& fact) { return !fact.name.isEmpty() && !fact.wide; });

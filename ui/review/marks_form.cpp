@@ -27,7 +27,7 @@ class ShortLines : public QObject {
   bool eventFilter(QObject* watched, QEvent* event) override {
     const auto* form = static_cast<QWidget*>(watched);
     if (event->type() == QEvent::Resize && !form->property(kAnyWidth).toBool()) {
-      const int over = form->contentsRect().width() - toPixels(look_, kWidest);
+      const int over = form->contentsRect().width() - toPixels(kWidest, look_);
       form->layout()->setContentsMargins(0, 0, std::max(0, over), 0);
     }
     return QObject::eventFilter(watched, event);

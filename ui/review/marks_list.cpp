@@ -3,46 +3,37 @@
 
 #include <QKeyEvent>
 #include <QMouseEvent>
-#include <QPainter>
 #include <QScrollBar>
-#include <QStyledItemDelegate>
 #include <algorithm>
 #include <cmath>
 
+#include "after/sheet_delegate.h"
 #include "review_room/marks_card.h"
 #include "review_room/marks_style.h"
 
 namespace cabwright::review_room {
 namespace {
 
-class CardDelegate : public QStyledItemDelegate {
+class CardDelegate : public after::SheetDelegate {
  public:
   CardDelegate(const after::SheetLook& look, const MarksModel& model, QListView* view)
-      : QStyledItemDelegate(view), look_(look), model_(model), view_(view) {}
+      : SheetDelegate(look, view), model_(model), view_(view) {}
 
   QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override {
-    const double wide = view_->viewport()->width() / look_.scale;
+    const double wide = view_->viewport()->width() / look().scale;
     return {view_->viewport()->width(),
-            static_cast<int>(std::ceil(calcCardHeight(rowOf(index), wide) * look_.scale))};
+            static_cast<int>(std::ceil(calcCardHeight(rowOf(index), wide) * look().scale))};
   }
 
-  void paint(QPainter* painter, const QStyleOptionViewItem& option,
-             const QModelIndex& index) const override {
-    painter->save();
-    painter->setClipRect(option.rect);
-    painter->translate(option.rect.topLeft());
-    painter->scale(look_.scale, look_.scale);
-    drawing::Pen pen(*painter, look_.theme);
-    paintCard(pen, QSizeF(option.rect.size()) / look_.scale, rowOf(index),
-              option.state.testFlag(QStyle::State_Selected), view_->hasFocus());
-    painter->restore();
+  void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,
+                 bool chosen) const override {
+    paintCard(pen, size, rowOf(index), chosen, view_->hasFocus());
   }
 
  private:
   const MarkRow& rowOf(const QModelIndex& index) const {
     return model_.rows()[static_cast<std::size_t>(index.row())];
   }
-  const after::SheetLook& look_;
   const MarksModel& model_;
   QListView* view_;
 };
@@ -88,16 +79,9 @@ void MarksModel::setRows(std::vector<MarkRow> rows) {
 }
 
 MarksList::MarksList(const after::SheetLook& look, const QString& name, QWidget* parent)
-    : QListView(parent), look_(look), model_(new MarksModel(this)) {
+    : CardList(look, name, parent), model_(new MarksModel(this)) {
   setModel(model_);
   setItemDelegate(new CardDelegate(look, *model_, this));
-  setAccessibleName(name);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);  // its coming and going would wrap anew
-  setVerticalScrollMode(ScrollPerPixel);
-  setEditTriggers(NoEditTriggers);
-  setSelectionMode(SingleSelection);
-  setResizeMode(Adjust);
   setMinimumHeight(80);
 }
 
@@ -145,32 +129,22 @@ void MarksList::select(const std::string& rule) {
   told_ = true;
 }
 
-void MarksList::restyle() {
-  scheduleDelayedItemsLayout();
-  viewport()->update();
-}
-
-void MarksList::resizeEvent(QResizeEvent* event) {
-  QListView::resizeEvent(event);
-  scheduleDelayedItemsLayout();
-}
-
 void MarksList::selectionChanged(const QItemSelection& now, const QItemSelection& before) {
   QListView::selectionChanged(now, before);
   if (told_ && !selected().empty()) Q_EMIT lineChosen(toQt(selected()));
 }
 
 void MarksList::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-    const MarkRow* row = findRow(currentIndex());
-    if (row != nullptr && row->tick) Q_EMIT momentChosen(*row->tick);
-    return;
-  }
   if (event->key() == Qt::Key_Home || event->key() == Qt::Key_End) {
     chooseEnd(event->key() == Qt::Key_Home);
     return;
   }
-  QListView::keyPressEvent(event);
+  CardList::keyPressEvent(event);
+}
+
+void MarksList::enterCard(const QModelIndex& index) {
+  const MarkRow* row = findRow(index);
+  if (row != nullptr && row->tick) Q_EMIT momentChosen(*row->tick);
 }
 
 // The view's own way there stops at a heading.

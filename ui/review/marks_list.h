@@ -5,10 +5,9 @@
 #pragma once
 
 #include <QAbstractListModel>
-#include <QListView>
 #include <vector>
 
-#include "after/sheet_look.h"
+#include "after/card_list.h"
 #include "review_room/marks_rows.h"
 
 namespace cabwright::review_room {
@@ -28,7 +27,7 @@ class MarksModel : public QAbstractListModel {
   std::vector<MarkRow> rows_;
 };
 
-class MarksList : public QListView {
+class MarksList : public after::CardList {
   Q_OBJECT
  public:
   MarksList(const after::SheetLook& look, const QString& name, QWidget* parent);
@@ -40,7 +39,6 @@ class MarksList : public QListView {
   [[nodiscard]] std::string selected() const;
   /// Selects and shows it without telling anybody; empty: none.
   void select(const std::string& rule);
-  void restyle();
 
  Q_SIGNALS:
   /// Somebody has chosen another line, with mouse or keys.
@@ -49,8 +47,8 @@ class MarksList : public QListView {
   void momentChosen(qint64 tick);
 
  protected:
-  void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  void enterCard(const QModelIndex& index) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
   void selectionChanged(const QItemSelection& now, const QItemSelection& before) override;
@@ -59,7 +57,6 @@ class MarksList : public QListView {
   [[nodiscard]] const MarkRow* findRow(const QModelIndex& index) const;
   void chooseEnd(bool first);
   [[nodiscard]] int findIndex(const std::string& rule) const;
-  const after::SheetLook& look_;
   MarksModel* model_;
   bool pressed_on_selected_ = false;
   bool told_ = true;  ///< whether a change of the selection is somebody's

@@ -153,7 +153,7 @@ void MarksPage::showResult() {
   result_->setText(QStringLiteral("<span style='color:%1; font-size:%2px'><b>%3</b></span> "
                                   "&nbsp;%4")
                        .arg(drawing::colorOf(look_.theme, good ? Tone::kGood : Tone::kBad).name())
-                       .arg(toPixels(look_, drawing::kResult))
+                       .arg(toPixels(drawing::kResult, look_))
                        .arg(word.toHtmlEscaped(), why.toHtmlEscaped()));
   result_->setAccessibleName(word + QLatin1String(", ") + why);
 }

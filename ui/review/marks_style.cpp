@@ -3,42 +3,25 @@
 
 #include <QStyle>
 #include <QVariant>
-#include <algorithm>
-#include <cmath>
-#include <initializer_list>
-#include <utility>
 
-#include "drawing/face.h"
+#include "drawing/style.h"
 
 namespace cabwright::review_room {
-
-using drawing::Tone;
 
 namespace {
 
 constexpr double kLine = 25, kPad = 16;
 
-// Words that begin with @ are tones and sizes of the sheet.
 constexpr const char* kStyle =
-    "QWidget { color: @ink; font-family: '@family'; font-size: @text; }"
     "QLabel[kind='second'] { color: @ink2; }"
     "QLabel[kind='heading'] { font-weight: bold; font-size: @name; }"
     "QLabel[kind='title'] { font-size: @result; }"
     "QLabel[kind='refusal'] { color: @bad; font-weight: bold; }"
     "QLabel[kind='done'] { color: @good; }"
-    "QLineEdit, QPlainTextEdit { background: @face; border: 1px solid @rule; border-radius: 3px;"
-    " padding: @pad; selection-background-color: @wash; selection-color: @ink; }"
-    "QLineEdit:focus, QPlainTextEdit:focus { border: 2px solid @hand; }"
     "QTextBrowser, QListView { background: @face; border: 1px solid @ink; border-radius: 4px;"
     " selection-background-color: @wash; selection-color: @ink; }"
     "QTextBrowser:focus, QListView:focus { border: 2px solid @hand; }"
-    "QTextBrowser { padding: @pad; }"
-    "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; border: none; }"
-    "QScrollBar:vertical { background: transparent; width: @bar; margin: 0; }"
-    "QScrollBar::handle:vertical { background: @rule; border-radius: @round; min-height: 32px; }"
-    "QScrollBar::add-line, QScrollBar::sub-line { height: 0; }"
-    "QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }"
-    "QToolTip { background: @face; color: @ink; border: 1px solid @ink; }";
+    "QTextBrowser { padding: 4px; }";
 
 QString nameOf(WordsKind kind) {
   switch (kind) {
@@ -60,27 +43,10 @@ QString nameOf(WordsKind kind) {
 
 }  // namespace
 
-int toPixels(const after::SheetLook& look, double u) {
-  return std::max(1, static_cast<int>(std::lround(u * look.scale)));
-}
-
 QString marksStyleSheet(const after::SheetLook& look) {
-  QString sheet = QString::fromLatin1(kStyle);
-  const std::initializer_list<std::pair<const char*, Tone>> tones{
-      {"@paper", Tone::kPaper}, {"@face", Tone::kFace}, {"@ink2", Tone::kInk2},
-      {"@ink", Tone::kInk},     {"@wash", Tone::kWash}, {"@hand", Tone::kHand},
-      {"@bad", Tone::kBad},     {"@good", Tone::kGood}, {"@rule", Tone::kRule}};
-  for (const auto& [word, tone] : tones)
-    sheet.replace(QLatin1String(word), drawing::colorOf(look.theme, tone).name());
-  const std::initializer_list<std::pair<const char*, double>> sizes{{"@text", drawing::kText},
-                                                                    {"@name", drawing::kName},
-                                                                    {"@result", drawing::kResult},
-                                                                    {"@bar", 12},
-                                                                    {"@pad", 5},
-                                                                    {"@round", 5}};
-  for (const auto& [word, u] : sizes)
-    sheet.replace(QLatin1String(word), QString::number(toPixels(look, u)) + QLatin1String("px"));
-  return sheet.replace(QLatin1String("@family"), drawing::faceName());
+  const int px = after::toPixels(drawing::kText, look);
+  return drawing::commonStyle(look.theme, px) +
+         drawing::fillStyle(QString::fromLatin1(kStyle), look.theme, px);
 }
 
 QLabel* makeWords(const QString& words, WordsKind kind, QWidget* parent) {
@@ -118,7 +84,7 @@ QPlainTextEdit* makeText(const QString& name, const QString& object_name, int li
 
 void fitText(QPlainTextEdit* text, const after::SheetLook& look) {
   const int lines = text->property("lines").toInt();
-  if (lines > 0) text->setFixedHeight(toPixels(look, kLine * lines + kPad));
+  if (lines > 0) text->setFixedHeight(toPixels(kLine * lines + kPad, look));
 }
 
 QScrollArea* makeScroll(QWidget* inside, QWidget* parent) {

@@ -15,8 +15,6 @@
 namespace cabwright::review_room {
 
 [[nodiscard]] QString marksStyleSheet(const after::SheetLook& look);
-/// Pixels of so many u, at least 1.
-[[nodiscard]] int toPixels(const after::SheetLook& look, double u);
 
 /// What a label is, by which it gets its tone and size.
 enum class WordsKind { kPlain, kSecond, kHeading, kTitle, kRefusal, kDone };

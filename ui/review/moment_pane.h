@@ -39,6 +39,8 @@ class MomentPane : public QWidget {
   [[nodiscard]] bool isWhole() const { return is_whole_; }
   /// What the line above says of it.
   [[nodiscard]] QString note() const { return note_->text(); }
+  /// Whether a plate can be read here; else the gauges stand in a row.
+  [[nodiscard]] bool hasRoom() const;
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
@@ -52,7 +54,6 @@ class MomentPane : public QWidget {
   void recallNear();
   void showPage();
   [[nodiscard]] QString standing() const;
-  [[nodiscard]] bool hasRoom() const;
 
   Opened& opened_;
   Rerun& rerun_;

@@ -11,6 +11,7 @@ namespace cabwright::review_room {
 namespace {
 
 constexpr QSize kSize(1600, 1000);
+constexpr double kHandsBelow = 16;  // u that the hands reach below their block
 constexpr double kSharpness = 1.6;  // pixels for each of them: some 300 to the inch on paper
 constexpr std::int64_t kStepTicks = 10 * session::kTicksPerSecond;
 
@@ -44,12 +45,15 @@ QImage MomentPainter::paint(std::int64_t tick) {
   view.setShowKeys(false);
   view.setTheme(drawing::Theme::kDay);
   view.resize(kSize);
+  // A sheet that was never shown has no plate yet: it is made when the sheet gets its size.
+  view.setAttribute(Qt::WA_DontShowOnScreen);
+  view.show();
   QImage image((QSizeF(kSize) * kSharpness).toSize(), QImage::Format_RGB32);
   image.setDevicePixelRatio(kSharpness);
   view.render(&image);
   const drawing::SheetFrame& frame = view.style().frame;
   const double k = frame.scale * kSharpness;
-  const QRectF world = frame.world.adjusted(-8, -8, 8, 8);
+  const QRectF world = frame.world.adjusted(-8, -8, 8, kHandsBelow);
   QImage plate = image.copy(QRectF(world.topLeft() * k, world.size() * k).toAlignedRect());
   plate.setDevicePixelRatio(1);
   return plate;

@@ -22,9 +22,9 @@ QString localMoment(const std::string& utc) {
   return momentText(QDateTime::fromString(fromText(utc), Qt::ISODate).toLocalTime());
 }
 
-ListRow rowOf(const review::Attempt& attempt) {
+after::TableRow rowOf(const review::Attempt& attempt) {
   const review::ShelfItem& item = *attempt.item;
-  ListRow row;
+  after::TableRow row;
   const QString outcome = !attempt.ended           ? outcomeName(review::ShelfOutcome::kCutOff)
                           : !item.decision.empty() ? decisionName(item.decision)
                                                    : outcomeName(item.outcome);
@@ -93,14 +93,14 @@ ProgressPage::ProgressPage(const after::SheetLook& look, const ShelfModel& model
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(20);
   chart_ = new ProgressChart(look_, body_);
-  attempts_ = new ListTable(look_,
-                            {{tr("No."), 54, true},
-                             {tr("Date and time"), 0},
-                             {tr("Outcome"), 152},
-                             {tr("Points"), 76, true},
-                             {tr("Length"), 96, true},
-                             {tr("Critical broken"), 150, true}},
-                            {2, -1}, tr("Attempts"), body_);
+  attempts_ = new after::RowsTable(look_,
+                                   {{tr("No."), 54, true},
+                                    {tr("Date and time"), 0},
+                                    {tr("Outcome"), 152},
+                                    {tr("Points"), 76, true},
+                                    {tr("Length"), 96, true},
+                                    {tr("Critical broken"), 150, true}},
+                                   {2, -1}, tr("Attempts"), body_);
   auto* left = new QVBoxLayout;
   left->addWidget(chart_, 1);
   left->addWidget(curve_words_);
@@ -108,7 +108,7 @@ ProgressPage::ProgressPage(const after::SheetLook& look, const ShelfModel& model
   row->addWidget(attempts_, 1);
   setFocusProxy(attempts_);
   connect(version_, &QComboBox::currentIndexChanged, this, &ProgressPage::showVersion);
-  connect(attempts_, &ListTable::rowOpened, this, [this](int at) {
+  connect(attempts_, &after::RowsTable::rowOpened, this, [this](int at) {
     const int version = version_->currentIndex();
     if (version < 0) return;
     const auto& all = found_[static_cast<std::size_t>(version)].attempts;
@@ -129,7 +129,7 @@ void ProgressPage::restyle() {
 
 void ProgressPage::showNothing(const QString& why) {
   found_.clear();
-  attempts_->setRows({});
+  attempts_->replaceRows({});
   why_not_->setText(why);
   why_not_->show();
   for (QWidget* part : std::initializer_list<QWidget*>{heading_, version_, body_}) part->hide();
@@ -187,9 +187,9 @@ void ProgressPage::showVersion() {
   const review::VersionAttempts& version = found_[static_cast<std::size_t>(at)];
   chart_->setAttempts(version);
   curve_words_->setText(curveText(version));
-  std::vector<ListRow> rows;
+  std::vector<after::TableRow> rows;
   for (const review::Attempt& attempt : version.attempts) rows.push_back(rowOf(attempt));
-  attempts_->setRows(std::move(rows));
+  attempts_->replaceRows(std::move(rows));
 }
 
 QString ProgressPage::saidText() const {

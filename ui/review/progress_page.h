@@ -6,9 +6,9 @@
 #include <QLabel>
 #include <QWidget>
 
+#include "after/rows_table.h"
 #include "review_room/progress_chart.h"
 #include "review_room/shelf_filter_bar.h"
-#include "review_room/shelf_list.h"
 #include "review_room/shelf_model.h"
 
 namespace cabwright::review_room {
@@ -23,7 +23,7 @@ class ProgressPage : public QWidget {
   /// Reads the model again; does nothing while it is not seen.
   void refresh();
   [[nodiscard]] ProgressChart* chart() const { return chart_; }
-  [[nodiscard]] ListTable* attempts() const { return attempts_; }
+  [[nodiscard]] after::RowsTable* attempts() const { return attempts_; }
   [[nodiscard]] QComboBox* versions() const { return version_; }
   /// What is said above and below the chart.
   [[nodiscard]] QString saidText() const;
@@ -44,7 +44,7 @@ class ProgressPage : public QWidget {
   QLabel *heading_, *why_not_, *curve_words_;
   drawing::ChoiceBox* version_;
   ProgressChart* chart_;
-  ListTable* attempts_;
+  after::RowsTable* attempts_;
   QWidget* body_;
 };
 

@@ -27,18 +27,18 @@ WeakPage::WeakPage(const after::SheetLook& look, const ShelfModel& model, QWidge
       heading_(new QLabel(this)),
       line_heading_(new QLabel(this)),
       never_heading_(new QLabel(this)),
-      lines_(new ListTable(look_,
-                           {{tr("Line"), 0},
-                            {tr("Share broken"), 180},
-                            {QString(), 72, true},
-                            {tr("Broken"), 84, true},
-                            {tr("Exercised"), 108, true}},
-                           {-1, 1}, tr("Lines by share broken"), this)),
-      broken_in_(new ListTable(
+      lines_(new after::RowsTable(look_,
+                                  {{tr("Line"), 0},
+                                   {tr("Share broken"), 180},
+                                   {QString(), 72, true},
+                                   {tr("Broken"), 84, true},
+                                   {tr("Exercised"), 108, true}},
+                                  {-1, 1}, tr("Lines by share broken"), this)),
+      broken_in_(new after::RowsTable(
           look_, {{tr("Trainee"), 150}, {tr("Date and time"), 214}, {tr("Exercise"), 0}}, {},
           tr("Sessions in which it was broken"), this)),
-      never_(new ListTable(look_, {{tr("Line"), 0}, {tr("On sheets"), 106, true}}, {},
-                           tr("Lines never exercised"), this)) {
+      never_(new after::RowsTable(look_, {{tr("Line"), 0}, {tr("On sheets"), 106, true}}, {},
+                                  tr("Lines never exercised"), this)) {
   for (QLabel* label : {heading_, line_heading_, never_heading_}) {
     label->setObjectName(QStringLiteral("heading"));
     label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -57,11 +57,11 @@ WeakPage::WeakPage(const after::SheetLook& look, const ShelfModel& model, QWidge
   row->addLayout(left, 6);
   row->addLayout(right, 5);
   setFocusProxy(lines_);
-  connect(lines_, &ListTable::rowChosen, this, &WeakPage::showLine);
-  connect(lines_, &ListTable::rowOpened, this, [this] {
+  connect(lines_, &after::RowsTable::rowChosen, this, &WeakPage::showLine);
+  connect(lines_, &after::RowsTable::rowOpened, this, [this] {
     if (!broken_in_->rows().empty()) broken_in_->setFocus();
   });
-  connect(broken_in_, &ListTable::rowOpened, this, [this](int at) {
+  connect(broken_in_, &after::RowsTable::rowOpened, this, [this](int at) {
     const int line = lines_->currentIndex().row();
     if (line < 0 || line >= static_cast<int>(found_.exercised.size())) return;
     const auto& in = found_.exercised[static_cast<std::size_t>(line)].broken_in;
@@ -75,7 +75,7 @@ void WeakPage::showEvent(QShowEvent* event) {
 }
 
 void WeakPage::restyle() {
-  for (ListTable* table : {lines_, broken_in_, never_}) table->restyle();
+  for (after::RowsTable* table : {lines_, broken_in_, never_}) table->restyle();
 }
 
 void WeakPage::refresh() {
@@ -84,12 +84,12 @@ void WeakPage::refresh() {
   heading_->setText(found_.sessions == 0
                         ? tr("No session that is shown has a mark sheet.")
                         : tr("Lines of %n session(s) by share broken", nullptr, found_.sessions));
-  std::vector<ListRow> rows, never;
+  std::vector<after::TableRow> rows, never;
   for (const review::WeakLine& line : found_.exercised) {
     const QString share = QStringLiteral("%1 %").arg(std::lround(line.share() * 100));
     QString title = titleOf(line);
     if (line.critical) title += tr(" (critical)");
-    ListRow row;
+    after::TableRow row;
     row.cells = {title, QString(), share, QString::number(line.broken),
                  QString::number(line.exercised)};
     row.share = line.share();
@@ -97,28 +97,28 @@ void WeakPage::refresh() {
     rows.push_back(std::move(row));
   }
   for (const review::WeakLine& line : found_.never) {
-    ListRow row;
+    after::TableRow row;
     row.cells = {titleOf(line), QString::number(line.not_exercised)};
     never.push_back(std::move(row));
   }
   never_heading_->setText(
       tr("Never exercised: %n line(s)", nullptr, static_cast<int>(never.size())));
-  lines_->setRows(std::move(rows));
-  never_->setRows(std::move(never));
+  lines_->replaceRows(std::move(rows));
+  never_->replaceRows(std::move(never));
   showLine(lines_->currentIndex().row());
 }
 
 void WeakPage::showLine(int at) {
   if (at < 0 || at >= static_cast<int>(found_.exercised.size())) {
-    broken_in_->setRows({});
+    broken_in_->replaceRows({});
     line_heading_->setText(tr("No line is chosen"));
     return;
   }
   const review::WeakLine& line = found_.exercised[static_cast<std::size_t>(at)];
-  std::vector<ListRow> rows;
+  std::vector<after::TableRow> rows;
   for (const review::ShelfItem* item : line.broken_in) {
     const QDateTime begun = QDateTime::fromString(fromText(item->started_utc), Qt::ISODate);
-    ListRow row;
+    after::TableRow row;
     row.cells = {fromText(session::traineeWords(item->number, item->trainee)),
                  momentText(begun.toLocalTime()), after::exerciseWords(item->scenario)};
     rows.push_back(std::move(row));
@@ -127,7 +127,7 @@ void WeakPage::showLine(int at) {
       rows.empty() ? tr("%1: never broken").arg(titleOf(line))
                    : tr("%1: broken in %n session(s)", nullptr, static_cast<int>(rows.size()))
                          .arg(titleOf(line)));
-  broken_in_->setRows(std::move(rows));
+  broken_in_->replaceRows(std::move(rows));
 }
 
 }  // namespace cabwright::review_room

@@ -6,8 +6,8 @@
 #include <QLabel>
 #include <QWidget>
 
+#include "after/rows_table.h"
 #include "review/weak_lines.h"
-#include "review_room/shelf_list.h"
 #include "review_room/shelf_model.h"
 
 namespace cabwright::review_room {
@@ -20,9 +20,9 @@ class WeakPage : public QWidget {
   void restyle();
   /// Reads the model again; does nothing while it is not seen.
   void refresh();
-  [[nodiscard]] ListTable* lines() const { return lines_; }
-  [[nodiscard]] ListTable* brokenIn() const { return broken_in_; }
-  [[nodiscard]] ListTable* never() const { return never_; }
+  [[nodiscard]] after::RowsTable* lines() const { return lines_; }
+  [[nodiscard]] after::RowsTable* brokenIn() const { return broken_in_; }
+  [[nodiscard]] after::RowsTable* never() const { return never_; }
 
  Q_SIGNALS:
   void openAsked(const QString& file);
@@ -36,7 +36,7 @@ class WeakPage : public QWidget {
   const ShelfModel& model_;
   review::WeakLines found_;
   QLabel *heading_, *line_heading_, *never_heading_;
-  ListTable *lines_, *broken_in_, *never_;
+  after::RowsTable *lines_, *broken_in_, *never_;
 };
 
 }  // namespace cabwright::review_room

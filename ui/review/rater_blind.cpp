@@ -82,7 +82,7 @@ void BlindForm::begin() {
 
 void BlindForm::restyle() {
   MarkForm::restyle();
-  asks_->setMinimumHeight(toPixels(look(), kAsks));
+  asks_->setMinimumHeight(toPixels(kAsks, look()));
   list_->restyle();
 }
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "after/words.h"
+#include "review_room/recency_day.h"
 #include "review_room/shelf_look.h"
 #include "session/record.h"
 
@@ -20,33 +21,14 @@ constexpr int kSoonDays = 30;
 
 QString fromText(const std::string& text) { return QString::fromStdString(text); }
 
-Day toDay(const QDate& date) {
-  return {std::chrono::year(date.year()), std::chrono::month(static_cast<unsigned>(date.month())),
-          std::chrono::day(static_cast<unsigned>(date.day()))};
-}
-
-QString dayText(Day day) {
-  const QDate date(static_cast<int>(day.year()),
-                   static_cast<int>(static_cast<unsigned>(day.month())),
-                   static_cast<int>(static_cast<unsigned>(day.day())));
-  return QLocale().toString(date, RecencyPage::tr("d MMM yyyy"));
-}
-
-// The day on the wall where it is looked at: a pass late in the evening counts for that evening.
-std::optional<Day> localDay(const review::ShelfItem& item) {
-  const QDateTime begun = QDateTime::fromString(fromText(item.started_utc), Qt::ISODate);
-  if (!begun.isValid()) return std::nullopt;
-  return toDay(begun.toLocalTime().date());
-}
-
 QString leftText(int days) {
   if (days < 0) return RecencyPage::tr("%n day(s) over", nullptr, -days);
   return days == 0 ? RecencyPage::tr("today is the last day")
                    : RecencyPage::tr("%n day(s) left", nullptr, days);
 }
 
-ListRow rowOf(const review::DuePass& pass) {
-  ListRow row;
+after::TableRow rowOf(const review::DuePass& pass) {
+  after::TableRow row;
   row.cells = {fromText(session::traineeWords(pass.item->number, pass.item->trainee)),
                after::exerciseWords(pass.exercise), dayText(pass.passed), dayText(pass.due),
                leftText(pass.days_left)};
@@ -65,13 +47,13 @@ RecencyPage::RecencyPage(const after::SheetLook& look, const ShelfModel& model, 
       model_(model),
       form_(new RecencyForm(this)),
       heading_(new QLabel(this)),
-      list_(new ListTable(look_,
-                          {{tr("Trainee"), 0},
-                           {tr("Exercise"), 0},
-                           {tr("Last passed"), 190},
-                           {tr("Due on"), 190},
-                           {tr("Left"), 240}},
-                          {4, -1}, tr("Due dates"), this)) {
+      list_(new after::RowsTable(look_,
+                                 {{tr("Trainee"), 0},
+                                  {tr("Exercise"), 0},
+                                  {tr("Last passed"), 190},
+                                  {tr("Due on"), 190},
+                                  {tr("Left"), 240}},
+                                 {4, -1}, tr("Due dates"), this)) {
   heading_->setObjectName(QStringLiteral("heading"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 4, 0, 0);
@@ -88,7 +70,7 @@ RecencyPage::RecencyPage(const after::SheetLook& look, const ShelfModel& model, 
     refresh();
     Q_EMIT rulesChanged();
   });
-  connect(list_, &ListTable::rowOpened, this, [this](int at) {
+  connect(list_, &after::RowsTable::rowOpened, this, [this](int at) {
     Q_EMIT openAsked(fromText(due_[static_cast<std::size_t>(at)].item->file.string()));
   });
 }
@@ -109,7 +91,7 @@ void RecencyPage::refresh() {
   // The model's rows may be gone: nothing of them is kept while it is not seen.
   if (isVisible())
     due_ = review::findDue(model_.shownItems(), form_->rules(), localDay, toDay(today_()));
-  std::vector<ListRow> rows;
+  std::vector<after::TableRow> rows;
   for (const review::DuePass& pass : due_) rows.push_back(rowOf(pass));
   const auto over = static_cast<int>(
       std::ranges::count_if(due_, [](const review::DuePass& pass) { return pass.days_left < 0; }));
@@ -120,7 +102,7 @@ void RecencyPage::refresh() {
   else
     heading_->setText(tr("%n pass(es) with a date", nullptr, static_cast<int>(rows.size())) +
                       QStringLiteral(", ") + tr("%n over", nullptr, over));
-  list_->setRows(std::move(rows));
+  list_->replaceRows(std::move(rows));
 }
 
 }  // namespace cabwright::review_room

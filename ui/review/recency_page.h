@@ -7,8 +7,8 @@
 #include <QWidget>
 #include <functional>
 
+#include "after/rows_table.h"
 #include "review_room/recency_form.h"
-#include "review_room/shelf_list.h"
 #include "review_room/shelf_model.h"
 
 namespace cabwright::review_room {
@@ -22,7 +22,7 @@ class RecencyPage : public QWidget {
   /// Reads the model again; does nothing while it is not seen.
   void refresh();
   [[nodiscard]] RecencyForm* form() const { return form_; }
-  [[nodiscard]] ListTable* list() const { return list_; }
+  [[nodiscard]] after::RowsTable* list() const { return list_; }
   [[nodiscard]] QString headingText() const { return heading_->text(); }
   /// Which day it is; for tests another one.
   void setToday(std::function<QDate()> today) { today_ = std::move(today); }
@@ -41,7 +41,7 @@ class RecencyPage : public QWidget {
   std::vector<review::DuePass> due_;
   RecencyForm* form_;
   QLabel* heading_;
-  ListTable* list_;
+  after::RowsTable* list_;
 };
 
 }  // namespace cabwright::review_room

@@ -30,7 +30,9 @@ ReportMatter gather(const Opened& session, const ReportOptions& options) {
   for (const marking::SheetLine* line : after::findBrokenLines(matter.run.sheet)) {
     if (static_cast<int>(matter.pictures.size()) >= kMostPictures) break;
     const std::int64_t tick = after::momentOf(matter.run.sheet, *line);
-    if (!matter.pictures.contains(tick)) matter.pictures[tick] = options.picture(tick);
+    if (matter.pictures.contains(tick)) continue;
+    matter.pictures[tick] = options.picture(tick);
+    whiten(matter.pictures[tick]);
   }
   return matter;
 }
@@ -38,7 +40,6 @@ ReportMatter gather(const Opened& session, const ReportOptions& options) {
 void setAll(Paper& paper, const ReportMatter& matter) {
   setDecision(paper, matter);
   setFacts(paper, matter);
-  setStrip(paper, matter);
   setBrokenLines(paper, matter);
   setOtherLines(paper, matter);
   setEntries(paper, matter);

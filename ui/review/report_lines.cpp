@@ -23,12 +23,22 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(Report)
 };
 
+constexpr double kLineHigh = 400;  // of its head with common gauges: they stay together
+constexpr double kPictureWide = 820, kPictureLeast = 640;
+
 QString toQt(const std::string& text) { return QString::fromStdString(text); }
 
 QString marginWords(const SheetLine& line) {
   const marking::Verdict& v = line.verdict;
   if (!v.margin || v.unit.empty()) return {};
   return Words::tr("margin %1 %2").arg(QString::number(*v.margin, 'g', 4), toQt(v.unit));
+}
+
+const SheetLine* firstOfItsMoment(const ReportMatter& matter, const SheetLine& line) {
+  const std::int64_t tick = after::momentOf(matter.run.sheet, line);
+  for (const SheetLine* other : after::findBrokenLines(matter.run.sheet))
+    if (after::momentOf(matter.run.sheet, *other) == tick) return other;
+  return &line;
 }
 
 void setEvidence(Paper& paper, const ReportMatter& matter, const SheetLine& line) {
@@ -47,8 +57,15 @@ void setEvidence(Paper& paper, const ReportMatter& matter, const SheetLine& line
   paper.skip(height + 14);
 }
 
+// Once for each moment: others of the same one say where it stands.
+QImage pictureOf(const ReportMatter& matter, const SheetLine& line) {
+  const SheetLine* first = firstOfItsMoment(matter, line);
+  const auto found = matter.pictures.find(after::momentOf(matter.run.sheet, line));
+  return first != &line || found == matter.pictures.end() ? QImage() : found->second;
+}
+
 void setLine(Paper& paper, const ReportMatter& matter, const SheetLine& line) {
-  paper.need(240);
+  paper.need(kLineHigh);
   paper.pen().line({0, paper.y()}, {Paper::kWidth, paper.y()}, {drawing::kThin, Tone::kInk2});
   paper.skip(8);
   paper.paragraph(
@@ -65,8 +82,13 @@ void setLine(Paper& paper, const ReportMatter& matter, const SheetLine& line) {
   for (const QString& words : after::doneWords(line)) paper.paragraph(words);
   paper.skip(6);
   setEvidence(paper, matter, line);
-  const auto picture = matter.pictures.find(after::momentOf(matter.run.sheet, line));
-  if (picture != matter.pictures.end()) paper.picture(picture->second, 820);
+  const QImage picture = pictureOf(matter, line);
+  const bool is_next = paper.fits(picture, kPictureLeast);
+  if (is_next) paper.picture(picture, kPictureWide, kPictureLeast);
+  const SheetLine* first = firstOfItsMoment(matter, line);
+  if (first != &line && matter.pictures.contains(after::momentOf(matter.run.sheet, line)))
+    paper.fact(Words::tr("The moment"),
+               Words::tr("as in the picture at line %1").arg(first->number));
   paper.fact(Words::tr("Why it matters"), after::sheetWords(line.why));
   paper.fact(Words::tr("Next time"), after::sheetWords(line.advice));
   paper.fact(Words::tr("Tolerance"), after::sheetWords(line.tolerance));
@@ -74,6 +96,10 @@ void setLine(Paper& paper, const ReportMatter& matter, const SheetLine& line) {
     paper.fact(Words::tr("Follows from it"),
                Words::tr("line %1, %2")
                    .arg(QString::number(following->number), after::sheetWords(following->title)));
+  if (!is_next) {  // words fill the page, and it begins the next one
+    paper.skip(6);
+    paper.picture(picture, kPictureWide, kPictureLeast);
+  }
   paper.skip(12);
 }
 

@@ -14,7 +14,7 @@ using drawing::Tone;
 
 namespace {
 
-constexpr double kFoot = 62, kNameColumn = 230, kGap = 7;
+constexpr double kFoot = 62, kNameColumn = 230, kGap = 7, kPictureAround = 14;
 constexpr double kHeightOfWidth = 267.0 / 180.0;  // of A4 without margins of 15 mm
 
 struct Words {
@@ -124,11 +124,16 @@ void Paper::row(const Row& row) {
   skip(kGap);
 }
 
-void Paper::picture(const QImage& image, double width) {
+bool Paper::fits(const QImage& image, double least) const {
+  return image.isNull() || least * image.height() / image.width() + kPictureAround <= room();
+}
+
+void Paper::picture(const QImage& image, double width, double least) {
   if (image.isNull()) return;
-  width = std::min(width, kWidth);
-  const double height = width * image.height() / image.width();
-  need(height + 4);
+  const double high_of_wide = static_cast<double>(image.height()) / image.width();
+  if (!fits(image, least)) need(width * high_of_wide + kPictureAround);
+  width = std::min(width, (room() - kPictureAround) / high_of_wide);
+  const double height = width * high_of_wide;
   if (!isCounting()) pen_->painter().drawImage(QRectF(0, y_, width, height), image);
   pen_->rect({0, y_, width, height}, {drawing::kHairline, Tone::kInk2});
   skip(height + 12);

@@ -47,8 +47,10 @@ class Paper {
     QString words, below, right;
   };
   void row(const Row& row);
-  /// As wide as it is in u; smaller when the page is narrower.
-  void picture(const QImage& image, double width);
+  /// So wide, u, or less, where the page has no more room, but not less than `least`.
+  void picture(const QImage& image, double width, double least);
+  /// Whether it has room here, at its least.
+  [[nodiscard]] bool fits(const QImage& image, double least) const;
 
  private:
   void beginPage();

@@ -18,10 +18,13 @@ struct ReportMatter {
   std::map<std::int64_t, QImage> pictures;
 };
 
+/// The sheet on the screen has a colour; paper has its own.
+void whiten(QImage& image);
+
 void setDecision(Paper& paper, const ReportMatter& matter);
+/// Who and what, then the whole run as a strip and what the record is worth, in the order in which
+/// they fill the page.
 void setFacts(Paper& paper, const ReportMatter& matter);
-/// The whole run as a strip.
-void setStrip(Paper& paper, const ReportMatter& matter);
 void setBrokenLines(Paper& paper, const ReportMatter& matter);
 void setOtherLines(Paper& paper, const ReportMatter& matter);
 void setEntries(Paper& paper, const ReportMatter& matter);

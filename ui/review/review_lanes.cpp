@@ -8,6 +8,7 @@
 #include "after/words.h"
 #include "fault/active_faults.h"
 #include "fault/fault.h"
+#include "quantity/sort_once.h"
 #include "session/desk_actions.h"
 #include "wording/sentences.h"
 
@@ -190,8 +191,7 @@ std::vector<std::int64_t> findVerdictTicks(const std::vector<Lane>& lanes) {
   for (const Lane& lane : lanes)
     for (const Sign& sign : lane.signs)
       if (sign.verdict != VerdictSign::kNone) ticks.push_back(sign.tick);
-  std::ranges::sort(ticks);
-  ticks.erase(std::unique(ticks.begin(), ticks.end()), ticks.end());
+  quantity::sortOnce(ticks);
   return ticks;
 }
 

@@ -8,6 +8,7 @@
 
 #include "after/words.h"
 #include "drawing/ink.h"
+#include "quantity/sort_once.h"
 #include "review_room/review_head.h"
 #include "review_room/review_lanes.h"
 #include "review_room/review_look.h"
@@ -24,12 +25,6 @@ constexpr double kSideWidth = 456, kSideMost = 560;  // of the mark sheet beside
 
 // How large a plate becomes in a pane, with the bars above it.
 double plateFits(int wide, int high) { return std::min(wide / 1260.0, (high - 70) / 1000.0); }
-
-std::vector<std::int64_t> onlyOnce(std::vector<std::int64_t> ticks) {
-  std::ranges::sort(ticks);
-  ticks.erase(std::unique(ticks.begin(), ticks.end()), ticks.end());
-  return ticks;
-}
 
 }  // namespace
 
@@ -60,8 +55,8 @@ ReviewView::ReviewView(std::unique_ptr<Opened> opened, QWidget* parent)
     if (!timed.scheduled) act_ticks_.push_back(timed.tick);
     frame_ticks_.push_back(timed.tick);
   }
-  act_ticks_ = onlyOnce(std::move(act_ticks_));
-  frame_ticks_ = onlyOnce(std::move(frame_ticks_));
+  quantity::sortOnce(act_ticks_);
+  quantity::sortOnce(frame_ticks_);
   strip_->setReview(opened_->run(), makeReviewLanes(*opened_, hides_marks_));
   follow();
   refreshLanes();
@@ -235,6 +230,8 @@ void ReviewView::arrange() {
     down_->setSizes({down_->width() * 48 / 100, down_->width() * 52 / 100});
   } else {
     down_->setSizes({std::max(0, high - lower), lower});
+    // A plate too small to be read is a row of gauges: the rest is the strips'.
+    if (share_ == Share::kBoth && !moment_->hasRoom()) down_->setSizes({high - least, least});
   }
 }
 

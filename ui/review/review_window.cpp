@@ -194,7 +194,8 @@ bool ReviewWindow::takeOutTo(TakeOut what, const QString& path) {
   if (view_ == nullptr) return false;
   view_->setPlaying(false);
   QApplication::setOverrideCursor(Qt::WaitCursor);
-  const std::optional<QString> fault = takeOut(what, view_->opened(), path);
+  const std::optional<QString> fault =
+      takeOut(what, view_->opened(), path, recency_ ? recency_() : review::RecencyRules{});
   QApplication::restoreOverrideCursor();
   statusBar()->showMessage(fault ? *fault : tr("%1 is written.").arg(path));
   QAccessibleEvent alert(statusBar(), QAccessible::Alert);

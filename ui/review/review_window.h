@@ -32,6 +32,9 @@ class ReviewWindow : public QMainWindow {
   /// Says why a file must not be looked into now, or nothing: an assessment that goes on.
   using Guard = std::function<QString(const std::filesystem::path& file)>;
   void setGuard(Guard guard) { guard_ = std::move(guard); }
+  /// Asked for when a report is written: for how long a pass is good here.
+  using Recency = std::function<review::RecencyRules()>;
+  void setRecency(Recency recency) { recency_ = std::move(recency); }
 
   /// Reads it and shows it when it is read; what was open is closed then, and not before.
   void open(const std::filesystem::path& file);
@@ -78,6 +81,7 @@ class ReviewWindow : public QMainWindow {
 
   after::SheetLook look_;
   Guard guard_;
+  Recency recency_;
   QStackedWidget* pages_;
   QWidget *empty_, *waiting_;
   QLabel *said_, *waiting_words_;

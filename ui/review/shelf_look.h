@@ -15,7 +15,6 @@ namespace cabwright::review_room {
 [[nodiscard]] double scaleOf(const QSize& page);
 /// Height of common words, pixels.
 [[nodiscard]] int textPx(const after::SheetLook& look);
-[[nodiscard]] int toPixels(double u, const after::SheetLook& look);
 /// For the ordinary widgets of a page.
 [[nodiscard]] QString shelfStyle(const after::SheetLook& look);
 

@@ -3,11 +3,10 @@
 
 #include <QHeaderView>
 #include <QKeyEvent>
-#include <QPainter>
-#include <QStyledItemDelegate>
 #include <algorithm>
 #include <array>
 
+#include "after/sheet_delegate.h"
 #include "drawing/pen.h"
 #include "review_room/shelf_look.h"
 
@@ -27,20 +26,15 @@ struct ColumnWidth {
 constexpr std::array<ColumnWidth, kShelfColumns> kWidths{
     {{150, 2}, {250, 4}, {220, 0}, {124, 0}, {92, 0}, {184, 0}, {104, 0}, {90, 0}, {212, 3}}};
 
-class ShelfDelegate : public QStyledItemDelegate {
+class ShelfDelegate : public after::SheetDelegate {
  public:
   ShelfDelegate(const after::SheetLook& look, const ShelfModel& model, QObject* parent)
-      : QStyledItemDelegate(parent), look_(look), model_(model) {}
+      : SheetDelegate(look, parent), model_(model) {}
 
-  void paint(QPainter* painter, const QStyleOptionViewItem& option,
-             const QModelIndex& index) const override {
-    painter->save();
-    painter->setClipRect(option.rect);
-    painter->translate(option.rect.topLeft());
-    painter->scale(look_.scale, look_.scale);
-    drawing::Pen pen(*painter, look_.theme);
-    const double w = option.rect.width() / look_.scale, h = option.rect.height() / look_.scale;
-    const Tone on = option.state.testFlag(QStyle::State_Selected) ? Tone::kWash : Tone::kFace;
+  void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,
+                 bool chosen) const override {
+    const double w = size.width(), h = size.height();
+    const Tone on = chosen ? Tone::kWash : Tone::kFace;
     pen.rect({0, 0, w + 1, h + 1}, drawing::kNoLine, on);
     pen.line({0, h - 0.5}, {w, h - 0.5}, {drawing::kHairline, Tone::kHair});
     const auto column = static_cast<ShelfColumn>(index.column());
@@ -55,7 +49,6 @@ class ShelfDelegate : public QStyledItemDelegate {
     pen.text({left, h / 2 + kCapHalf},
              drawing::elideText(index.data().toString(), w - left - 4, drawing::kText, words.bold),
              words);
-    painter->restore();
   }
 
  private:
@@ -66,7 +59,6 @@ class ShelfDelegate : public QStyledItemDelegate {
                         column == ShelfColumn::kSeal;
     return second ? Tone::kInk2 : Tone::kInk;
   }
-  const after::SheetLook& look_;
   const ShelfModel& model_;
 };
 

@@ -41,10 +41,13 @@ std::optional<QString> saveTables(const Opened& session, const QString& folder) 
   return save(place.filePath(QStringLiteral("signals.csv")), signals_table.str());
 }
 
-std::optional<QString> savePaper(const Opened& session, const QString& path) {
+std::optional<QString> savePaper(const Opened& session, const QString& path,
+                                 const review::RecencyRules& recency) {
   MomentPainter painter(session);
   ReportOptions options;
   options.program = QCoreApplication::applicationVersion();
+  options.attempt = review::findAttempt(session.file());
+  options.recency = recency;
   options.picture = [&](std::int64_t tick) { return painter.paint(tick); };
   return writeReport(session, path, options);
 }
@@ -95,13 +98,17 @@ QString filterOf(TakeOut what) {
   return QStringLiteral("JSON (*.json)");
 }
 
-std::optional<QString> takeOut(TakeOut what, const Opened& session, const QString& path) {
+std::optional<QString> takeOut(TakeOut what, const Opened& session, const QString& path,
+                               const review::RecencyRules& recency) {
   try {
     switch (what) {
       case TakeOut::kPaper:
-        return savePaper(session, path);
-      case TakeOut::kPage:
-        return save(path, review::makeHtmlReport(review::loadReport(session.file())));
+        return savePaper(session, path, recency);
+      case TakeOut::kPage: {
+        review::ReportInput report = review::loadReport(session.file());
+        report.attempt = review::findAttempt(session.file());
+        return save(path, review::makeHtmlReport(report));
+      }
       case TakeOut::kTables:
         return saveTables(session, path);
       case TakeOut::kStatements:

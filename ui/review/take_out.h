@@ -10,6 +10,7 @@
 #include <cstdint>
 #include <optional>
 
+#include "review/recency.h"
 #include "review_room/opened.h"
 
 namespace cabwright::review_room {
@@ -26,8 +27,10 @@ inline constexpr std::array kTakeOuts{TakeOut::kPaper, TakeOut::kPage, TakeOut::
 [[nodiscard]] QString filterOf(TakeOut what);
 
 /// Writes it. For paper the session is run again for the pictures, which takes a second or two for
-/// half an hour. Empty: done; else why not, in one line.
+/// half an hour; it says for how long a pass is good by `recency`. Empty: done; else why not, in
+/// one line.
 [[nodiscard]] std::optional<QString> takeOut(TakeOut what, const Opened& session,
-                                             const QString& path);
+                                             const QString& path,
+                                             const review::RecencyRules& recency = {});
 
 }  // namespace cabwright::review_room

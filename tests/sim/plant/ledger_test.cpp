@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "golden_script.h"
+#include "plant/plant.h"
 #include "plant/world.h"
 #include "random_machine.h"
 #include "vehicle_text.h"
@@ -133,6 +134,54 @@ TEST(Ledger, ClosesForOtherVehiclesUnderRandomHands) {
     }
     book.checkBalance(w, fmt::format("random hands {}", seed), false);
   }
+}
+
+// A number changed under way takes along what hung on it, and the account says how much.
+TEST(Ledger, ClosesWhenNumbersChangeUnderWay) {
+  plant::StartConditions start;
+  start.speed_mph = 30;
+  start.line[0].coolant_c = start.line[1].coolant_c = 60;
+  plant::Plant plant(plant::Parameters(), {}, start);
+  const plant::Accounts first = plant.accounts();
+  const auto change = [&](const char* name, double value) {
+    for (const plant::ParameterInfo& info : plant::parameterTable())
+      if (info.name == name) return plant.setParameter(info, value);
+    FAIL() << name;
+  };
+  const auto missing = [&] {
+    const plant::Accounts a = plant.accounts();
+    return (a.stored_j - first.stored_j) - (a.in_j - a.out_j + a.altered_j);
+  };
+  for (int tick = 0; tick < 3000; ++tick) {
+    if (tick == 1000) change("train.mass_kg", 90000);
+    if (tick == 1500) change("engine1.coolant_capacity_j_k", 440e3);
+    if (tick == 2000) change("exhauster1.belt", 0);
+    plant.advance({});
+  }
+  const plant::Accounts a = plant.accounts();
+  EXPECT_GT(a.altered_j, 1e6)
+      << "half as much again of the train, half as much again of its energy";
+  EXPECT_LE(std::abs(missing()), 1e-6 * first.stored_j);
+  EXPECT_GT(first.stored_j, 5e6);
+  const double before = a.altered_j;
+  change("vacuum.side1_leak_c", 3);
+  change("gearbox1.band3.friction", 0.1);
+  EXPECT_EQ(plant.accounts().altered_j, before) << "a leak or a lining brings nothing along";
+}
+
+// The last of the coolant takes its heat along and no more than that.
+TEST(Ledger, ClosesWhenTheCoolantRunsDry) {
+  plant::Parameters p;
+  p.engine[0].coolant_leak_per_s = 0.01;
+  plant::StartConditions start;
+  start.line[0].coolant_c = 85;
+  plant::Plant plant(p, {}, start);
+  const plant::Accounts first = plant.accounts();
+  for (int tick = 0; tick < 13000; ++tick) plant.advance({});
+  EXPECT_LT(plant.readings().line[0].coolant_level, 1e-3);
+  const plant::Accounts a = plant.accounts();
+  EXPECT_GT(a.out_j, 5e6);
+  EXPECT_NEAR(a.stored_j - first.stored_j, a.in_j - a.out_j, 10.0);
 }
 
 }  // namespace

@@ -52,6 +52,20 @@ TEST(CsvField, QuotesWhatMustBeAndDisarmsFormulas) {
   for (const std::string number : {"-1", "+2.5", "-1e3"}) EXPECT_EQ(csvField(number), number);
 }
 
+TEST_F(ExportTest, TheHeadOfThePageSaysWhichAttemptOnWhichPlant) {
+  ReportInput report = loadReport(file_);
+  EXPECT_THAT(makeHtmlReport(report), HasSubstr("<th scope=\"row\">Attempt</th><td>not counted"));
+  EXPECT_THAT(makeHtmlReport(report),
+              HasSubstr("<td>" + describePlant(session::Store(file_).header()) + "</td>"));
+  report.attempt = AttemptPlace{2, 5};
+  report.reviewed.sheet.head.remarks = {{120, "watch the gauge"}};
+  report.reviewed.sheet.head.interventions = {{130, "took over"}};
+  const std::string page = makeHtmlReport(report);
+  for (const char* words : {"2 of 5 at this exercise", "watch the gauge", "took over",
+                            "how long a result is good for is for the operator to say"})
+    EXPECT_THAT(page, HasSubstr(words));
+}
+
 TEST_F(ExportTest, ActionsCsvHasALineForEachAction) {
   std::ostringstream out;
   const session::Store store(file_);

@@ -5,8 +5,12 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
+#include <thread>
 
 #include "review/mark_many.h"
 #include "reviewed_session.h"
@@ -98,6 +102,19 @@ TEST_F(ShelfTest, TellsWhatTheLinesOfTheSheetCameTo) {
   EXPECT_EQ(open().items, after.items);
 }
 
+TEST_F(ShelfTest, OnlyWhatTheGlanceWantsIsReadOfASheet) {
+  // What stands deeper has the same names as what counts, and counts for nothing.
+  const SheetGlance glance = readGlance(
+      R"({"judgements":{"totals":{"percent":3},"rows":[{"id":"no"}]},"totals":{"percent":40},)"
+      R"("lines":[{"id":"a","class":"critical","readings":[{"id":"deep","verdict":"broken"}],)"
+      R"("details":{"id":"deep"},"verdict":"met","title":"A"}]})");
+  ASSERT_TRUE(glance.names);
+  ASSERT_EQ(glance.names->size(), 1U);
+  EXPECT_EQ(glance.names->front(), (LineName{"a", "A", true}));
+  EXPECT_EQ(glance.letters, std::string(1, kLineMet));
+  EXPECT_EQ(glance.percent, 40);
+}
+
 TEST_F(ShelfTest, WhatIsNoSheetGivesNoLines) {
   for (const std::string text : {"", "[]", "{\"lines\":7,\"totals\":[]}", "{\"lines\":[7]}",
                                  "{\"totals\":{\"percent\":1e999}}"})
@@ -174,6 +191,62 @@ TEST_F(ShelfTest, SomeHundredFilesAndGivingUp) {
   options.goes_down = false;
   options.progress = {};
   EXPECT_EQ(openShelf({shelf_}, options).items.size(), 5U);
+}
+
+// Two hundred more files, a cache that is written with every fiftieth.
+class BrokenOffLook : public ShelfTest {
+ protected:
+  void SetUp() override {
+    ShelfTest::SetUp();
+    for (int k = 0; k < 200; ++k)
+      fs::create_hard_link(shelf_ / "bad.cabsession",
+                           shelf_ / "more" / (std::to_string(k) + ".cabsession"));
+    options_.cache_folder = folder_ / "cache";
+    options_.keep_every = 50;
+  }
+  // Looked at while this goes on, one or two files in other threads too.
+  static std::size_t threads() { return std::max(1U, std::thread::hardware_concurrency()); }
+  ShelfOptions options_;
+};
+
+TEST_F(BrokenOffLook, GivenUpHalfWayTheNextOpensOnlyTheRest) {
+  std::size_t seen = 0;
+  options_.progress = [&](std::size_t done, std::size_t) { return (seen = done) < 100; };
+  EXPECT_FALSE(openShelf({shelf_}, options_).complete);
+  ASSERT_GE(seen, 100U);
+  ASSERT_LT(seen, 206U);
+  options_.progress = {};
+  const Shelf next = openShelf({shelf_}, options_);
+  EXPECT_TRUE(next.complete);
+  EXPECT_LE(next.opened, 206U - seen + threads());
+  EXPECT_GT(next.opened, 0U);
+  ShelfOptions without = options_;
+  without.cache_folder.clear();
+  EXPECT_EQ(next.items, openShelf({shelf_}, without).items);
+}
+
+TEST_F(BrokenOffLook, KilledHalfWayMostOfItIsKept) {
+  const pid_t child = ::fork();
+  ASSERT_GE(child, 0);
+  if (child == 0) {
+    ::alarm(60);  // nothing is ever written: the test ends all the same
+    options_.progress = [this](std::size_t done, std::size_t) {
+      // Another thread may be writing just now.
+      while (done >= 150)
+        if (fs::exists(options_.cache_folder / "shelf.jsonl")) ::_exit(0);
+      return true;
+    };
+    ::_exit(openShelf({shelf_}, options_).complete ? 1 : 2);
+  }
+  int status = 0;
+  ASSERT_EQ(::waitpid(child, &status, 0), child);
+  ASSERT_TRUE(WIFEXITED(status));
+  ASSERT_EQ(WEXITSTATUS(status), 0);
+  options_.progress = {};
+  const Shelf next = openShelf({shelf_}, options_);
+  EXPECT_LE(next.opened, 206U - 50U);
+  EXPECT_EQ(next.items.size(), 206U);
+  EXPECT_LE(openShelf({shelf_}, options_).opened, 1U);
 }
 
 TEST_F(ShelfTest, AllAreMarkedWhateverIsBrokenAmongThem) {

@@ -67,6 +67,34 @@ TEST(Consequences, FromTheGroundItStartsWithoutAirByTheHandThrottle) {
   EXPECT_TRUE(runUntil(unit, 15.0, [](const Frame& f) { return f[Signal::kTrueRpm1] < 5; }));
 }
 
+// A dying battery lets the control relay go as the starter bites, and pull again as it lets go:
+// for whoever holds the button that is one attempt, not ten.
+TEST(Consequences, ARelayThatChattersIsOneAttempt) {
+  Unit unit = makeUnit(preparedStart());
+  doIt(unit, "scenario: fault battery.resistance_ohm 0.2");
+  takeTheSeat(unit);
+  const auto tryOnce = [&] {
+    int bites = 0;
+    bool fed = false;
+    doIt(unit, "hold cab1.start1");
+    for (int k = 0; k < 300; ++k) {
+      unit.advance();
+      const bool now = unit.world().result.starter[0];
+      if (now && !fed) ++bites;
+      fed = now;
+    }
+    doIt(unit, "release cab1.start1");
+    run(unit, 2.0);
+    return bites;
+  };
+  EXPECT_GT(tryOnce(), 3);
+  EXPECT_EQ(value(unit, "true.engine1.start_attempts"), 1);
+  EXPECT_GT(tryOnce(), 3);
+  EXPECT_EQ(value(unit, "true.engine1.start_attempts"), 2);
+  EXPECT_NEAR(value(unit, "true.engine1.starter_rest_s"), 2.0, 0.5)
+      << "the rest is that of the hand";
+}
+
 TEST(Consequences, TheStarterDropsOutWithTheLampThoughTheButtonIsHeld) {
   Unit unit = makeUnit(preparedStart());
   takeTheSeat(unit);

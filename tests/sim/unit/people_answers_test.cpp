@@ -69,6 +69,57 @@ TEST(Others, GiveLeaveWhenAsked) {
   EXPECT_EQ(value(unit, "answered.ask_reseat"), static_cast<double>(Reply::kMayReseat));
 }
 
+// It may hang out because somebody pulled it, and has his hand at the other end.
+TEST(Others, GiveNoLeaveForTheJumperWhilePeopleWork) {
+  for (const char* sign : {"condition end2.protection flag", "condition engine1.people fitter"}) {
+    Unit unit = makeUnit(preparedStart());
+    doIt(unit, std::string("scenario: ") + sign);
+    doIt(unit, "say ask_reseat");
+    run(unit, 4.0);
+    EXPECT_EQ(value(unit, "answered.ask_reseat"), static_cast<double>(Reply::kStillWorking))
+        << sign;
+  }
+}
+
+TEST(Fire, LightsAgainWhereFuelStillRunsIntoIt) {
+  UnitStart s = preparedStart();
+  s.place = "engine1";
+  s.parameters = {{"fire1.burns", 1}};
+  Unit unit = makeUnit(s);
+  doIt(unit, "set engine1.fire_bottle pulled");
+  run(unit, 5.0);
+  EXPECT_EQ(value(unit, "engine1.fire"), 0);
+  Unit in_time = unit;
+  doIt(in_time, "set engine1.fuel_cock shut");
+  run(in_time, 60.0);
+  EXPECT_EQ(value(in_time, "engine1.fire"), 0) << "shut while the bottle lasts: out";
+  doIt(in_time, "set engine1.fuel_cock open");
+  run(in_time, 1.0);
+  EXPECT_EQ(value(in_time, "engine1.fire"), 0) << "and cold";
+  run(unit, 6.0);
+  EXPECT_EQ(value(unit, "engine1.fire"), 1) << "the cock is open, the bottle spent";
+  EXPECT_EQ(value(unit, "cab1.fire_bell"), 1);
+  doIt(unit, "set engine1.fuel_cock shut");
+  run(unit, 1.0);
+  EXPECT_EQ(value(unit, "engine1.fire"), 1) << "too late";
+}
+
+TEST(Fire, ASpentBottleDoesNotHelpAgainstTheNextOne) {
+  UnitStart s = preparedStart();
+  s.place = "engine1";
+  s.controls.push_back({"engine1.fuel_cock", "shut"});
+  Unit unit = makeUnit(s);
+  doIt(unit, "scenario: fault fire1.burns 1");
+  doIt(unit, "set engine1.fire_bottle pulled");
+  run(unit, 1.0);
+  EXPECT_EQ(value(unit, "engine1.fire"), 0);
+  doIt(unit, "scenario: fault fire1.burns 0");
+  run(unit, 0.1);
+  doIt(unit, "scenario: fault fire1.burns 1");
+  run(unit, 1.0);
+  EXPECT_EQ(value(unit, "engine1.fire"), 1);
+}
+
 TEST(Fire, RingsThroughTheHeatLineAndGoesOutByAFullBottleOnly) {
   UnitStart s = preparedStart();
   s.place = "engine1";

@@ -86,6 +86,57 @@ TEST(Faults, WithSizeAndMomentFromTheKeyboardAlone) {
   EXPECT_EQ(stateOf(rig, "train_pipe").kind, SpotState::Kind::kThere);
 }
 
+// Search, into the list, on to the size, in: whoever has both hands full presses Enter.
+TEST(Faults, FiveGoInInAHurryByEnterAlone) {
+  DeskRig rig;
+  const auto putIn = [&](const char* words) {
+    rig.key(Qt::Key_F3);
+    rig.type(QString::fromLatin1(words));
+    for (int k = 0; k < 3; ++k) rig.key(Qt::Key_Return);
+    return rig.lastDone();
+  };
+  EXPECT_EQ(putIn("train pipe leak"), "instructor: arm vacuum.train_pipe_leak");
+  EXPECT_EQ(putIn("compressor2.belt_gone"), "instructor: arm compressor2.belt_gone");
+  EXPECT_EQ(putIn("gearbox2.band3_worn"), "instructor: arm gearbox2.band3_worn");
+  EXPECT_EQ(putIn("cab1.lamp_charge_blown"), "instructor: arm cab1.lamp_charge_blown");
+  EXPECT_EQ(putIn("handbrake2.left_on"), "instructor: arm handbrake2.left_on");
+  rig.pass(0.2);
+  EXPECT_EQ(rig.run().faultsNow().size(), 5U);
+}
+
+// Five are armed and the phone rings: what each waits for stands beside it.
+TEST(Faults, SayWhatTheyWaitFor) {
+  DeskRig rig;
+  const auto arm = [&](const char* words) {
+    rig.desk().take(
+        std::get<unit::Action>(unit::parseAction(std::string("instructor: arm ") + words)));
+  };
+  rig.pass(10);
+  arm("compressor2.belt_gone after 300 s");
+  arm("gearbox2.band3_worn size 55 when cab1.gear == 3 or cab2.gear == 3 after 20 s");
+  arm("battery.cell_dead size 1 when cab1.air >= 94 psi");
+  rig.pass(0.1);
+  QString all;
+  for (const QLabel* label : rig.window().faults()->present()->findChildren<QLabel*>())
+    all += label->text() + QLatin1Char('\n');
+  EXPECT_THAT(all.toStdString(), HasSubstr("armed at 0:00:10; comes at 0:05:10"));
+  EXPECT_THAT(all.toStdString(),
+              HasSubstr("armed at 0:00:10; when third gear is selected, and 20 s later"));
+  EXPECT_THAT(all.toStdString(), HasSubstr("armed at 0:00:10; when cab1.air >= 94 psi"));
+}
+
+TEST(Faults, EnterInTheSecondsPutsItInToo) {
+  DeskRig rig;
+  ASSERT_TRUE(clickSpot(rig, "compressor2"));
+  desk::FaultForm& form = *rig.window().faults()->form();
+  form.moment()->choice()->setCurrentIndex(1);
+  form.moment()->seconds()->setFocus();
+  rig.key(Qt::Key_A, Qt::ControlModifier);
+  rig.type(QStringLiteral("20"));
+  rig.key(Qt::Key_Return);
+  EXPECT_THAT(rig.lastDone(), HasSubstr("after 20 s"));
+}
+
 TEST(Faults, AConditionIsCheckedByItsReader) {
   DeskRig rig;
   ASSERT_TRUE(clickSpot(rig, "gearbox2"));

@@ -16,8 +16,8 @@ class PersonViewTest : public PageRig<PersonView> {
  protected:
   const PersonState& state() { return page_->state(); }
   // The cells of the entry about a thing; empty: none.
-  QStringList entryOf(const RowsTable& table, const QString& thing) {
-    for (const TableRow& row : table.rows())
+  QStringList entryOf(const after::RowsTable& table, const QString& thing) {
+    for (const after::TableRow& row : table.rows())
       if (row.cells[1] == thing) return row.cells;
     return {};
   }

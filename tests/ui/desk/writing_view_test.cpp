@@ -265,6 +265,8 @@ const std::string kOwn =
     "\"quavelow-branch\"\n\n[start]\nplace = \"cab1\"   # he sits there\n";
 
 TEST_F(WritingPage, CommentsAreKeptAndChangedLinesMarked) {
+  EXPECT_TRUE(get<QPlainTextEdit>("writing_text")->extraSelections().isEmpty())
+      << "of a file that was never saved all is new: nothing is marked";
   const std::string path = put("mine", kOwn);
   click("writing_open");
   type("writing_path", QString::fromStdString(path));
@@ -278,6 +280,8 @@ TEST_F(WritingPage, CommentsAreKeptAndChangedLinesMarked) {
   auto* shown = get<QPlainTextEdit>("writing_text");
   ASSERT_EQ(shown->extraSelections().size(), 1);
   EXPECT_EQ(shown->extraSelections().front().cursor.blockNumber(), 2);
+  EXPECT_EQ(shown->extraSelections().front().format.background().color(),
+            shown->palette().color(QPalette::Highlight));
   EXPECT_EQ(read(path), kOwn) << "not saved yet";
   click("writing_save");
   EXPECT_EQ(read(path), wanted);

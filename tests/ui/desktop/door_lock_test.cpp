@@ -20,7 +20,12 @@ const QString kWords = QStringLiteral("four plain words");
 
 class DoorLockTest : public testing::Test {
  protected:
-  void setWords() { ASSERT_TRUE(desk_.window().lockKeeper().change({}, kWords)); }
+  void setWords() {
+    auto& keeper = desk_.window().lockKeeper();
+    keeper.change({}, kWords, [](bool done) { EXPECT_TRUE(done); });
+    keeper.wait();
+    ASSERT_TRUE(keeper.isSet());
+  }
   void askForDesk() {
     desk_.window().activateWindow();
     QCoreApplication::processEvents();
@@ -35,6 +40,7 @@ class DoorLockTest : public testing::Test {
   void give(const QString& words) {
     QTest::keyClicks(panel()->box(), words);
     QTest::keyClick(panel()->box(), Qt::Key_Return);
+    desk_.window().lockKeeper().wait();
     QCoreApplication::processEvents();
   }
   Desk desk_;

@@ -6,6 +6,7 @@
 #include <QApplication>
 #include <QSignalSpy>
 #include <QTest>
+#include <memory>
 
 #include "review_room/lock_form.h"
 #include "review_room/lock_panel.h"
@@ -33,6 +34,18 @@ class LockTest : public testing::Test {
     box->setFocus();
     QTest::keyClicks(box, words);
   }
+  /// What was asked of the keeper, answered.
+  bool set(const QString& words) {
+    bool done = false;
+    keeper_.change({}, words, [&](bool right) { done = right; });
+    keeper_.wait();
+    return done;
+  }
+  void give(QLineEdit* box, const QString& words) {
+    type(box, words);
+    QTest::keyClick(box, Qt::Key_Return);
+    keeper_.wait();
+  }
   session::Folder folder_;
   std::int64_t now_ = 1000;
   LockKeeper keeper_;
@@ -41,7 +54,7 @@ class LockTest : public testing::Test {
 
 TEST_F(LockTest, IsOpenWithoutAPassphraseAndAfterTheRightOne) {
   EXPECT_TRUE(keeper_.isOpen());
-  ASSERT_TRUE(keeper_.change({}, kWords));
+  ASSERT_TRUE(set(kWords));
   EXPECT_TRUE(keeper_.isOpen());
   keeper_.lock();
   EXPECT_FALSE(keeper_.isOpen());
@@ -49,13 +62,11 @@ TEST_F(LockTest, IsOpenWithoutAPassphraseAndAfterTheRightOne) {
   QSignalSpy opened(&panel, &LockPanel::opened);
   panel.ask("The review");
   EXPECT_TRUE(panel.box()->hasFocus());
-  type(panel.box(), "four wrong words");
-  QTest::keyClick(panel.box(), Qt::Key_Return);
+  give(panel.box(), "four wrong words");
   EXPECT_EQ(opened.size(), 0);
   EXPECT_EQ(panel.saidText(), "That is not the passphrase.");
   EXPECT_EQ(panel.box()->text(), "");
-  type(panel.box(), kWords);
-  QTest::keyClick(panel.box(), Qt::Key_Return);
+  give(panel.box(), kWords);
   EXPECT_EQ(opened.size(), 1);
   EXPECT_FALSE(panel.isVisible());
   EXPECT_TRUE(keeper_.isOpen());
@@ -64,7 +75,7 @@ TEST_F(LockTest, IsOpenWithoutAPassphraseAndAfterTheRightOne) {
 }
 
 TEST_F(LockTest, EscapeClosesAndNoKeyGoesToTheWindow) {
-  ASSERT_TRUE(keeper_.change({}, kWords));
+  ASSERT_TRUE(set(kWords));
   keeper_.lock();
   LockPanel panel(keeper_, &window_);
   QSignalSpy closed(&panel, &LockPanel::closed);
@@ -77,22 +88,61 @@ TEST_F(LockTest, EscapeClosesAndNoKeyGoesToTheWindow) {
   EXPECT_FALSE(keeper_.isOpen());
 }
 
+TEST_F(LockTest, TheWindowGoesOnWhileItIsLookedAtAndMayGiveUp) {
+  ASSERT_TRUE(set(kWords));
+  keeper_.lock();
+  LockPanel panel(keeper_, &window_);
+  QSignalSpy opened(&panel, &LockPanel::opened), closed(&panel, &LockPanel::closed);
+  panel.ask("The review");
+  type(panel.box(), kWords);
+  QTest::keyClick(panel.box(), Qt::Key_Return);
+  EXPECT_TRUE(keeper_.isBusy());
+  EXPECT_FALSE(panel.box()->isEnabled());
+  EXPECT_EQ(panel.saidText(), "It is being looked at.");
+  EXPECT_EQ(opened.size(), 0);
+  QTest::keyClick(&panel, Qt::Key_Escape);
+  EXPECT_EQ(closed.size(), 1);
+  keeper_.wait();
+  EXPECT_FALSE(keeper_.isOpen()) << "who asked had gone";
+  EXPECT_EQ(opened.size(), 0);
+  panel.ask("The review");
+  give(panel.box(), kWords);
+  EXPECT_TRUE(keeper_.isOpen());
+}
+
+TEST_F(LockTest, WhoAskedMayBeGoneWhenItIsTold) {
+  ASSERT_TRUE(set(kWords));
+  keeper_.lock();
+  auto panel = std::make_unique<LockPanel>(keeper_, &window_);
+  panel->ask("The review");
+  type(panel->box(), kWords);
+  QTest::keyClick(panel->box(), Qt::Key_Return);
+  panel.reset();
+  keeper_.wait();
+  EXPECT_TRUE(keeper_.isOpen());
+  bool told = false;
+  {
+    LockKeeper gone(folder_ / "data/lock", nullptr, session::HashCost::kLeast);
+    gone.open(kWords, [&](bool) { told = true; });
+  }
+  QCoreApplication::processEvents();
+  EXPECT_FALSE(told);
+}
+
 TEST_F(LockTest, WrongTriesAreMadeToWait) {
-  ASSERT_TRUE(keeper_.change({}, kWords));
+  ASSERT_TRUE(set(kWords));
   keeper_.lock();
   LockPanel panel(keeper_, &window_);
   panel.ask("The review");
   for (int k = 0; k < 3; ++k) {
-    type(panel.box(), "wrong");
-    QTest::keyClick(panel.box(), Qt::Key_Return);
+    give(panel.box(), "wrong");
   }
   EXPECT_FALSE(panel.box()->isEnabled());
   EXPECT_THAT(panel.saidText().toStdString(), HasSubstr("wait 5 second"));
   now_ += 5;
   QTest::qWait(700);
   EXPECT_TRUE(panel.box()->isEnabled());
-  type(panel.box(), kWords);
-  QTest::keyClick(panel.box(), Qt::Key_Return);
+  give(panel.box(), kWords);
   EXPECT_TRUE(keeper_.isOpen());
 }
 
@@ -102,6 +152,7 @@ TEST_F(LockTest, TheFormSetsChangesAndTakesAway) {
   auto box = [&](const char* name) { return form.findChild<QLineEdit*>(name); };
   auto press = [&](const char* name) {
     QTest::mouseClick(form.findChild<QPushButton*>(name), Qt::LeftButton);
+    keeper_.wait();
   };
   type(box("lock-new"), kWords);
   type(box("lock-again"), "four plain word");
@@ -110,6 +161,10 @@ TEST_F(LockTest, TheFormSetsChangesAndTakesAway) {
   EXPECT_EQ(form.saidText(), "The two new ones are not the same.");
   type(box("lock-again"), kWords);
   QTest::keyClick(box("lock-again"), Qt::Key_Return);
+  EXPECT_TRUE(keeper_.isBusy());
+  EXPECT_FALSE(box("lock-new")->isEnabled());
+  keeper_.wait();
+  EXPECT_TRUE(box("lock-new")->isEnabled());
   EXPECT_TRUE(keeper_.isSet());
   EXPECT_EQ(box("lock-new")->text(), "");
   type(box("lock-old"), "no");

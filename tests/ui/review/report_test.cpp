@@ -11,7 +11,11 @@
 #include <QProcess>
 #include <QRegularExpression>
 
+#include "after/strip_chart.h"
 #include "after/words.h"
+#include "review_room/moment_picture.h"
+#include "review_room/recency_day.h"
+#include "review_room/report_paper.h"
 #include "reviewed_session.h"
 #include "session/database.h"
 
@@ -118,6 +122,58 @@ TEST_F(ReportTest, WhatAnAssessorAddedStandsBesideWhatWasRecorded) {
   EXPECT_THAT(words, HasSubstr("Signed by R. Who (assessor): I have seen the whole of it"));
 }
 
+TEST_F(ReportTest, ItSaysWhichAttemptOnWhichPlantAndForHowLong) {
+  const Opened opened(session_);
+  write(opened);
+  std::string words = text();
+  EXPECT_THAT(words, HasSubstr("not counted: the session cannot be told"));
+  EXPECT_THAT(words, HasSubstr(review::describePlant(opened.store().header())));
+  EXPECT_THAT(words, HasSubstr("not a pass that counts"));
+  for (const char* name : {"Attempt", "Plant", "Good until"}) EXPECT_THAT(words, HasSubstr(name));
+
+  Opened decided(session_);
+  decided.setSigner(review::kAssessor, session::sampleKey(2));
+  ASSERT_EQ(decided.add({review::Decision{review::Result::kPassed, "seen otherwise", ""}}),
+            std::nullopt);
+  ReportOptions options;
+  options.attempt = review::AttemptPlace{2, 3};
+  write(decided, options);
+  words = text();
+  EXPECT_THAT(words, HasSubstr("2 of 3 at this exercise"));
+  EXPECT_THAT(words, HasSubstr("no time is set at this station"));
+  options.recency.months = 24;
+  write(decided, options);
+  const auto begun = localDay(review::lookAt(session_));
+  ASSERT_TRUE(begun);
+  EXPECT_THAT(text(), HasSubstr(dayText(review::addMonths(*begun, 24)).toStdString()));
+}
+
+// Keys do nothing on paper: what is left off stands beside the word for time and nowhere else.
+TEST_F(ReportTest, TheStripOnPaperShowsNoKeys) {
+  const Opened opened(session_);
+  const auto draw = [&](bool keys) {
+    const after::SheetLook look{drawing::Theme::kDay, 1, keys};
+    after::StripChart strip(look);
+    strip.resize(1000, 760);
+    strip.setRun(opened.run());
+    QImage image(strip.size(), QImage::Format_RGB32);
+    strip.render(&image);
+    return image;
+  };
+  const QImage screen = draw(true), paper = draw(false);
+  QRect other;
+  for (int y = 0; y < paper.height(); ++y)
+    for (int x = 0; x < paper.width(); ++x)
+      if (paper.pixel(x, y) != screen.pixel(x, y)) other |= QRect(x, y, 1, 1);
+  ASSERT_FALSE(other.isEmpty());
+  EXPECT_LT(other.right(), 238);
+  EXPECT_GT(other.top(), 700);
+  const QRgb ground = drawing::colorOf(drawing::Theme::kDay, drawing::Tone::kPaper).rgb();
+  for (int y = other.top(); y <= other.bottom(); ++y)
+    for (int x = other.left(); x <= other.right(); ++x)
+      ASSERT_EQ(paper.pixel(x, y), ground) << x << ", " << y;
+}
+
 TEST_F(ReportTest, PicturesAreOfTheMomentsThatDecided) {
   const Opened opened(session_);
   std::vector<std::int64_t> asked;
@@ -141,6 +197,36 @@ TEST_F(ReportTest, PicturesAreOfTheMomentsThatDecided) {
       for (int x = 0; x < page.width(); ++x)
         blue += page.pixelColor(x, y).blue() > 230 && page.pixelColor(x, y).red() < 30;
   EXPECT_GT(blue, 1000);
+}
+
+TEST_F(ReportTest, APictureShowsThePlateAndFitsThePage) {
+  const Opened opened(session_);
+  MomentPainter painter(opened);
+  const QImage before = painter.paint(150), after = painter.paint(900);
+  ASSERT_FALSE(before.isNull());
+  ASSERT_EQ(before.size(), after.size());
+  const QRgb ground = drawing::colorOf(drawing::Theme::kDay, drawing::Tone::kPaper).rgb();
+  // In each third of the plate, from left to right, something is drawn.
+  for (int third = 0; third < 3; ++third) {
+    int inked = 0;
+    for (int y = before.height() / 4; y < before.height() * 3 / 4; ++y)
+      for (int x = before.width() * third / 3; x < before.width() * (third + 1) / 3; ++x)
+        inked += before.pixel(x, y) != ground;
+    EXPECT_GT(inked, before.width() * before.height() / 200) << third;
+  }
+  EXPECT_NE(before, after) << "the gear was moved between them";
+
+  Paper counted;
+  QImage high(300, 600, QImage::Format_RGB32);
+  EXPECT_TRUE(counted.fits(high, 600));
+  counted.skip(counted.room() - 700);
+  EXPECT_FALSE(counted.fits(high, 600));
+  EXPECT_TRUE(counted.fits(high, 300));
+  counted.picture(high, 600, 300);
+  EXPECT_EQ(counted.page(), 1) << "made smaller";
+  EXPECT_GE(counted.room(), 0);
+  counted.picture(high, 600, 300);
+  EXPECT_EQ(counted.page(), 2);
 }
 
 TEST_F(ReportTest, AFileThatCannotBeWrittenIsTold) {

@@ -3,6 +3,8 @@
 
 #include <gmock/gmock.h>
 
+#include <QBackingStore>
+
 #include "review/review.h"
 #include "review_rig.h"
 #include "review_room/review_lanes.h"
@@ -38,6 +40,56 @@ TEST_F(ReviewViewTest, TheCursorIsDraggedAndThePlateFollows) {
   const std::int64_t left = cursor();
   QTest::mouseMove(&view_->strip(), at(100));
   EXPECT_EQ(cursor(), left) << "it stays where it was put";
+}
+
+// Only what the cursor changes is drawn anew; nothing may be left standing, or be missing.
+TEST_F(ReviewViewTest, WhatIsOnTheScreenIsWhatAFreshDrawingGives) {
+  const auto countOther = [&] {
+    const auto* screen = dynamic_cast<const QImage*>(view_->backingStore()->paintDevice());
+    if (screen == nullptr) return -1;
+    QImage fresh(view_->size(), QImage::Format_RGB32);
+    view_->render(&fresh);
+    const QRect strip(view_->strip().mapTo(view_.get(), QPoint()), view_->strip().size());
+    const QImage shown = screen->copy(strip).convertToFormat(QImage::Format_RGB32);
+    const QImage wanted = fresh.copy(strip);
+    int other = 0;
+    for (int y = 0; y < shown.height(); ++y)
+      for (int x = 0; x < shown.width(); ++x) other += shown.pixel(x, y) != wanted.pixel(x, y);
+    return other;
+  };
+  view_->setShare(Share::kStrips);  // with all its plots
+  settle();
+  for (const std::int64_t tick : {300, 900, 120, 0, 915}) {
+    QTest::mouseClick(&view_->strip(), Qt::LeftButton, {}, at(tick));
+    settle();
+    // A dashed curve is not drawn to the last pixel alike where only a part of it is.
+    EXPECT_THAT(countOther(), testing::AllOf(testing::Ge(0), testing::Lt(20))) << tick;
+  }
+}
+
+TEST_F(ReviewViewTest, TheAxisOfTimeStandsAboveTheLanes) {
+  const after::StripLayout layout = after::layOutStrip({1200, 700}, 7, 5, 0);
+  EXPECT_TRUE(layout.axis_above);
+  EXPECT_LT(layout.axis_y, layout.lanes_top - after::kLaneBar / 2);
+  EXPECT_GT(layout.plots.back().bottom(), 680) << "below there is nothing but the edge";
+  const after::StripLayout afterwards = after::layOutStrip({1200, 700}, 7, 5, 2);
+  EXPECT_FALSE(afterwards.axis_above);
+  EXPECT_EQ(afterwards.axis_y, afterwards.end);
+  EXPECT_LE(afterwards.plots.back().bottom(), afterwards.axis_y + 1);
+  // What is pressed there is a moment like everywhere.
+  QTest::mouseClick(&view_->strip(), Qt::LeftButton, {}, at(500, 10));
+  EXPECT_NEAR(static_cast<double>(cursor()), 500, 2);
+}
+
+TEST_F(ReviewViewTest, WhereNoPlateHasRoomTheStripsHaveTheRest) {
+  view_->resize(1100, 620);
+  settle();
+  ASSERT_FALSE(view_->moment().hasRoom());
+  EXPECT_LT(view_->moment().height(), 200 * view_->look().scale + 10);
+  EXPECT_GT(view_->strip().height(), view_->height() / 2);
+  view_->resize(1920, 1080);
+  settle();
+  EXPECT_TRUE(view_->moment().hasRoom());
 }
 
 TEST_F(ReviewViewTest, KeysStepByRecordedMomentSecondActionAndVerdict) {

@@ -10,11 +10,11 @@
 #include "after/sheet_look.h"
 #include "drawing/pen.h"
 
-namespace cabwright::desk {
+namespace cabwright::after {
 
 class SheetDelegate : public QStyledItemDelegate {
  public:
-  SheetDelegate(const after::SheetLook& look, QObject* parent)
+  SheetDelegate(const SheetLook& look, QObject* parent)
       : QStyledItemDelegate(parent), look_(look) {}
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -33,10 +33,10 @@ class SheetDelegate : public QStyledItemDelegate {
   /// `size` in u.
   virtual void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,
                          bool chosen) const = 0;
-  [[nodiscard]] const after::SheetLook& look() const { return look_; }
+  [[nodiscard]] const SheetLook& look() const { return look_; }
 
  private:
-  const after::SheetLook& look_;
+  const SheetLook& look_;
 };
 
 /// Puts other rows in the place of those that are shown: `reset(put)` when their number is another,
@@ -54,4 +54,4 @@ void putRows(std::vector<Row>& shown, std::vector<Row> rows, Reset reset, Change
   }
 }
 
-}  // namespace cabwright::desk
+}  // namespace cabwright::after

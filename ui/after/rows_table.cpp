@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "desk/rows_table.h"
+#include "after/rows_table.h"
 
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <algorithm>
 
-#include "desk/live_page.h"
-#include "desk/sheet_delegate.h"
+#include "after/sheet_delegate.h"
 #include "drawing/pen.h"
 
-namespace cabwright::desk {
+namespace cabwright::after {
 
 using drawing::Anchor;
 using drawing::Tone;
@@ -21,12 +20,8 @@ constexpr double kRow = 34, kCapHalf = 0.36 * drawing::kText, kPad = 8, kSign = 
 
 class RowsDelegate : public SheetDelegate {
  public:
-  RowsDelegate(const after::SheetLook& look, const RowsModel& model, int sign_column,
-               int strong_column, QObject* parent)
-      : SheetDelegate(look, parent),
-        model_(model),
-        sign_column_(sign_column),
-        strong_column_(strong_column) {}
+  RowsDelegate(const SheetLook& look, const RowsModel& model, RowsMarks marks, QObject* parent)
+      : SheetDelegate(look, parent), model_(model), marks_(marks) {}
 
   void paintCell(drawing::Pen& pen, QSizeF size, const QModelIndex& index,
                  bool chosen) const override {
@@ -36,12 +31,17 @@ class RowsDelegate : public SheetDelegate {
     const Tone on = chosen ? Tone::kWash : Tone::kFace;
     pen.rect({0, 0, w + 1, h + 1}, drawing::kNoLine, on);
     pen.line({0, h - 0.5}, {w, h - 0.5}, {drawing::kHairline, Tone::kHair});
-    const bool bears_sign = index.column() == sign_column_ && row.sign != VerdictSign::kNone;
+    if (index.column() == marks_.bar && row.share >= 0) {
+      paintBar(pen, size, row.share, on);
+      return;
+    }
+    const bool bears_sign = index.column() == marks_.sign && row.sign != VerdictSign::kNone;
     const double left = kPad + (bears_sign ? kSign : 0);
     if (bears_sign) drawing::paintVerdict(pen, {kPad + 10, h / 2}, row.sign, 8.5, on);
-    const bool bold = row.strong && index.column() == strong_column_;
+    const bool bold = row.strong && index.column() == marks_.strong;
     drawing::Words words{.bold = bold, .tone = Tone::kInk, .on = on};
     if (bears_sign) words.tone = drawing::toneOf(row.sign);
+    if (row.bad && index.column() == marks_.sign) words.tone = Tone::kBad;
     if (column.right) words.anchor = Anchor::kEnd;
     pen.text({column.right ? w - kPad : left, h / 2 + kCapHalf},
              drawing::elideText(index.data().toString(), w - left - kPad + 2, drawing::kText, bold),
@@ -49,9 +49,27 @@ class RowsDelegate : public SheetDelegate {
   }
 
  private:
+  static void paintBar(drawing::Pen& pen, QSizeF size, double share, Tone on) {
+    const QRectF all(kPad, size.height() / 2 - 6, size.width() - 2 * kPad, 12);
+    pen.rect(all, {drawing::kHairline, Tone::kRule}, on == Tone::kWash ? Tone::kFace : on);
+    if (share > 0)
+      pen.rect({all.left(), all.top(), std::max(2.0, all.width() * share), all.height()},
+               drawing::kNoLine, Tone::kBad);
+  }
+
   const RowsModel& model_;
-  int sign_column_, strong_column_;
+  RowsMarks marks_;
 };
+
+}  // namespace
+
+namespace {
+
+// A reader of the screen hears the whole row at its beginning.
+QString wholeOf(QStringList cells) {
+  cells.removeAll(QString());
+  return cells.join(QLatin1String(", "));
+}
 
 }  // namespace
 
@@ -74,15 +92,14 @@ QVariant RowsModel::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole:
       return cells.value(index.column());
     case Qt::AccessibleTextRole:
-      // A reader of the screen hears the whole row at its beginning.
-      return index.column() == 0 ? cells.join(QLatin1String(", ")) : cells.value(index.column());
+      return index.column() == 0 ? wholeOf(cells) : cells.value(index.column());
     default:
       return {};
   }
 }
 
 QVariant RowsModel::headerData(int section, Qt::Orientation orientation, int role) const {
-  if (orientation != Qt::Horizontal || section >= columnCount()) return {};
+  if (orientation != Qt::Horizontal || section < 0 || section >= columnCount()) return {};
   const TableColumn& column = columns_[static_cast<std::size_t>(section)];
   if (role == Qt::TextAlignmentRole)
     return static_cast<int>((column.right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
@@ -97,7 +114,8 @@ void RowsModel::setRows(std::vector<TableRow> rows) {
   };
   putRows(rows_, std::move(rows), reset, [this](int k, const TableRow& before) {
     const TableRow& now = rows_[static_cast<std::size_t>(k)];
-    const bool look = now.sign != before.sign || now.strong != before.strong;
+    const bool look = now.sign != before.sign || now.strong != before.strong ||
+                      now.share != before.share || now.bad != before.bad;
     for (int column = 0; column < columnCount(); ++column) {
       if (!look && before.cells.value(column) == now.cells.value(column)) continue;
       Q_EMIT dataChanged(index(k, column), index(k, column));
@@ -105,13 +123,20 @@ void RowsModel::setRows(std::vector<TableRow> rows) {
   });
 }
 
-RowsTable::RowsTable(const after::SheetLook& look, std::vector<TableColumn> columns,
-                     int sign_column, int strong_column, const QString& name, QWidget* parent)
+void RowsModel::replaceRows(std::vector<TableRow> rows) {
+  beginResetModel();
+  rows_ = std::move(rows);
+  endResetModel();
+}
+
+RowsTable::RowsTable(const SheetLook& look, std::vector<TableColumn> columns, RowsMarks marks,
+                     const QString& name, QWidget* parent)
     : QTableView(parent), look_(look), model_(new RowsModel(std::move(columns), this)) {
   setModel(model_);
-  setItemDelegate(new RowsDelegate(look, *model_, sign_column, strong_column, this));
+  setItemDelegate(new RowsDelegate(look, *model_, marks, this));
   setAccessibleName(name);
   verticalHeader()->hide();
+  verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   setShowGrid(false);
   setSelectionBehavior(SelectRows);
   setSelectionMode(SingleSelection);
@@ -123,15 +148,28 @@ RowsTable::RowsTable(const after::SheetLook& look, std::vector<TableColumn> colu
   horizontalHeader()->setSectionsClickable(false);
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  connect(this, &QAbstractItemView::doubleClicked, this, [this](const QModelIndex& at) {
-    Q_EMIT rowChosen(rows()[static_cast<std::size_t>(at.row())].tag);
-  });
+  connect(this, &QAbstractItemView::doubleClicked, this,
+          [this](const QModelIndex& at) { Q_EMIT rowOpened(at.row()); });
+}
+
+void RowsTable::replaceRows(std::vector<TableRow> rows) {
+  model_->replaceRows(std::move(rows));
+  if (model_->rowCount() > 0)
+    selectRow(0);
+  else
+    Q_EMIT rowChosen(-1);
+}
+
+void RowsTable::currentChanged(const QModelIndex& now, const QModelIndex& before) {
+  QTableView::currentChanged(now, before);
+  Q_EMIT rowChosen(now.isValid() ? now.row() : -1);
 }
 
 void RowsTable::restyle() {
-  const int row = toPixels(kRow, look_.scale);
+  const int row = toPixels(kRow, look_);
   verticalHeader()->setMinimumSectionSize(row);
   verticalHeader()->setDefaultSectionSize(row);
+  horizontalHeader()->setFixedHeight(toPixels(kRow + 4, look_));
   arrangeColumns();
   viewport()->update();
 }
@@ -144,23 +182,23 @@ void RowsTable::resizeEvent(QResizeEvent* event) {
 void RowsTable::arrangeColumns() {
   int rest = viewport()->width(), sharing = 0;
   for (const TableColumn& column : model_->columns()) {
-    rest -= toPixels(column.width, look_.scale);
+    rest -= toPixels(column.width, look_);
     sharing += column.width == 0 ? 1 : 0;
   }
   for (int k = 0; k < model_->columnCount(); ++k) {
     const double width = model_->columns()[static_cast<std::size_t>(k)].width;
-    setColumnWidth(
-        k, width > 0 ? toPixels(width, look_.scale) : std::max(40, rest / std::max(1, sharing)));
+    setColumnWidth(k,
+                   width > 0 ? toPixels(width, look_) : std::max(40, rest / std::max(1, sharing)));
   }
 }
 
 void RowsTable::keyPressEvent(QKeyEvent* event) {
   const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
   if (enter && currentIndex().isValid()) {
-    Q_EMIT rowChosen(rows()[static_cast<std::size_t>(currentIndex().row())].tag);
+    Q_EMIT rowOpened(currentIndex().row());
     return;
   }
   QTableView::keyPressEvent(event);
 }
 
-}  // namespace cabwright::desk
+}  // namespace cabwright::after

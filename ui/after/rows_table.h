@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A table of words: plain rows in, only changed cells are drawn anew. One column may bear a sign.
+// A table of words: plain rows in, only changed cells are drawn anew. One column may bear a sign,
+// one a bar. Enter or a double click opens a row.
 #pragma once
 
 #include <QAbstractTableModel>
@@ -10,7 +11,7 @@
 #include "after/sheet_look.h"
 #include "drawing/verdict.h"
 
-namespace cabwright::desk {
+namespace cabwright::after {
 
 struct TableColumn {
   QString title;
@@ -21,9 +22,16 @@ struct TableColumn {
 struct TableRow {
   QStringList cells;  ///< one for each column
   drawing::VerdictSign sign = drawing::VerdictSign::kNone;
-  bool strong = false;  ///< its first words are bold
+  bool strong = false;  ///< its words in the strong column are bold
   qint64 tag = 0;       ///< whatever the owner wants to know it by
+  double share = -1;    ///< length of the bar, 0 to 1; below: none
+  bool bad = false;     ///< words of the sign's column in the tone of what is wrong
   bool operator==(const TableRow&) const = default;
+};
+
+/// Which columns bear sign and bar, and which one is bold in strong rows; -1: none.
+struct RowsMarks {
+  int sign = -1, bar = -1, strong = 0;
 };
 
 class RowsModel : public QAbstractTableModel {
@@ -37,6 +45,8 @@ class RowsModel : public QAbstractTableModel {
                                     int role) const override;
   /// Rows that are as before stay as they are drawn.
   void setRows(std::vector<TableRow> rows);
+  /// All are others, whatever they look like.
+  void replaceRows(std::vector<TableRow> rows);
   [[nodiscard]] const std::vector<TableRow>& rows() const { return rows_; }
   [[nodiscard]] const std::vector<TableColumn>& columns() const { return columns_; }
 
@@ -48,26 +58,31 @@ class RowsModel : public QAbstractTableModel {
 class RowsTable : public QTableView {
   Q_OBJECT
  public:
-  /// `sign_column`: bears the sign of the row, and its words have the sign's tone; -1: none.
-  /// `strong_column`: bold in strong rows.
-  RowsTable(const after::SheetLook& look, std::vector<TableColumn> columns, int sign_column,
-            int strong_column, const QString& name, QWidget* parent);
+  /// The look must outlive it.
+  RowsTable(const SheetLook& look, std::vector<TableColumn> columns, RowsMarks marks,
+            const QString& name, QWidget* parent);
+  /// The same rows, later: what was chosen stays so.
   void setRows(std::vector<TableRow> rows) { model_->setRows(std::move(rows)); }
+  /// Other rows: the first is chosen.
+  void replaceRows(std::vector<TableRow> rows);
   [[nodiscard]] const std::vector<TableRow>& rows() const { return model_->rows(); }
   void restyle();
 
  Q_SIGNALS:
   /// Enter, or a double click.
-  void rowChosen(qint64 tag);
+  void rowOpened(int row);
+  /// The current row; -1: none.
+  void rowChosen(int row);
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  void currentChanged(const QModelIndex& now, const QModelIndex& before) override;
 
  private:
   void arrangeColumns();
-  const after::SheetLook& look_;
+  const SheetLook& look_;
   RowsModel* model_;
 };
 
-}  // namespace cabwright::desk
+}  // namespace cabwright::after
