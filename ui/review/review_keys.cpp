@@ -65,23 +65,23 @@ void ReviewView::step(Step step) {
 }
 
 bool ReviewView::stepByKey(const QKeyEvent& event) {
-  const bool second = event.modifiers().testFlag(Qt::ShiftModifier);
-  const bool ten = event.modifiers().testFlag(Qt::ControlModifier);
-  const auto move = [&](int direction) {
-    if (ten)
-      jumpTo(opened_->cursor() + direction * 10 * session::kTicksPerSecond);
-    else if (direction < 0)
-      step(second ? Step::kSecondBack : Step::kFrameBack);
+  const bool shift = event.modifiers().testFlag(Qt::ShiftModifier);
+  const bool control = event.modifiers().testFlag(Qt::ControlModifier);
+  const auto move = [&](int way) {
+    if (shift && control)
+      jumpTo(opened_->cursor() + way * 10 * session::kTicksPerSecond);
+    else if (control)
+      step(way < 0 ? Step::kActBack : Step::kActOn);
+    else if (shift)
+      step(way < 0 ? Step::kSecondBack : Step::kSecondOn);
     else
-      step(second ? Step::kSecondOn : Step::kFrameOn);
+      step(way < 0 ? Step::kFrameBack : Step::kFrameOn);
     return true;
   };
   switch (event.key()) {
     case Qt::Key_Left:
-    case Qt::Key_J:
       return move(-1);
     case Qt::Key_Right:
-    case Qt::Key_L:
       return move(1);
     case Qt::Key_Home:
       jumpTo(0);
@@ -89,22 +89,13 @@ bool ReviewView::stepByKey(const QKeyEvent& event) {
     case Qt::Key_End:
       jumpTo(opened_->lastTick());
       return true;
-    case Qt::Key_Comma:
-      step(Step::kActBack);
-      return true;
-    case Qt::Key_Period:
-      step(Step::kActOn);
-      return true;
-    case Qt::Key_BracketLeft:
     case Qt::Key_PageUp:
       step(Step::kVerdictBack);
       return true;
-    case Qt::Key_BracketRight:
     case Qt::Key_PageDown:
       step(Step::kVerdictOn);
       return true;
     case Qt::Key_Space:
-    case Qt::Key_K:
       if (!event.isAutoRepeat()) step(Step::kPlay);
       return true;
     case Qt::Key_Up:

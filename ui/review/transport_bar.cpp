@@ -25,16 +25,17 @@ struct StepInfo {
   const char* what;
 };
 
+// Arrows, Space and the page keys; what goes by with a second key has no cap.
 constexpr std::array<StepInfo, kSteps> kStepTable{
-    {{Step::kVerdictBack, "[", QT_TRANSLATE_NOOP("TransportBar", "Verdict before")},
-     {Step::kActBack, ",", QT_TRANSLATE_NOOP("TransportBar", "Action before")},
-     {Step::kSecondBack, "", QT_TRANSLATE_NOOP("TransportBar", "One second back (Shift+J)")},
-     {Step::kFrameBack, "J", QT_TRANSLATE_NOOP("TransportBar", "One recorded moment back")},
-     {Step::kPlay, "K", QT_TRANSLATE_NOOP("TransportBar", "Play and stop")},
-     {Step::kFrameOn, "L", QT_TRANSLATE_NOOP("TransportBar", "One recorded moment on")},
-     {Step::kSecondOn, "", QT_TRANSLATE_NOOP("TransportBar", "One second on (Shift+L)")},
-     {Step::kActOn, ".", QT_TRANSLATE_NOOP("TransportBar", "Next action")},
-     {Step::kVerdictOn, "]", QT_TRANSLATE_NOOP("TransportBar", "Next verdict")}}};
+    {{Step::kVerdictBack, "PgUp", QT_TRANSLATE_NOOP("TransportBar", "Verdict before")},
+     {Step::kActBack, "", QT_TRANSLATE_NOOP("TransportBar", "Action before (Ctrl+Left)")},
+     {Step::kSecondBack, "", QT_TRANSLATE_NOOP("TransportBar", "One second back (Shift+Left)")},
+     {Step::kFrameBack, "\u2190", QT_TRANSLATE_NOOP("TransportBar", "One recorded moment back")},
+     {Step::kPlay, "Space", QT_TRANSLATE_NOOP("TransportBar", "Play and stop")},
+     {Step::kFrameOn, "\u2192", QT_TRANSLATE_NOOP("TransportBar", "One recorded moment on")},
+     {Step::kSecondOn, "", QT_TRANSLATE_NOOP("TransportBar", "One second on (Shift+Right)")},
+     {Step::kActOn, "", QT_TRANSLATE_NOOP("TransportBar", "Next action (Ctrl+Right)")},
+     {Step::kVerdictOn, "PgDn", QT_TRANSLATE_NOOP("TransportBar", "Next verdict")}}};
 
 bool isBack(Step step) { return step < Step::kPlay; }
 
@@ -92,7 +93,7 @@ void TransportButton::paintSign(drawing::Pen& pen, QPointF at) const {
     case Step::kVerdictBack:
     case Step::kVerdictOn:
       pen.polygon(triangle(at + QPointF(way * -2, 0), 8, way), drawing::kNoLine, Tone::kInk);
-      pen.circle(at + QPointF(way * 5, 0), 4.6, {drawing::kNorm, Tone::kGood});
+      pen.circle(at + QPointF(way * 5, 0), 4.6, {drawing::kNorm, Tone::kInk});
       return;
   }
 }
@@ -125,11 +126,11 @@ TransportBar::TransportBar(const after::SheetLook& look, QWidget* parent)
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(2);
   for (const StepInfo& info : kStepTable) {
-    auto* button = new TransportButton(info.step, QString::fromLatin1(info.key), look, this);
+    const QString key = QString::fromUtf8(info.key);
+    auto* button = new TransportButton(info.step, key, look, this);
     const QString what = tr(info.what);
     button->setAccessibleName(what);
-    button->setToolTip(*info.key == '\0' ? what
-                                         : tr("%1: key %2").arg(what, QLatin1String(info.key)));
+    button->setToolTip(key.isEmpty() ? what : tr("%1: key %2").arg(what, key));
     connect(button, &QAbstractButton::clicked, this,
             [this, step = info.step] { Q_EMIT stepAsked(step); });
     buttons_[static_cast<std::size_t>(info.step)] = button;

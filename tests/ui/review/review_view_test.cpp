@@ -96,18 +96,18 @@ TEST_F(ReviewViewTest, KeysStepByRecordedMomentSecondActionAndVerdict) {
   view_->strip().setFocus();
   press(Qt::Key_Right);
   EXPECT_EQ(cursor(), 10);
-  press(Qt::Key_L, Qt::ShiftModifier);
+  press(Qt::Key_Right, Qt::ShiftModifier);
   EXPECT_EQ(cursor(), 110);
-  press(Qt::Key_L);
+  press(Qt::Key_Right);
   EXPECT_EQ(cursor(), 120);
-  press(Qt::Key_Period);
+  press(Qt::Key_Right, Qt::ControlModifier);
   EXPECT_EQ(cursor(), 253) << "the next action";
   EXPECT_TRUE(view_->transport().events().contains(QStringLiteral("Handbrake")));
-  press(Qt::Key_J);
+  press(Qt::Key_Left);
   EXPECT_EQ(cursor(), 250);
-  press(Qt::Key_L);
+  press(Qt::Key_Right);
   EXPECT_EQ(cursor(), 253) << "recorded before the action";
-  press(Qt::Key_Comma);
+  press(Qt::Key_Left, Qt::ControlModifier);
   EXPECT_EQ(cursor(), 120);
   press(Qt::Key_End);
   EXPECT_EQ(cursor(), 915);
@@ -116,7 +116,7 @@ TEST_F(ReviewViewTest, KeysStepByRecordedMomentSecondActionAndVerdict) {
   ASSERT_FALSE(verdicts.empty());
   EXPECT_EQ(cursor(), *std::prev(std::ranges::lower_bound(verdicts, 915)));
   press(Qt::Key_Home);
-  press(Qt::Key_BracketRight);
+  press(Qt::Key_PageDown);
   EXPECT_EQ(cursor(), *std::ranges::upper_bound(verdicts, 0));
 }
 
@@ -136,7 +136,7 @@ TEST_F(ReviewViewTest, ItPlaysAtTheRateThatIsChosen) {
   press(Qt::Key_Space);
   EXPECT_FALSE(view_->isPlaying());
   const std::int64_t stopped = cursor();
-  press(Qt::Key_J);
+  press(Qt::Key_Left);
   EXPECT_LT(cursor(), stopped);
 }
 
@@ -179,7 +179,7 @@ TEST_F(ReviewViewTest, ItIsLookedAtFromElsewhereAndBack) {
 
 TEST_F(ReviewViewTest, KeysGoOnActingWhenThePlateHasThem) {
   press(Qt::Key_F8);
-  QTest::keyClick(view_->moment().plate(), Qt::Key_L);
+  QTest::keyClick(view_->moment().plate(), Qt::Key_Right);
   EXPECT_EQ(cursor(), 10);
 }
 
