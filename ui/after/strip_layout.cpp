@@ -12,7 +12,8 @@ namespace {
 
 constexpr double kLabels = 238, kRightMargin = 52, kPlotGap = 16, kAxisHeight = 40;
 constexpr double kAxisAbove = 42, kBelowPlots = 12;  // of a review
-constexpr double kLeastPlot = 40;
+constexpr double kLeastPlot = 40, kGoodPlot = 66;
+constexpr std::size_t kSheetPlots = 4;
 constexpr double kFlagGap = 4, kMergedRoom = 36;
 constexpr std::int64_t kShortest = 200;
 constexpr std::array<std::int64_t, 15> kSteps_s{1,   2,   5,   10,   15,   30,   60,   120,
@@ -64,6 +65,9 @@ StripLayout layOutStrip(QSizeF size, std::size_t lanes, std::size_t plots, int r
   double top = layout.actions_y + kLanePitch / 2 + 12;
   if (is_review) {
     const double room = std::max(0.0, layout.end - top + kPlotGap);
+    // Four are as many as belong together; more of them only where their words have room.
+    if (room < static_cast<double>(plots) * (kGoodPlot + kPlotGap))
+      plots = std::min(plots, kSheetPlots);
     plots = std::min(plots, static_cast<std::size_t>(room / (kLeastPlot + kPlotGap)));
   }
   const auto n = static_cast<double>(std::max<std::size_t>(1, plots));

@@ -11,7 +11,7 @@ namespace cabwright::review_room {
 namespace {
 
 constexpr QSize kSize(1600, 1000);
-constexpr double kHandsBelow = 16;  // u that the hands reach below their block
+constexpr double kHandsBelow = 19;  // u that the hands reach below their block
 constexpr double kSharpness = 1.6;  // pixels for each of them: some 300 to the inch on paper
 constexpr std::int64_t kStepTicks = 10 * session::kTicksPerSecond;
 

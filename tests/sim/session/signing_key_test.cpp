@@ -7,6 +7,9 @@
 #include <sys/stat.h>
 #include <sys/wait.h>
 
+#include <cstdlib>
+#include <optional>
+
 #include "sample_session.h"
 
 namespace cabwright::session {
@@ -140,7 +143,23 @@ TEST(TrustedKeys, NameThoseTheyKnow) {
   EXPECT_NE(errorOf([&] { return TrustedKeys::load(folder / "none"); }), "");
 }
 
+// A variable as it was, for whatever runs after this in the same program.
+class KeptVariable {
+ public:
+  explicit KeptVariable(const char* name) : name_(name) {
+    if (const char* value = std::getenv(name)) value_ = value;
+  }
+  ~KeptVariable() { value_ ? ::setenv(name_, value_->c_str(), 1) : ::unsetenv(name_); }
+  KeptVariable(const KeptVariable&) = delete;
+  KeptVariable& operator=(const KeptVariable&) = delete;
+
+ private:
+  const char* name_;
+  std::optional<std::string> value_;
+};
+
 TEST(UserDataFolder, FollowsTheVariables) {
+  const KeptVariable data("XDG_DATA_HOME"), home("HOME");
   ASSERT_EQ(::setenv("XDG_DATA_HOME", "/x/y", 1), 0);
   EXPECT_EQ(userDataFolder(), "/x/y/cabwright");
   ASSERT_EQ(::setenv("XDG_DATA_HOME", "relative", 1), 0);

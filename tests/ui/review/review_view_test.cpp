@@ -72,6 +72,10 @@ TEST_F(ReviewViewTest, TheAxisOfTimeStandsAboveTheLanes) {
   EXPECT_TRUE(layout.axis_above);
   EXPECT_LT(layout.axis_y, layout.lanes_top - after::kLaneBar / 2);
   EXPECT_GT(layout.plots.back().bottom(), 680) << "below there is nothing but the edge";
+  EXPECT_EQ(layout.plots.size(), 5U);
+  const after::StripLayout low = after::layOutStrip({1200, 600}, 7, 5, 0);
+  EXPECT_EQ(low.plots.size(), 4U) << "where a fifth would crowd them";
+  EXPECT_GT(low.plots[0].height(), 60);
   const after::StripLayout afterwards = after::layOutStrip({1200, 700}, 7, 5, 2);
   EXPECT_FALSE(afterwards.axis_above);
   EXPECT_EQ(afterwards.axis_y, afterwards.end);
