@@ -170,9 +170,22 @@ QString valueText(unit::Signal signal, double value) {
   return info.unit.empty() ? number : number + QLatin1Char(' ') + toQt(info.unit);
 }
 
+QString faultName(const fault::FaultSpec& spec) {
+  return capital(wording::translateEntry("Fault", toQt(spec.where))) + QLatin1String(": ") +
+         wording::translateEntry("Fault", toQt(spec.text));
+}
+
 QString actText(std::string_view act) {
   const auto parsed = unit::parseAction(act);
   const auto* action = std::get_if<unit::Action>(&parsed);
+  if (action != nullptr) {
+    if (const fault::FaultSpec* spec = fault::findFault(action->object)) {
+      const bool gone = action->verb == "clear";
+      return (gone ? QCoreApplication::translate("Sheet", "put right: %1")
+                   : QCoreApplication::translate("Sheet", "put in: %1"))
+          .arg(insideSentence(faultName(*spec)));
+    }
+  }
   if (action == nullptr || action->actor != unit::Actor::kTrainee) return toQt(act);
   const auto control = unit::findControl(action->object);
   const QString object = control ? signalName(unit::controlInfo(*control).signal)

@@ -9,6 +9,7 @@
 #include <string_view>
 
 #include "drawing/ink.h"
+#include "fault/fault.h"
 #include "marking/rule.h"
 #include "unit/frame.h"
 
@@ -35,8 +36,11 @@ namespace cabwright::after {
 /// Its value with the unit, or the word of it: "14.7 inHg", "lap", "49 %", "yes".
 [[nodiscard]] QString valueText(unit::Signal signal, double value);
 
-/// An act as it is told: "set cab1.handbrake off" is "set Handbrake, cab 1: off". What is no act in
-/// that form stays as it is.
+/// What a fault is called: "Gearbox 2, band of gear 3: the lining is worn".
+[[nodiscard]] QString faultName(const fault::FaultSpec& spec);
+
+/// An act as it is told: "set cab1.handbrake off" is "set Handbrake, cab 1: off"; a fault is told
+/// by its name. What is no act in that form stays as it is.
 [[nodiscard]] QString actText(std::string_view act);
 
 /// "critical", "serious", "technique".

@@ -29,7 +29,7 @@ LiveStrips::LiveStrips(Desk& desk, QWidget* parent)
       list_(new SignalList(look(), *model_, this)),
       pane_(new StripPane(look(), tape_, events_, this)) {
   setAccessibleName(tr("Strips"));
-  search_->setPlaceholderText(tr("Find a signal"));
+  search_->setPlaceholderText(tr("Find a value"));
   search_->setAccessibleName(tr("Search the signals"));
   search_->setClearButtonEnabled(true);
   list_->setAccessibleName(tr("Signals"));

@@ -5,7 +5,6 @@
 
 #include "after/words.h"
 #include "session/desk_actions.h"
-#include "wording/sentences.h"
 
 namespace cabwright::desk {
 
@@ -47,12 +46,6 @@ bool isAtWork(FaultStage stage) {
 
 }  // namespace
 
-QString faultName(const fault::FaultSpec& spec) {
-  QString where = wording::translateEntry("Fault", toQt(spec.where));
-  if (!where.isEmpty()) where[0] = where[0].toUpper();
-  return where + QLatin1String(": ") + wording::translateEntry("Fault", toQt(spec.text));
-}
-
 void RunEvents::clear() { *this = {}; }
 
 void RunEvents::add(RunEvent event) {
@@ -82,7 +75,7 @@ bool RunEvents::updateFaults(const session::LiveRun& run) {
     if (isAtWork(event.stage)) {
       if (stay == faults_.end()) {
         faults_.push_back({event.id,
-                           faultName(*event.spec),
+                           after::faultName(*event.spec),
                            event.tick,
                            {},
                            event.stage == FaultStage::kGrowing});

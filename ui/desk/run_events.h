@@ -58,7 +58,4 @@ class RunEvents {
   std::vector<FaultStay> faults_;
 };
 
-/// What a fault is called: "Gearbox 2, band of gear 3: the lining is worn".
-[[nodiscard]] QString faultName(const fault::FaultSpec& spec);
-
 }  // namespace cabwright::desk

@@ -25,6 +25,10 @@ TEST(Words, TellAnActByWhatAHandTookHoldOf) {
   EXPECT_EQ(actText("hold engine1.start").toStdString(), "hold Start, engine 1");
   EXPECT_EQ(actText("judge end1.tail_lamp good").toStdString(), "judge End 1, tail lamp: good");
   EXPECT_EQ(actText("go lineside").toStdString(), "go lineside");
+  const QString put_in = actText("instructor: arm battery.weak");
+  EXPECT_TRUE(put_in.startsWith(QLatin1String("put in: "))) << put_in.toStdString();
+  EXPECT_FALSE(put_in.contains(QLatin1String("battery.weak"))) << put_in.toStdString();
+  EXPECT_TRUE(actText("instructor: clear battery.weak").startsWith(QLatin1String("put right: ")));
 }
 
 }  // namespace
