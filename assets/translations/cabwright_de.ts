@@ -3330,6 +3330,106 @@
         <source>with that engine alone the charge lamp stays lit, lamps yellowing after an hour</source>
         <translation>mit diesem Motor allein bleibt die Ladelampe an, Lampen werden nach einer Stunde gelb</translation>
     </message>
+    <message>
+        <source>a board hangs on the unit: not to be moved</source>
+        <translation>eine Tafel hängt am Zug: nicht bewegen</translation>
+    </message>
+    <message>
+        <source>a bolt of the shaft&apos;s flange is gone, the others are loose</source>
+        <translation>eine Schraube am Flansch der Welle fehlt, die anderen sind lose</translation>
+    </message>
+    <message>
+        <source>a pool spreads below, the fuel gauge falls; at last that engine falters and stops, and does not fire again</source>
+        <translation>unten breitet sich eine Lache aus, die Kraftstoffuhr fällt; am Ende stottert dieser Motor, bleibt stehen und zündet nicht wieder</translation>
+    </message>
+    <message>
+        <source>a wheel was dragged: a flat on its tread</source>
+        <translation>ein Rad wurde geschleift: eine Flachstelle auf der Lauffläche</translation>
+    </message>
+    <message>
+        <source>an axlebox runs hot: its bearing is going</source>
+        <translation>ein Achslager läuft heiß: sein Lager geht zugrunde</translation>
+    </message>
+    <message>
+        <source>axlebox of car %1, side %2</source>
+        <translation>Achslager von Wagen %1, Seite %2</translation>
+    </message>
+    <message>
+        <source>both thumps heard and the air lamp dark either way; under power the drives stand against each other</source>
+        <translation>beide Schläge gehört und die Luftlampe in beiden Richtungen dunkel; unter Kraft stehen die Antriebe gegeneinander</translation>
+    </message>
+    <message>
+        <source>cardan shaft of engine %1</source>
+        <translation>Gelenkwelle von Motor %1</translation>
+    </message>
+    <message>
+        <source>coasting she slows more than she should; at the stop the box is blue and hot, hand held near</source>
+        <translation>im Auslauf wird er langsamer, als er sollte; beim Halt ist das Lager blau und heiß, die Hand in der Nähe gehalten</translation>
+    </message>
+    <message>
+        <source>do not move it; ask who hung it and why</source>
+        <translation>nicht bewegen; fragen, wer sie angehängt hat und warum</translation>
+    </message>
+    <message>
+        <source>engine %1, fuel tank</source>
+        <translation>Motor %1, Kraftstofftank</translation>
+    </message>
+    <message>
+        <source>final drive %1, pipes of the direction valves</source>
+        <translation>Achsgetriebe %1, Leitungen der Richtungsventile</translation>
+    </message>
+    <message>
+        <source>fuel runs out of the tank, down to the last drop</source>
+        <translation>Kraftstoff läuft aus dem Tank, bis zum letzten Tropfen</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>lamps yellow, they dip to nothing at the button; click, chatter or slow grunt, valves silent</source>
+        <translation>Lampen gelb, am Knopf sinken sie auf nichts; Klicken, Rattern oder träges Ächzen, Ventile stumm</translation>
+    </message>
+    <message>
+        <source>no power with the lamp dark: isolate that engine and its drive, or fail the unit; say that it comes from the shed</source>
+        <translation>keine Kraft bei dunkler Lampe: diesen Motor und seinen Antrieb abtrennen oder den Zug stilllegen; sagen, dass es aus der Werkstatt kommt</translation>
+    </message>
+    <message>
+        <source>report; slow or not at all, by the local rule</source>
+        <translation>melden; langsam oder gar nicht, nach der örtlichen Regel</translation>
+    </message>
+    <message>
+        <source>report; the unit does not go before the shaft is fast</source>
+        <translation>melden; der Zug fährt nicht, bevor die Welle fest ist</translation>
+    </message>
+    <message>
+        <source>seen on the walk along that side</source>
+        <translation>beim Gang an dieser Seite entlang zu sehen</translation>
+    </message>
+    <message>
+        <source>stop at a fit place, do not run on with it: report, the unit fails</source>
+        <translation>an geeigneter Stelle halten, damit nicht weiterfahren: melden, der Zug wird stillgelegt</translation>
+    </message>
+    <message>
+        <source>stop that engine before it is dry, keep fire and people away; isolate, report</source>
+        <translation>diesen Motor abstellen, bevor er trocken läuft, Feuer und Leute fernhalten; abtrennen, melden</translation>
+    </message>
+    <message>
+        <source>the battery is nearly flat: sulphated, it gives little of its charge</source>
+        <translation>die Batterie ist fast leer: sulfatiert, sie gibt wenig von ihrer Ladung ab</translation>
+    </message>
+    <message>
+        <source>the two pipes were changed over in the shed: forward is reverse</source>
+        <translation>die zwei Leitungen wurden in der Werkstatt vertauscht: vorwärts ist rückwärts</translation>
+    </message>
+    <message>
+        <source>three tries at most, no tow start: outside supply, or report</source>
+        <translation>höchstens drei Versuche, kein Anschleppen: fremde Speisung, oder melden</translation>
+    </message>
+    <message>
+        <source>wheels beside brake cylinder %1</source>
+        <translation>Räder neben Bremszylinder %1</translation>
+    </message>
 </context>
 <context>
     <name>Finding</name>
@@ -3452,10 +3552,6 @@
     <message>
         <source>%1 just now</source>
         <translation>%1, eben jetzt</translation>
-    </message>
-    <message>
-        <source>silent; %1 %2 s ago</source>
-        <translation>still; %1 vor %2 s</translation>
     </message>
     <message>
         <source>silent</source>
@@ -3675,6 +3771,14 @@
     <message>
         <source>a click just now</source>
         <translation>ein Klicken, eben jetzt</translation>
+    </message>
+    <message>
+        <source>%1 %2 min ago</source>
+        <translation>%1 vor %2 min</translation>
+    </message>
+    <message>
+        <source>%1 %2 s ago</source>
+        <translation>%1 vor %2 s</translation>
     </message>
 </context>
 <context>
@@ -5503,6 +5607,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>sound</source>
+        <translation>in Ordnung</translation>
+    </message>
 </context>
 <context>
     <name>Phrase</name>
@@ -6984,6 +7092,57 @@
     <message>
         <source>second assessor</source>
         <translation>zweiter Prüfer</translation>
+    </message>
+    <message>
+        <source>The moment</source>
+        <translation>Der Augenblick</translation>
+    </message>
+    <message>
+        <source>as in the picture at line %1</source>
+        <translation>wie auf dem Bild bei Zeile %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 at this exercise in the folder of this session</source>
+        <translation>%1 von %2 an dieser Übung im Ordner dieser Sitzung</translation>
+    </message>
+    <message>
+        <source>not counted: the session cannot be told to be one trainee&apos;s</source>
+        <translation>nicht gezählt: die Sitzung lässt sich keinem Übenden zuordnen</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>%1, calculated by version %2</source>
+        <translation>%1, gerechnet von Version %2</translation>
+    </message>
+    <message>
+        <source>not a pass that counts: that is a sealed assessment passed, or what an assessor decided as passed</source>
+        <translation>kein Bestehen, das zählt: das ist eine versiegelte bestandene Prüfung, oder was ein Prüfer als bestanden entschieden hat</translation>
+    </message>
+    <message>
+        <source>no time is set at this station; the operator says how long it is</source>
+        <translation>an diesem Platz ist keine Frist gesetzt; der Betreiber sagt, wie lang sie ist</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 (%n month(s))</source>
+        <translation>
+            <numerusform>%1 (%n Monat)</numerusform>
+            <numerusform>%1 (%n Monate)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a program whose version was not recorded</source>
+        <translation>ein Programm, dessen Version nicht aufgezeichnet wurde</translation>
+    </message>
+    <message>
+        <source>Plant</source>
+        <translation>Anlage</translation>
+    </message>
+    <message>
+        <source>Good until</source>
+        <translation>Gültig bis</translation>
     </message>
 </context>
 <context>
@@ -9583,10 +9742,6 @@
         <translation>Eine Scheuerstelle ist auf der Seite, die reibt, und von außen nicht zu sehen.</translation>
     </message>
     <message>
-        <source>A cock half over would be late too. It is not to be moved either way: it is sealed.</source>
-        <translation>Ein halb umgelegter Hahn wäre auch spät. Er wird in keine Richtung bewegt: er ist verplombt.</translation>
-    </message>
-    <message>
         <source>A colleague has handed unit 3 over to you at Yethrick Halt, both engines running, cab 1&apos;s handbrake off, held by the brake; he says that all is ready. Take it on towards Drummelow Road when the guard allows.</source>
         <translation>Ein Kollege hat Ihnen Zug 3 in Yethrick Halt übergeben, beide Motoren laufen, die Handbremse von Führerstand 1 los, von der Bremse gehalten; er sagt, alles sei bereit. Fahren Sie weiter in Richtung Drummelow Road, wenn der Schaffner es erlaubt.</translation>
     </message>
@@ -9607,10 +9762,6 @@
         <translation>Eine Zahl und eine Zeit: das will ein Schlosser hören.</translation>
     </message>
     <message>
-        <source>A gauge that stands: walk and listen before blaming a machine; then wait for the cut-out.</source>
-        <translation>Eine Uhr, die steht: gehen und horchen, bevor man eine Maschine beschuldigt; dann auf das Abschalten warten.</translation>
-    </message>
-    <message>
         <source>A lamp that burns all night leaves no start in the morning.</source>
         <translation>Eine Lampe, die die ganze Nacht brennt, lässt am Morgen keinen Start.</translation>
     </message>
@@ -9625,14 +9776,6 @@
     <message>
         <source>A needle that stalls: lap, walk, listen, look, and no departure because it is nearly right.</source>
         <translation>Ein Zeiger, der hängen bleibt: Abschluss, gehen, horchen, sehen, und keine Abfahrt, weil es fast stimmt.</translation>
-    </message>
-    <message>
-        <source>A stop on the open line is worse than a warm band; but only to the next one.</source>
-        <translation>Ein Halt auf freier Strecke ist schlimmer als ein warmes Band; aber nur bis zum nächsten.</translation>
-    </message>
-    <message>
-        <source>A test is a figure: timed, repeated once, looked into; and late is not the same as works.</source>
-        <translation>Eine Probe ist eine Zahl: mit der Uhr, einmal wiederholt, nachgesehen; und spät ist nicht dasselbe wie in Ordnung.</translation>
     </message>
     <message>
         <source>A tyre that was dragged hot can come loose; it has to cool before it is braked again.</source>
@@ -9679,10 +9822,6 @@
         <translation>Die Werkstatt fragen, ob Sie es einstecken dürfen</translation>
     </message>
     <message>
-        <source>At 40 mph eleven seconds are two hundred metres with nobody at the handle.</source>
-        <translation>Bei 40 mph sind elf Sekunden zweihundert Meter ohne jemanden am Griff.</translation>
-    </message>
-    <message>
         <source>At engine 1: who is there? Belts?</source>
         <translation>An Motor 1: wer ist da? Riemen?</translation>
     </message>
@@ -9701,10 +9840,6 @@
     <message>
         <source>Back in cab 1: raise 21 from nothing, and ask again whether all blocks are off</source>
         <translation>Zurück in Führerstand 1: 21 von null herstellen, und noch einmal fragen, ob alle Klötze los sind</translation>
-    </message>
-    <message>
-        <source>Back in cab 1: wait until the gauge stands at 95 and the compressors unload</source>
-        <translation>Zurück in Führerstand 1: warten, bis die Uhr auf 95 steht und die Kompressoren entlasten</translation>
     </message>
     <message>
         <source>Back in the cab: fail the unit, book it</source>
@@ -9839,10 +9974,6 @@
         <translation>Auf Seite 1 hinunter zu Wagen 2: der Melder steht heraus. Beurteilen, zurückstellen</translation>
     </message>
     <message>
-        <source>Down on side 1: listen, low down, and look at drains and pipes</source>
-        <translation>Auf Seite 1 hinunter: unten horchen, und Hähne und Rohre ansehen</translation>
-    </message>
-    <message>
         <source>Down on side 1: look from a distance, fuel cock shut, bottle pulled; the cover stays shut</source>
         <translation>Auf Seite 1 hinunter: aus der Ferne sehen, Kraftstoffhahn zu, Flasche gezogen; die Haube bleibt zu</translation>
     </message>
@@ -9859,10 +9990,6 @@
         <translation>Jede Kammer hat ihre eigene Schnur.</translation>
     </message>
     <message>
-        <source>Eleven seconds</source>
-        <translation>Elf Sekunden</translation>
-    </message>
-    <message>
         <source>Engine 1 has no generator belt: what it takes it does not give back.</source>
         <translation>Motor 1 hat keinen Lichtmaschinenriemen: was er nimmt, gibt er nicht zurück.</translation>
     </message>
@@ -9873,10 +10000,6 @@
     <message>
         <source>Enter it, and say your decision</source>
         <translation>Eintragen, und die Entscheidung sagen</translation>
-    </message>
-    <message>
-        <source>Enter it: which cock, what the gauge did, that it was shut and tried</source>
-        <translation>Eintragen: welcher Hahn, was die Uhr tat, dass er geschlossen und erprobt ist</translation>
     </message>
     <message>
         <source>Enter the fall</source>
@@ -9901,10 +10024,6 @@
     <message>
         <source>Four cylinders, four cords: the one left out drags alone.</source>
         <translation>Vier Zylinder, vier Schnüre: der ausgelassene schleift allein.</translation>
-    </message>
-    <message>
-        <source>Four is early, seven is the most.</source>
-        <translation>Vier ist früh, sieben ist das Meiste.</translation>
     </message>
     <message>
         <source>Full application and release: the needle follows</source>
@@ -9937,10 +10056,6 @@
     <message>
         <source>He plans the road by what you can do.</source>
         <translation>Er plant den Fahrweg nach dem, was Sie können.</translation>
-    </message>
-    <message>
-        <source>Hear it, shut off, read: one gear, one engine; to the next stop gently, and isolate there.</source>
-        <translation>Hören, abschalten, ablesen: ein Gang, ein Motor; sachte zum nächsten Halt, und dort abtrennen.</translation>
     </message>
     <message>
         <source>Hold the device, reverser forward, brake to release: 21; and ask for a second person at the rear</source>
@@ -9985,10 +10100,6 @@
     <message>
         <source>Into the book, with the figure</source>
         <translation>Ins Buch, mit der Zahl</translation>
-    </message>
-    <message>
-        <source>Into the book: gearbox 2, third gear, what was done</source>
-        <translation>Ins Buch: Getriebe 2, dritter Gang, was getan wurde</translation>
     </message>
     <message>
         <source>Into the book: the feed valve of cab 2 is high; what the chambers held; what was done</source>
@@ -10055,14 +10166,6 @@
         <translation>Wieder loslassen und zählen</translation>
     </message>
     <message>
-        <source>Let go, and count: the needle should fall after five seconds, and be below 5</source>
-        <translation>Loslassen und zählen: der Zeiger sollte nach fünf Sekunden fallen und unter 5 gehen</translation>
-    </message>
-    <message>
-        <source>Listen to each gear as it takes hold: the note falls, and then pulls.</source>
-        <translation>Jedem Gang beim Fassen zuhören: der Ton fällt, und dann zieht er.</translation>
-    </message>
-    <message>
         <source>Look at cock and seal behind you, and judge them; touch nothing</source>
         <translation>Hahn und Plombe hinter Ihnen ansehen und beurteilen; nichts berühren</translation>
     </message>
@@ -10111,20 +10214,12 @@
         <translation>Niemand lässt ihn von einem Führerstand an, solange Sie daran sind, auch morgen nicht.</translation>
     </message>
     <message>
-        <source>Not &apos;late&apos;: eleven.</source>
-        <translation>Nicht &apos;spät&apos;: elf.</translation>
-    </message>
-    <message>
         <source>Not a click. Handbrakes stay on; key off and out, handles out; at the cupboard: breakers in?</source>
         <translation>Kein Klicken. Handbremsen bleiben fest; Schlüssel aus und heraus, Griffe heraus; am Schaltschrank: Automaten ein?</translation>
     </message>
     <message>
         <source>Not in two minutes: reverser back and over again. It is in the pipe, not in your hand.</source>
         <translation>Nicht in zwei Minuten: Richtungshebel zurück und wieder um. Es liegt in der Leitung, nicht in Ihrer Hand.</translation>
-    </message>
-    <message>
-        <source>Nothing at seven: keep counting. The figure is what the fitter wants.</source>
-        <translation>Nichts bei sieben: weiterzählen. Die Zahl ist, was der Schlosser will.</translation>
     </message>
     <message>
         <source>Nothing else holds through the night.</source>
@@ -10183,24 +10278,12 @@
         <translation>Einer klingt richtig: so sollte der andere klingen.</translation>
     </message>
     <message>
-        <source>One tachometer leaves the other: shut off at once</source>
-        <translation>Ein Drehzahlmesser verlässt den anderen: sofort abschalten</translation>
-    </message>
-    <message>
         <source>One tachometer runs up</source>
         <translation>Ein Drehzahlmesser läuft hoch</translation>
     </message>
     <message>
-        <source>Only the cut-out proves that this was all.</source>
-        <translation>Erst das Abschalten beweist, dass das alles war.</translation>
-    </message>
-    <message>
         <source>Overcharge in frost, then disposal</source>
         <translation>Überladung bei Frost, dann Abstellen</translation>
-    </message>
-    <message>
-        <source>Paint that is brown over third says the same as the tachometer.</source>
-        <translation>Braune Farbe über dem dritten sagt dasselbe wie der Drehzahlmesser.</translation>
     </message>
     <message>
         <source>Proved from this cab, it goes from this cab; from the other not before the valve is set.</source>
@@ -10209,10 +10292,6 @@
     <message>
         <source>Put it home, lever over; look again</source>
         <translation>Einstecken, Hebel umlegen; noch einmal hinsehen</translation>
-    </message>
-    <message>
-        <source>Put right, proved and entered, it goes.</source>
-        <translation>In Ordnung gebracht, erprobt und eingetragen, fährt er.</translation>
     </message>
     <message>
         <source>Read the volts and look at the breakers; heater off</source>
@@ -10251,20 +10330,12 @@
         <translation>Licht im Abteil aus, von Führerstand 1</translation>
     </message>
     <message>
-        <source>Seconds count: what slips, burns. First and second were good, the other engine is good: it is one band.</source>
-        <translation>Sekunden zählen: was rutscht, verbrennt. Erster und zweiter waren gut, der andere Motor ist gut: es ist ein Band.</translation>
-    </message>
-    <message>
         <source>She stands on a grade without an engine.</source>
         <translation>Er steht auf einer Neigung ohne Motor.</translation>
     </message>
     <message>
         <source>Shift air shut, sleeve to the middle by hand, pin in</source>
         <translation>Schaltluft zu, Muffe von Hand in die Mitte, Bolzen ein</translation>
-    </message>
-    <message>
-        <source>Shut the cock, and hear it stop</source>
-        <translation>Den Hahn schließen, und hören, dass es aufhört</translation>
     </message>
     <message>
         <source>Slow away on the level is a question; a freewheel answers it.</source>
@@ -10285,10 +10356,6 @@
     <message>
         <source>Somebody may be caught in a door, or ill: nothing is reset before that is known.</source>
         <translation>Jemand kann in einer Tür hängen oder krank sein: nichts wird zurückgestellt, bevor das bekannt ist.</translation>
-    </message>
-    <message>
-        <source>Somebody opened it; the next one should know where to look first.</source>
-        <translation>Jemand hat ihn geöffnet; der Nächste soll wissen, wo zuerst zu suchen ist.</translation>
     </message>
     <message>
         <source>Stop engine 2</source>
@@ -10379,10 +10446,6 @@
         <translation>Den Lichtmaschinenriemen von Motor 1 ins Buch; die Werkstatt verständigen</translation>
     </message>
     <message>
-        <source>The main reservoir hangs on this side, the control reservoir on the other.</source>
-        <translation>Der Hauptbehälter hängt auf dieser Seite, der Steuerbehälter auf der anderen.</translation>
-    </message>
-    <message>
         <source>The needle shows the pipe, not the chambers.</source>
         <translation>Der Zeiger zeigt die Leitung, nicht die Kammern.</translation>
     </message>
@@ -10393,10 +10456,6 @@
     <message>
         <source>The next driver should not take the pin out.</source>
         <translation>Der nächste Führer soll den Bolzen nicht herausnehmen.</translation>
-    </message>
-    <message>
-        <source>The next driver would find out on the road.</source>
-        <translation>Der nächste Führer würde es auf der Strecke merken.</translation>
     </message>
     <message>
         <source>The next one to change ends drags as you did.</source>
@@ -10479,10 +10538,6 @@
         <translation>Bis Wexholt, früh bremsen; das Gefälle nach Marrowick braucht beide.</translation>
     </message>
     <message>
-        <source>To the next stop: coast, at most a light notch where it holds; stop at the mark and hold her</source>
-        <translation>Zum nächsten Halt: rollen, höchstens eine leichte Stufe, wo er hält; an der Tafel halten und festhalten</translation>
-    </message>
-    <message>
         <source>Today 19.9; on the road, when it tears, nothing.</source>
         <translation>Heute 19,9; auf der Strecke, wenn er reißt, nichts.</translation>
     </message>
@@ -10543,16 +10598,8 @@
         <translation>Zug 3 steht in Abstellgleis 1, beide Motoren laufen, beide Handbremsen fest, noch kein Vakuum. Sie sind in Führerstand 1: stellen Sie das Vakuum her, prüfen Sie die Leitung auf Undichtheit, und fahren Sie den Zug weg, wenn Signal und Schaffner es erlauben und wenn er fahren darf.</translation>
     </message>
     <message>
-        <source>Unit 3 stands in siding 1, both engines running, the vacuum up, both handbrakes on; the brake was tried with the guard a moment ago. You are in cab 1: the safety device is still to be tried. Try it, and take the unit away when signal and guard allow, if it is fit to go.</source>
-        <translation>Zug 3 steht in Abstellgleis 1, beide Motoren laufen, Vakuum da, beide Handbremsen fest; die Bremse wurde eben mit dem Schaffner geprobt. Sie sind in Führerstand 1: der Totmann ist noch zu proben. Proben Sie ihn, und fahren Sie den Zug weg, wenn Signal und Schaffner es erlauben und wenn er fahren darf.</translation>
-    </message>
-    <message>
         <source>Unit 3 stands in the siding, warm and with its air, both engines stopped, both handbrakes on; it came in with cab 1 leading and was in order. Today cab 2, the trailer&apos;s, leads; handles and key are in it. Start both engines from cab 2, prove them from there, and say whether the unit can go.</source>
         <translation>Zug 3 steht im Abstellgleis, warm und mit seiner Luft, beide Motoren aus, beide Handbremsen fest; er kam mit Führerstand 1 vorn herein und war in Ordnung. Heute fährt Führerstand 2, der des Steuerwagens, voraus; Griffe und Schlüssel stecken dort. Lassen Sie beide Motoren von Führerstand 2 an, erproben Sie sie von dort, und sagen Sie, ob der Zug fahren kann.</translation>
-    </message>
-    <message>
-        <source>Up through first and second; third at 25 to 27</source>
-        <translation>Durch den ersten und zweiten hinauf; der dritte bei 25 bis 27</translation>
     </message>
     <message>
         <source>Up to 8, then shut off: does she coast?</source>
@@ -10601,10 +10648,6 @@
     <message>
         <source>What lies above the pistons is let out there and nowhere else.</source>
         <translation>Was über den Kolben liegt, kommt nur dort heraus.</translation>
-    </message>
-    <message>
-        <source>What stands open by mistake is shut by hand; no more is needed, and no less.</source>
-        <translation>Was versehentlich offen steht, schließt man mit der Hand; mehr braucht es nicht, und weniger auch nicht.</translation>
     </message>
     <message>
         <source>What was opened may not have shut.</source>
@@ -10661,10 +10704,6 @@
     <message>
         <source>Your colleague leaves unit 3 to you in siding 1: both engines running, both handbrakes on, the vacuum up, the air slow in coming. Find out why, put right what you may, and say whether the unit goes.</source>
         <translation>Ihr Kollege überlässt Ihnen Zug 3 in Abstellgleis 1: beide Motoren laufen, beide Handbremsen fest, Vakuum da, die Luft kommt langsam. Finden Sie heraus, warum, bringen Sie in Ordnung, was Sie dürfen, und sagen Sie, ob der Zug fährt.</translation>
-    </message>
-    <message>
-        <source>a band that slips</source>
-        <translation>ein Band, das rutscht</translation>
     </message>
     <message>
         <source>a gauge that stands</source>
@@ -10751,10 +10790,6 @@
         <translation>abtrennen</translation>
     </message>
     <message>
-        <source>late is not works</source>
-        <translation>spät ist nicht in Ordnung</translation>
-    </message>
-    <message>
         <source>leave before a plug is touched</source>
         <translation>Erlaubnis, bevor ein Stecker berührt wird</translation>
     </message>
@@ -10779,10 +10814,6 @@
         <translation>ein Gang oder alle, ein Motor oder beide</translation>
     </message>
     <message>
-        <source>one repeat, not five</source>
-        <translation>einmal wiederholen, nicht fünfmal</translation>
-    </message>
-    <message>
         <source>overcharge</source>
         <translation>Überladung</translation>
     </message>
@@ -10793,10 +10824,6 @@
     <message>
         <source>proving the brake again</source>
         <translation>die Bremse neu erproben</translation>
-    </message>
-    <message>
-        <source>put right, tested, entered</source>
-        <translation>in Ordnung gebracht, erprobt, eingetragen</translation>
     </message>
     <message>
         <source>putting a unit away</source>
@@ -10821,10 +10848,6 @@
     <message>
         <source>slow, and steady in lap: not a leak</source>
         <translation>langsam, und auf Abschluss fest: kein Leck</translation>
-    </message>
-    <message>
-        <source>the cut-out as proof</source>
-        <translation>das Abschalten als Beweis</translation>
     </message>
     <message>
         <source>the lamp through the by-pass</source>
@@ -11053,6 +11076,162 @@
     <message>
         <source>tachometer and oil gauge</source>
         <translation>Drehzahlmesser und Öluhr</translation>
+    </message>
+    <message>
+        <source>A cock half over would be slow too, and that is not within any limit.</source>
+        <translation>Ein halb umgelegter Hahn wäre auch langsam, und das liegt in keiner Grenze.</translation>
+    </message>
+    <message>
+        <source>A cock is shut by hand; a crack is not, and tape does not hold six bar.</source>
+        <translation>Einen Hahn schließt man von Hand; einen Riss nicht, und Klebeband hält keine sechs Bar.</translation>
+    </message>
+    <message>
+        <source>A crack grows as it likes. At 75 the bands slip, at 60 the dogs do not shift.</source>
+        <translation>Ein Riss wächst, wie er will. Bei 75 rutschen die Bänder, bei 60 schalten die Klauen nicht.</translation>
+    </message>
+    <message>
+        <source>A gauge that stands: walk and listen before blaming a machine; and what no hand can shut stays here.</source>
+        <translation>Eine Uhr, die stehen bleibt: gehen und horchen, bevor man einer Maschine die Schuld gibt; und was keine Hand schließen kann, bleibt hier.</translation>
+    </message>
+    <message>
+        <source>A light notch holds with almost anything: power asks.</source>
+        <translation>Eine leichte Stufe hält mit fast allem: Kraft fragt.</translation>
+    </message>
+    <message>
+        <source>A light notch, and second at 10 to 15; there ask once more with power, and shut off again</source>
+        <translation>Eine leichte Stufe, und der zweite bei 10 bis 15; dort noch einmal mit Kraft fragen und wieder abschalten</translation>
+    </message>
+    <message>
+        <source>A limit holds both ways: what lies within it, tried twice and written down, goes.</source>
+        <translation>Eine Grenze gilt nach beiden Seiten: was in ihr liegt, zweimal geprüft und aufgeschrieben, fährt.</translation>
+    </message>
+    <message>
+        <source>A stop on the open line is worse than a warm freewheel; but only to the next one.</source>
+        <translation>Ein Halt auf freier Strecke ist schlimmer als ein warmer Freilauf; aber nur bis zum nächsten.</translation>
+    </message>
+    <message>
+        <source>An open cock is the simplest; the main reservoir hangs on this side, the control reservoir on the other.</source>
+        <translation>Ein offener Hahn ist das Einfachste; der Hauptbehälter hängt auf dieser Seite, der Steuerbehälter auf der anderen.</translation>
+    </message>
+    <message>
+        <source>Asked twice is enough.</source>
+        <translation>Zweimal gefragt genügt.</translation>
+    </message>
+    <message>
+        <source>Back in cab 1: enter it: which pipe, what the gauge did</source>
+        <translation>Zurück in Führerstand 1: eintragen: welche Leitung, was die Uhr tat</translation>
+    </message>
+    <message>
+        <source>Decide: within its limits it goes; and say so</source>
+        <translation>Entscheiden: in seinen Grenzen fährt er; und es sagen</translation>
+    </message>
+    <message>
+        <source>Down on side 1: listen, low down, and look at the drains first</source>
+        <translation>Hinunter auf Seite 1: horchen, unten, und zuerst nach den Ablasshähnen sehen</translation>
+    </message>
+    <message>
+        <source>Five is usual, four is early, seven is the most.</source>
+        <translation>Fünf ist üblich, vier ist früh, sieben ist das Höchste.</translation>
+    </message>
+    <message>
+        <source>Full power in first, and listen: both notes alike? Look at both tachometers</source>
+        <translation>Volle Kraft im ersten, und horchen: beide Töne gleich? Auf beide Drehzahlmesser sehen</translation>
+    </message>
+    <message>
+        <source>Hear it, shut off, ask: one gear or all? All of them, one engine: no band. Gently to the next stop, and isolate there.</source>
+        <translation>Es hören, abschalten, fragen: ein Gang oder alle? Alle, ein Motor: kein Band. Sachte bis zum nächsten Halt, und dort abtrennen.</translation>
+    </message>
+    <message>
+        <source>Into the book: engine 2 slips in every gear, gearbox looked at and good, what was done</source>
+        <translation>Ins Buch: Motor 2 rutscht in jedem Gang, Getriebe angesehen und gut, was getan wurde</translation>
+    </message>
+    <message>
+        <source>It was five; at seven it fails. The shed cleans a choke before that.</source>
+        <translation>Es waren fünf; bei sieben fällt er aus. Die Werkstatt reinigt vorher eine Drossel.</translation>
+    </message>
+    <message>
+        <source>Let go, and count to the fall of the needle; and on, until it is below 5</source>
+        <translation>Loslassen, und zählen bis zum Fallen des Zeigers; und weiter, bis er unter 5 ist</translation>
+    </message>
+    <message>
+        <source>No brown paint, no smell: no band has slipped. It is good, and it is not blamed.</source>
+        <translation>Keine braune Farbe, kein Geruch: kein Band ist gerutscht. Es ist gut, und es bekommt keine Schuld.</translation>
+    </message>
+    <message>
+        <source>Not &apos;slow&apos;: six and a half. The next one can say whether it is worse.</source>
+        <translation>Nicht „langsam“: sechseinhalb. Der Nächste kann sagen, ob es schlechter geworden ist.</translation>
+    </message>
+    <message>
+        <source>Nothing at seven: then it is late, and the unit fails.</source>
+        <translation>Nichts bei sieben: dann ist er zu spät, und der Zug wird stillgelegt.</translation>
+    </message>
+    <message>
+        <source>One tachometer leaves the other: shut off at once, and read the air</source>
+        <translation>Ein Drehzahlmesser läuft dem anderen davon: sofort abschalten und die Luft ablesen</translation>
+    </message>
+    <message>
+        <source>Seconds count. Air good, one engine only: now it is a band, or what lies before the bands.</source>
+        <translation>Sekunden zählen. Luft gut, nur ein Motor: jetzt ist es ein Band, oder was vor den Bändern liegt.</translation>
+    </message>
+    <message>
+        <source>Shut off: you know what you wanted to know</source>
+        <translation>Abschalten: du weißt, was du wissen wolltest</translation>
+    </message>
+    <message>
+        <source>Six and a half seconds</source>
+        <translation>Sechseinhalb Sekunden</translation>
+    </message>
+    <message>
+        <source>Slips in one gear: its band. In every gear: the freewheel, or the coupling; no gear spares it.</source>
+        <translation>Rutscht in einem Gang: sein Band. In jedem Gang: der Freilauf oder die Kupplung; kein Gang verschont ihn.</translation>
+    </message>
+    <message>
+        <source>Tell the shed, and the guard</source>
+        <translation>Die Werkstatt verständigen, und den Zugbegleiter</translation>
+    </message>
+    <message>
+        <source>The cocks are shut, and it blows on: along the pipes, to where it is loudest. Look, judge</source>
+        <translation>Die Hähne sind zu, und es bläst weiter: an den Leitungen entlang, bis wo es am lautesten ist. Ansehen, beurteilen</translation>
+    </message>
+    <message>
+        <source>The fitter goes straight to it.</source>
+        <translation>Der Schlosser geht geradewegs hin.</translation>
+    </message>
+    <message>
+        <source>To the next stop: a light notch, which it holds; stop at the mark and hold her</source>
+        <translation>Bis zum nächsten Halt: eine leichte Stufe, die hält er; an der Marke halten und ihn festhalten</translation>
+    </message>
+    <message>
+        <source>Unit 3 stands in siding 1, both engines running, the vacuum up, both handbrakes on; the brake was tried with the guard a moment ago. You are in cab 1. Your colleague says that the safety device of this cab felt slow to him; he has written down nothing. Try it, and say whether the unit goes.</source>
+        <translation>Zug 3 steht im Abstellgleis 1, beide Motoren laufen, das Vakuum steht, beide Handbremsen sind fest; die Bremse wurde eben mit dem Zugbegleiter geprüft. Du bist in Führerstand 1. Dein Kollege sagt, der Totmann dieses Führerstands sei ihm langsam vorgekommen; aufgeschrieben hat er nichts. Prüfe ihn, und sage, ob der Zug fährt.</translation>
+    </message>
+    <message>
+        <source>Who fails a sound unit on a feeling is not believed the next time.</source>
+        <translation>Wer einen gesunden Zug nach Gefühl stilllegt, dem glaubt man das nächste Mal nicht.</translation>
+    </message>
+    <message>
+        <source>a cock is shut, a crack is not</source>
+        <translation>einen Hahn schließt man, einen Riss nicht</translation>
+    </message>
+    <message>
+        <source>a figure against a feeling</source>
+        <translation>eine Zahl gegen ein Gefühl</translation>
+    </message>
+    <message>
+        <source>a freewheel that slips</source>
+        <translation>ein Freilauf, der rutscht</translation>
+    </message>
+    <message>
+        <source>failing a unit that nearly goes</source>
+        <translation>einen Zug stilllegen, der beinahe fährt</translation>
+    </message>
+    <message>
+        <source>not blaming a sound gearbox</source>
+        <translation>einem gesunden Getriebe keine Schuld geben</translation>
+    </message>
+    <message>
+        <source>within the limit it goes, and is entered</source>
+        <translation>in der Grenze fährt er, und es wird eingetragen</translation>
     </message>
 </context>
 <context>
@@ -13335,6 +13514,10 @@
     <message>
         <source>you may go on restricted to the next station, and no further</source>
         <translation>Sie dürfen beschränkt bis zum nächsten Bahnhof fahren, nicht weiter</translation>
+    </message>
+    <message>
+        <source>fuel drips from the tank, a pool spreads below it</source>
+        <translation>Kraftstoff tropft vom Tank, darunter breitet sich eine Lache aus</translation>
     </message>
 </context>
 <context>
@@ -17151,20 +17334,8 @@
         <translation>4 inHg oder weniger in der Leitung</translation>
     </message>
     <message>
-        <source>93 psi seen from the cab</source>
-        <translation>93 psi vom Führerstand gesehen</translation>
-    </message>
-    <message>
         <source>A burnt contact is seen, not felt.</source>
         <translation>Einen verbrannten Kontakt sieht man, man fühlt ihn nicht.</translation>
-    </message>
-    <message>
-        <source>A cock half over is late too, and somebody&apos;s doing.</source>
-        <translation>Ein halb umgelegter Hahn ist auch spät, und jemandes Werk.</translation>
-    </message>
-    <message>
-        <source>A compressor is dear and innocent; a cock costs nothing to look at.</source>
-        <translation>Ein Kompressor ist teuer und unschuldig; einen Hahn anzusehen kostet nichts.</translation>
     </message>
     <message>
         <source>A cord that is pulled against a full pipe draws from the reservoir for ever.</source>
@@ -17199,10 +17370,6 @@
         <translation>Ein hängender Zeiger kann ein Luftsauger sein; einer, der auf Abschluss fällt, ist ein Loch.</translation>
     </message>
     <message>
-        <source>A needle that stands below its cut-out is a reason to stay.</source>
-        <translation>Ein Zeiger, der unter seinem Abschalten steht, ist ein Grund zu bleiben.</translation>
-    </message>
-    <message>
         <source>A new two strokes before going on</source>
         <translation>Neue zwei Schläge, bevor es weitergeht</translation>
     </message>
@@ -17231,10 +17398,6 @@
         <translation>Ein Ventil stellt man in der Werkstatt, nicht auf der Strecke; und dieses kommt heute Abend zurück.</translation>
     </message>
     <message>
-        <source>After half a minute there is no band left, and hot metal where it was.</source>
-        <translation>Nach einer halben Minute ist kein Band mehr da, und heißes Metall, wo es war.</translation>
-    </message>
-    <message>
         <source>After three: outside supply, or report.</source>
         <translation>Nach dreien: Fremdversorgung, oder melden.</translation>
     </message>
@@ -17259,20 +17422,12 @@
         <translation>Bei 21 auf Lösen: loslassen, Hände weg, bis zum Ende zählen.</translation>
     </message>
     <message>
-        <source>At 40 mph eleven seconds are two hundred metres with nobody at the handle.</source>
-        <translation>Bei 40 mph sind elf Sekunden zweihundert Meter ohne jemanden am Griff.</translation>
-    </message>
-    <message>
         <source>Battery switch open when the unit is handed over</source>
         <translation>Batterieschalter offen, wenn der Zug übergeben wird</translation>
     </message>
     <message>
         <source>Belts of both engines judged before the first start</source>
         <translation>Riemen beider Motoren beurteilt vor dem ersten Start</translation>
-    </message>
-    <message>
-        <source>Beyond it there is no place to stop; and a band that slips today is gone tomorrow.</source>
-        <translation>Dahinter gibt es keine Stelle zum Halten; und ein Band, das heute rutscht, ist morgen weg.</translation>
     </message>
     <message>
         <source>Blocks told off, by the second person, with the needle at 21, before the last handbrake comes off</source>
@@ -17439,16 +17594,8 @@
         <translation>Heiße Klötze auf bereifter Schiene: Flachstellen, und eine Bremse, die an ist, kann man nicht anlegen.</translation>
     </message>
     <message>
-        <source>It fails. &apos;Late, but it works&apos; is what is said at the inquiry.</source>
-        <translation>Er fährt nicht. &apos;Spät, aber er wirkt&apos; sagt man bei der Untersuchung.</translation>
-    </message>
-    <message>
         <source>It hides what has happened, and burns the blocks.</source>
         <translation>Es verbirgt, was geschehen ist, und verbrennt die Klötze.</translation>
-    </message>
-    <message>
-        <source>It is the one thing on board that acts when you cannot.</source>
-        <translation>Er ist das eine an Bord, das handelt, wenn Sie es nicht können.</translation>
     </message>
     <message>
         <source>It may hang out because somebody pulled it, and has his hand at the other end.</source>
@@ -17495,10 +17642,6 @@
         <translation>Was lose im Führerstand bleibt, bleibt jedem.</translation>
     </message>
     <message>
-        <source>Ninety-five on the gauge, and it stops climbing.</source>
-        <translation>Fünfundneunzig an der Uhr, und sie steigt nicht mehr.</translation>
-    </message>
-    <message>
         <source>No breaker worked blindly</source>
         <translation>Kein Automat blind betätigt</translation>
     </message>
@@ -17513,14 +17656,6 @@
     <message>
         <source>No departure on nearly twenty-one</source>
         <translation>Keine Abfahrt mit fast einundzwanzig</translation>
-    </message>
-    <message>
-        <source>No departure while the air goes out through an open drain</source>
-        <translation>Keine Abfahrt, solange die Luft durch einen offenen Hahn hinausgeht</translation>
-    </message>
-    <message>
-        <source>No departure with a device that comes late</source>
-        <translation>Keine Abfahrt mit einem Totmann, der spät kommt</translation>
     </message>
     <message>
         <source>No further than the next stop before engine 2 and its final drive are isolated</source>
@@ -17549,10 +17684,6 @@
     <message>
         <source>Nobody goes to a drive under a unit that only a valve holds.</source>
         <translation>Niemand geht an einen Antrieb unter einem Zug, den nur ein Ventil hält.</translation>
-    </message>
-    <message>
-        <source>Not &apos;late&apos;: eleven. Four to seven are right, and nothing else is.</source>
-        <translation>Nicht &apos;spät&apos;: elf. Vier bis sieben sind richtig, sonst nichts.</translation>
     </message>
     <message>
         <source>Not driven for more than a minute and a half with a handbrake on</source>
@@ -17671,10 +17802,6 @@
         <translation>Jemand kann in einer Tür hängen oder neben dem Gleis liegen.</translation>
     </message>
     <message>
-        <source>Somebody opened it; the next one should know where to look first.</source>
-        <translation>Jemand hat ihn geöffnet; der Nächste soll wissen, wo zuerst zu suchen ist.</translation>
-    </message>
-    <message>
         <source>Spare loads off before the first start</source>
         <translation>Entbehrliche Verbraucher aus vor dem ersten Start</translation>
     </message>
@@ -17715,20 +17842,8 @@
         <translation>Die Riemen von Motor 1 angesehen und als Mangel beurteilt, bevor entschieden wird</translation>
     </message>
     <message>
-        <source>The cock is shut and in the book, the air is at its cut-out, and the unit goes.</source>
-        <translation>Der Hahn ist zu und im Buch, die Luft am Abschaltdruck, und der Zug fährt.</translation>
-    </message>
-    <message>
-        <source>The cut-out seen after the cock was shut, before the unit is let go</source>
-        <translation>Das Abschalten gesehen, nachdem der Hahn zu war, bevor der Zug freigegeben wird</translation>
-    </message>
-    <message>
         <source>The dead button not tried more than three times for each engine</source>
         <translation>Der tote Knopf nicht öfter als dreimal je Motor versucht</translation>
-    </message>
-    <message>
-        <source>The drain entered in the book before the unit is let go</source>
-        <translation>Der Hahn im Buch eingetragen, bevor der Zug freigegeben wird</translation>
     </message>
     <message>
         <source>The engine that burns stopped before anybody steps down to it</source>
@@ -17745,10 +17860,6 @@
     <message>
         <source>The engine that slipped is the one isolated</source>
         <translation>Abgetrennt ist der Motor, der rutschte</translation>
-    </message>
-    <message>
-        <source>The figure entered is the one the device took: between 9.5 and 13.5 seconds</source>
-        <translation>Die eingetragene Zahl ist die, die der Totmann brauchte: zwischen 9,5 und 13,5 Sekunden</translation>
     </message>
     <message>
         <source>The fire is out, the people are away, and the unit is failed.</source>
@@ -17779,16 +17890,8 @@
         <translation>Die Schläuche zwischen den Wagen angesehen und beurteilt, bevor entschieden wird</translation>
     </message>
     <message>
-        <source>The isolating cock not shut to get away</source>
-        <translation>Den Absperrhahn nicht geschlossen, um wegzukommen</translation>
-    </message>
-    <message>
         <source>The jumper looked at and judged before it is touched</source>
         <translation>Das Steuerkabel angesehen und beurteilt, bevor es berührt wird</translation>
-    </message>
-    <message>
-        <source>The late device is in the book, the unit is failed and stands on its handbrakes.</source>
-        <translation>Der späte Totmann steht im Buch, der Zug ist stillgelegt und steht auf seinen Handbremsen.</translation>
     </message>
     <message>
         <source>The old code was used up when the unit stood.</source>
@@ -17807,20 +17910,12 @@
         <translation>Der, der richtig klingt, ist das Maß für den, der es nicht tut; und Riemen sind gleich alt.</translation>
     </message>
     <message>
-        <source>The open drain judged a defect before it is touched</source>
-        <translation>Der offene Ablasshahn als Mangel beurteilt, bevor er berührt wird</translation>
-    </message>
-    <message>
         <source>The other cab&apos;s valve entered before the decision</source>
         <translation>Das Ventil des anderen Führerstands eingetragen, bevor entschieden wird</translation>
     </message>
     <message>
         <source>The other engine looked at as well</source>
         <translation>Auch den anderen Motor angesehen</translation>
-    </message>
-    <message>
-        <source>The place heard or looked at on the ground before anything is blamed</source>
-        <translation>Die Stelle vom Boden gehört oder angesehen, bevor etwas beschuldigt wird</translation>
     </message>
     <message>
         <source>The place of the leak heard on the ground before the decision</source>
@@ -17865,10 +17960,6 @@
     <message>
         <source>There is one start in the battery; it belongs to the engine that gives it back.</source>
         <translation>Ein Start ist in der Batterie; er gehört dem Motor, der ihn zurückgibt.</translation>
-    </message>
-    <message>
-        <source>There may be a second hole behind the first.</source>
-        <translation>Hinter dem ersten kann ein zweites Loch sein.</translation>
     </message>
     <message>
         <source>They have a belt and a battery; you do not.</source>
@@ -17943,10 +18034,6 @@
         <translation>Was heiß ist und steht, kocht und frisst.</translation>
     </message>
     <message>
-        <source>What is put right unlooked-at is put right by luck.</source>
-        <translation>Was ungesehen in Ordnung gebracht wird, ist aus Glück in Ordnung.</translation>
-    </message>
-    <message>
         <source>What stalls at idle today is gone on the road, and the train stands across the points.</source>
         <translation>Was heute im Leerlauf hängt, ist auf der Strecke weg, und der Zug steht quer über den Weichen.</translation>
     </message>
@@ -17973,10 +18060,6 @@
     <message>
         <source>Which one it is you do not know yet: both out, from the desk, while the direction is in.</source>
         <translation>Welcher es ist, wissen Sie noch nicht: beide ab, vom Pult, solange die Richtung liegt.</translation>
-    </message>
-    <message>
-        <source>Who tries until it comes out right has tested nothing but his patience.</source>
-        <translation>Wer probt, bis es richtig herauskommt, hat nichts geprobt als seine Geduld.</translation>
     </message>
     <message>
         <source>Whoever fails a unit and moves it has failed nothing.</source>
@@ -18025,10 +18108,6 @@
     <message>
         <source>a figure entered</source>
         <translation>eine Zahl eingetragen</translation>
-    </message>
-    <message>
-        <source>a figure of 9.5 to 13.5</source>
-        <translation>eine Zahl von 9,5 bis 13,5</translation>
     </message>
     <message>
         <source>a full application</source>
@@ -18133,10 +18212,6 @@
     <message>
         <source>engine 2 off, engine 1 in use</source>
         <translation>Motor 2 aus, Motor 1 in Gebrauch</translation>
-    </message>
-    <message>
-        <source>entered</source>
-        <translation>eingetragen</translation>
     </message>
     <message>
         <source>fifteen seconds to notice it and shut off; under 2 inHg nothing drags</source>
@@ -18271,10 +18346,6 @@
         <translation>auf Abschluss fallen gesehen</translation>
     </message>
     <message>
-        <source>shutting it</source>
-        <translation>das Schließen</translation>
-    </message>
-    <message>
         <source>shutting the cock</source>
         <translation>das Schließen des Hahns</translation>
     </message>
@@ -18337,18 +18408,6 @@
     <message>
         <source>the control reservoir blown and shut</source>
         <translation>der Steuerbehälter ausgeblasen und zu</translation>
-    </message>
-    <message>
-        <source>the drain judged</source>
-        <translation>der Hahn beurteilt</translation>
-    </message>
-    <message>
-        <source>the drain shut</source>
-        <translation>der Hahn zu</translation>
-    </message>
-    <message>
-        <source>the drain shut, or standing</source>
-        <translation>der Hahn zu, oder im Stand</translation>
     </message>
     <message>
         <source>the entry</source>
@@ -18439,10 +18498,6 @@
         <translation>den Rädern darf ein Zehntel an fest fehlen</translation>
     </message>
     <message>
-        <source>third gear is in</source>
-        <translation>der dritte Gang liegt</translation>
-    </message>
-    <message>
         <source>three times the eight seconds that count as serious already</source>
         <translation>das Dreifache der acht Sekunden, die schon als ernst gelten</translation>
     </message>
@@ -18473,10 +18528,6 @@
     <message>
         <source>A unit whose brake pipe leaks is not let go, not even restricted</source>
         <translation>Ein Zug, dessen Bremsleitung undicht ist, wird nicht freigegeben, auch nicht beschränkt</translation>
-    </message>
-    <message>
-        <source>A unit whose device comes late is not let go, not even restricted</source>
-        <translation>Ein Zug, dessen Totmann spät kommt, wird nicht freigegeben, auch nicht beschränkt</translation>
     </message>
     <message>
         <source>A unit with one engine isolated is not let go as if nothing were the matter</source>
@@ -18721,6 +18772,178 @@
     <message>
         <source>two notches and more</source>
         <translation>zwei Stufen und mehr</translation>
+    </message>
+    <message>
+        <source>put right: %1</source>
+        <translation>behoben: %1</translation>
+    </message>
+    <message>
+        <source>put in: %1</source>
+        <translation>eingesetzt: %1</translation>
+    </message>
+    <message>
+        <source>&apos;Air low&apos; sends the fitter round the whole unit.</source>
+        <translation>„Wenig Luft“ schickt den Schlosser um den ganzen Zug.</translation>
+    </message>
+    <message>
+        <source>19 inHg are enough, wherever the valve stands</source>
+        <translation>19 inHg genügen, wo das Ventil auch steht</translation>
+    </message>
+    <message>
+        <source>A cock half over is slow too, and somebody&apos;s doing.</source>
+        <translation>Ein halb umgelegter Hahn ist auch langsam, und jemandes Werk.</translation>
+    </message>
+    <message>
+        <source>A compressor is dear and innocent; a look at a pipe costs nothing.</source>
+        <translation>Ein Kompressor ist teuer und unschuldig; ein Blick auf eine Leitung kostet nichts.</translation>
+    </message>
+    <message>
+        <source>A crack grows as it likes, and the first thing that goes with the air is the pull.</source>
+        <translation>Ein Riss wächst, wie er will, und das Erste, was mit der Luft geht, ist der Zug.</translation>
+    </message>
+    <message>
+        <source>A feeling is not a trial, neither his nor yours.</source>
+        <translation>Ein Gefühl ist keine Prüfung, weder seines noch deines.</translation>
+    </message>
+    <message>
+        <source>A light notch into the next gear, power for a moment, eyes on both needles; and off again.</source>
+        <translation>Eine leichte Stufe in den nächsten Gang, einen Augenblick Kraft, die Augen auf beiden Zeigern; und wieder ab.</translation>
+    </message>
+    <message>
+        <source>A needle that stands is a reason to stay.</source>
+        <translation>Ein Zeiger, der stehen bleibt, ist ein Grund zu bleiben.</translation>
+    </message>
+    <message>
+        <source>A unit whose air goes out through a crack is not let go, not even restricted</source>
+        <translation>Ein Zug, dessen Luft durch einen Riss entweicht, wird nicht freigegeben, auch nicht beschränkt</translation>
+    </message>
+    <message>
+        <source>After half a minute there is hot metal where a freewheel was, and the next thing it does is seize.</source>
+        <translation>Nach einer halben Minute ist heißes Metall, wo ein Freilauf war, und als Nächstes frisst er fest.</translation>
+    </message>
+    <message>
+        <source>Asked in a second gear as well, before anything is decided</source>
+        <translation>Auch in einem zweiten Gang gefragt, bevor etwas entschieden wird</translation>
+    </message>
+    <message>
+        <source>Beyond it there is no place to stop; and a freewheel that slips today seizes tomorrow.</source>
+        <translation>Dahinter ist kein Platz zum Halten; und ein Freilauf, der heute rutscht, frisst morgen fest.</translation>
+    </message>
+    <message>
+        <source>Gearbox 2 looked at and found good before the decision</source>
+        <translation>Getriebe 2 vor der Entscheidung angesehen und gut befunden</translation>
+    </message>
+    <message>
+        <source>It was five; at seven it fails. The shed cleans a choke before that.</source>
+        <translation>Es waren fünf; bei sieben fällt er aus. Die Werkstatt reinigt vorher eine Drossel.</translation>
+    </message>
+    <message>
+        <source>It works or it does not: there is no speed for which six seconds are right and seven wrong.</source>
+        <translation>Er arbeitet oder nicht: es gibt keine Geschwindigkeit, für die sechs Sekunden richtig sind und sieben falsch.</translation>
+    </message>
+    <message>
+        <source>No departure on an air gauge that stands below its cut-out</source>
+        <translation>Keine Abfahrt mit einer Luftuhr, die unter ihrer Abschaltung stehen bleibt</translation>
+    </message>
+    <message>
+        <source>Not &apos;slow&apos;: six and a half. Four to seven are right, and nothing else is.</source>
+        <translation>Nicht „langsam“: sechseinhalb. Vier bis sieben sind richtig, und nichts sonst.</translation>
+    </message>
+    <message>
+        <source>Not let go before the device was tried from 21, the needle below 5</source>
+        <translation>Nicht freigegeben, bevor der Totmann von 21 geprüft war, der Zeiger unter 5</translation>
+    </message>
+    <message>
+        <source>One gear or all: the answer says whether a band is to blame, or what lies before all of them.</source>
+        <translation>Ein Gang oder alle: die Antwort sagt, ob ein Band schuld ist, oder was vor allen liegt.</translation>
+    </message>
+    <message>
+        <source>Smell, look, judge: no brown paint over any of the three.</source>
+        <translation>Riechen, sehen, beurteilen: keine braune Farbe über einem der drei.</translation>
+    </message>
+    <message>
+        <source>The cracked pipe is in the book, the unit is failed and stands on its handbrake.</source>
+        <translation>Die gerissene Leitung steht im Buch, der Zug ist stillgelegt und steht auf seiner Handbremse.</translation>
+    </message>
+    <message>
+        <source>The cracked pipe judged a defect before the decision</source>
+        <translation>Die gerissene Leitung vor der Entscheidung als Mangel beurteilt</translation>
+    </message>
+    <message>
+        <source>The device is timed, and the unit goes with it.</source>
+        <translation>Der Totmann ist gestoppt, und der Zug fährt damit.</translation>
+    </message>
+    <message>
+        <source>The drains of that side looked at as well before the decision</source>
+        <translation>Auch die Ablasshähne dieser Seite vor der Entscheidung angesehen</translation>
+    </message>
+    <message>
+        <source>The figure entered is the one the device took: between 5.5 and 7.5 seconds</source>
+        <translation>Die eingetragene Zahl ist die, die der Totmann brauchte: zwischen 5,5 und 7,5 Sekunden</translation>
+    </message>
+    <message>
+        <source>The isolating cock left alone</source>
+        <translation>Den Absperrhahn in Ruhe gelassen</translation>
+    </message>
+    <message>
+        <source>The place heard on the ground before anything is blamed</source>
+        <translation>Die Stelle am Boden gehört, bevor etwas die Schuld bekommt</translation>
+    </message>
+    <message>
+        <source>The seconds in the repair book before the unit is let go</source>
+        <translation>Die Sekunden im Übergabebuch, bevor der Zug freigegeben wird</translation>
+    </message>
+    <message>
+        <source>What is open by mistake is shut by hand; who has not looked fails a unit for a cock.</source>
+        <translation>Was versehentlich offen ist, schließt man von Hand; wer nicht hingesehen hat, legt wegen eines Hahns einen Zug still.</translation>
+    </message>
+    <message>
+        <source>What is within its limits is not let go as if it were half sound</source>
+        <translation>Was in seinen Grenzen liegt, wird nicht freigegeben, als wäre es halb gesund</translation>
+    </message>
+    <message>
+        <source>What slips in every gear is no band; the paint says so too, and the fitter opens the right cover.</source>
+        <translation>Was in jedem Gang rutscht, ist kein Band; die Farbe sagt es auch, und der Schlosser öffnet den richtigen Deckel.</translation>
+    </message>
+    <message>
+        <source>Who tries until it comes out as he likes has tested nothing but his patience.</source>
+        <translation>Wer prüft, bis es ihm passt, hat nichts geprüft als seine Geduld.</translation>
+    </message>
+    <message>
+        <source>a figure of 5.5 to 7.5</source>
+        <translation>eine Zahl von 5,5 bis 7,5</translation>
+    </message>
+    <message>
+        <source>a gear is in</source>
+        <translation>ein Gang ist drin</translation>
+    </message>
+    <message>
+        <source>letting go at 21</source>
+        <translation>das Loslassen bei 21</translation>
+    </message>
+    <message>
+        <source>restricting it</source>
+        <translation>ihn beschränken</translation>
+    </message>
+    <message>
+        <source>the drains judged</source>
+        <translation>die Ablasshähne beurteilt</translation>
+    </message>
+    <message>
+        <source>the gearbox judged good</source>
+        <translation>das Getriebe als gut beurteilt</translation>
+    </message>
+    <message>
+        <source>the pipe judged defective</source>
+        <translation>die Leitung als mangelhaft beurteilt</translation>
+    </message>
+    <message>
+        <source>the slip in one gear</source>
+        <translation>das Rutschen in einem Gang</translation>
+    </message>
+    <message>
+        <source>the slip in the next</source>
+        <translation>das Rutschen im nächsten</translation>
     </message>
 </context>
 <context>
@@ -21046,14 +21269,6 @@
         <translation>Voriges Urteil</translation>
     </message>
     <message>
-        <source>Action before</source>
-        <translation>Vorige Handlung</translation>
-    </message>
-    <message>
-        <source>One second back (Shift+J)</source>
-        <translation>Eine Sekunde zurück (Umschalt+J)</translation>
-    </message>
-    <message>
         <source>One recorded moment back</source>
         <translation>Einen aufgezeichneten Augenblick zurück</translation>
     </message>
@@ -21066,16 +21281,24 @@
         <translation>Einen aufgezeichneten Augenblick weiter</translation>
     </message>
     <message>
-        <source>One second on (Shift+L)</source>
-        <translation>Eine Sekunde weiter (Umschalt+L)</translation>
-    </message>
-    <message>
-        <source>Next action</source>
-        <translation>Nächste Handlung</translation>
-    </message>
-    <message>
         <source>Next verdict</source>
         <translation>Nächstes Urteil</translation>
+    </message>
+    <message>
+        <source>Action before (Ctrl+Left)</source>
+        <translation>Handlung davor (Strg+Links)</translation>
+    </message>
+    <message>
+        <source>One second back (Shift+Left)</source>
+        <translation>Eine Sekunde zurück (Umschalt+Links)</translation>
+    </message>
+    <message>
+        <source>One second on (Shift+Right)</source>
+        <translation>Eine Sekunde weiter (Umschalt+Rechts)</translation>
+    </message>
+    <message>
+        <source>Next action (Ctrl+Right)</source>
+        <translation>Nächste Handlung (Strg+Rechts)</translation>
     </message>
 </context>
 <context>
@@ -22101,12 +22324,12 @@
         <translation>Folgt aus dieser Zeile und zählt nicht noch einmal</translation>
     </message>
     <message>
-        <source>What the gauges of cab %1 showed at the end</source>
-        <translation>Was die Uhren von Führerstand %1 am Ende zeigten</translation>
+        <source>What cab %1 showed at the end, and how things stood</source>
+        <translation>Was Führerstand %1 am Ende zeigte, und wie es stand</translation>
     </message>
     <message>
-        <source>What the gauges of cab %1 showed then</source>
-        <translation>Was die Uhren von Führerstand %1 da zeigten</translation>
+        <source>What cab %1 showed then, and how things stood</source>
+        <translation>Was Führerstand %1 da zeigte, und wie es stand</translation>
     </message>
 </context>
 <context>
@@ -22342,6 +22565,10 @@
         <source>Test</source>
         <translation>Probe</translation>
     </message>
+    <message>
+        <source>Horn</source>
+        <translation>Horn</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::cab::CabRoundPlate</name>
@@ -22507,6 +22734,10 @@
     <message>
         <source>up</source>
         <translation>oben</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Totmann</translation>
     </message>
 </context>
 <context>
@@ -22849,6 +23080,10 @@
     <message>
         <source>right</source>
         <translation>rechts</translation>
+    </message>
+    <message>
+        <source>behind your back</source>
+        <translation>hinter deinem Rücken</translation>
     </message>
 </context>
 <context>
@@ -23595,8 +23830,8 @@
         <translation>Zwölf sind auf dem Streifen: erst eine herunternehmen.</translation>
     </message>
     <message>
-        <source>Find a signal</source>
-        <translation>Ein Signal suchen</translation>
+        <source>Find a value</source>
+        <translation>Wert suchen</translation>
     </message>
 </context>
 <context>
@@ -23884,14 +24119,6 @@
         <translation>Geräusche</translation>
     </message>
     <message>
-        <source>sound</source>
-        <translation>heil</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
         <source>Time</source>
         <translation>Zeit</translation>
     </message>
@@ -23993,6 +24220,18 @@
     <message>
         <source>In this run: %1 in, %2 put right</source>
         <translation>In dieser Fahrt: %1 eingebaut, %2 behoben</translation>
+    </message>
+    <message>
+        <source>comes at %1</source>
+        <translation>kommt bei %1</translation>
+    </message>
+    <message>
+        <source>when %1</source>
+        <translation>wenn %1</translation>
+    </message>
+    <message>
+        <source>%1, and %2 s later</source>
+        <translation>%1, und %2 s später</translation>
     </message>
 </context>
 <context>
@@ -24625,6 +24864,29 @@
     </message>
 </context>
 <context>
+    <name>cabwright::desktop::ChoiceCard</name>
+    <message>
+        <source>very easy</source>
+        <translation>sehr leicht</translation>
+    </message>
+    <message>
+        <source>easy</source>
+        <translation>leicht</translation>
+    </message>
+    <message>
+        <source>middling</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <source>hard</source>
+        <translation>schwer</translation>
+    </message>
+    <message>
+        <source>very hard</source>
+        <translation>sehr schwer</translation>
+    </message>
+</context>
+<context>
     <name>cabwright::desktop::ChooseView</name>
     <message>
         <source>Begin</source>
@@ -24920,10 +25182,6 @@
         <translation>Nacht</translation>
     </message>
     <message>
-        <source>&amp;Drawn by</source>
-        <translation>&amp;Gezeichnet bei</translation>
-    </message>
-    <message>
         <source>The system&apos;s</source>
         <translation>Die des Systems</translation>
     </message>
@@ -24948,10 +25206,6 @@
         <translation>&amp;Aufzeichnungen nach</translation>
     </message>
     <message>
-        <source>Another language is spoken from the next start on.</source>
-        <translation>Eine andere Sprache gilt ab dem nächsten Start.</translation>
-    </message>
-    <message>
         <source>&amp;Close</source>
         <translation>S&amp;chließen</translation>
     </message>
@@ -24968,10 +25222,6 @@
         <translation>Taste</translation>
     </message>
     <message>
-        <source>&amp;As they were at first</source>
-        <translation>&amp;Wie zu Beginn</translation>
-    </message>
-    <message>
         <source>That key is taken away from another command.</source>
         <translation>Diese Taste wird einem anderen Befehl genommen.</translation>
     </message>
@@ -24982,6 +25232,18 @@
     <message>
         <source>Who may open desk and review</source>
         <translation>Wer Pult und Durchsicht öffnen darf</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Licht</translation>
+    </message>
+    <message>
+        <source>Another language is used after the next start.</source>
+        <translation>Eine andere Sprache gilt nach dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>&amp;All keys as at first</source>
+        <translation>&amp;Alle Tasten wie am Anfang</translation>
     </message>
 </context>
 <context>
@@ -25210,6 +25472,10 @@
         <source>There is no passphrase any more.</source>
         <translation>Es gibt kein Kennwort mehr.</translation>
     </message>
+    <message>
+        <source>It is being looked at.</source>
+        <translation>Es wird geprüft.</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::review_room::LockKeeper</name>
@@ -25250,6 +25516,10 @@
             <numerusform>Zu viele falsche Versuche: warten Sie %n Sekunde.</numerusform>
             <numerusform>Zu viele falsche Versuche: warten Sie %n Sekunden.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>It is being looked at.</source>
+        <translation>Es wird geprüft.</translation>
     </message>
 </context>
 <context>
@@ -26601,6 +26871,10 @@
     <message>
         <source>With --report: the file to write</source>
         <translation>Mit --report: die zu schreibende Datei</translation>
+    </message>
+    <message>
+        <source>Opens the window, says when it can be used, and ends</source>
+        <translation>Öffnet das Fenster, sagt, wann es benutzt werden kann, und endet</translation>
     </message>
 </context>
 </TS>

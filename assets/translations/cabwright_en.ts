@@ -3,6 +3,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>Report</name>
+    <message numerus="yes">
+        <source>%1 (%n month(s))</source>
+        <translation>
+            <numerusform>%1 (%n month)</numerusform>
+            <numerusform>%1 (%n months)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Sheet</name>
     <message numerus="yes">
         <source>%n lines</source>
