@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "review_room/report.h"
 
+#include <QBuffer>
 #include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QFile>
@@ -58,8 +59,12 @@ std::optional<QString> writeReport(const Opened& session, const QString& file,
   if (!out.open(QIODevice::WriteOnly))
     return Words::tr("%1 cannot be written: %2").arg(file, out.errorString());
   const marking::SheetHead& head = matter.run.sheet.head;
+  // By way of memory: QPdfWriter does not look at what becomes of its bytes, and a device that took
+  // only some of them would leave half a report.
+  QBuffer pages;
+  pages.open(QIODevice::WriteOnly);
   {
-    QPdfWriter writer(&out);
+    QPdfWriter writer(&pages);
     writer.setPageLayout(QPageLayout(QPageSize(QPageSize::A4), QPageLayout::Portrait,
                                      {15, 15, 15, 15}, QPageLayout::Millimeter));
     writer.setResolution(300);
@@ -71,8 +76,8 @@ std::optional<QString> writeReport(const Opened& session, const QString& file,
                 counted.page());
     setAll(paper, matter);
   }
-  // A device that is full says so here at the latest.
-  if (!out.commit()) return Words::tr("%1 cannot be written: %2").arg(file, out.errorString());
+  if (out.write(pages.data()) != pages.size() || !out.commit())
+    return Words::tr("%1 cannot be written: %2").arg(file, out.errorString());
   return std::nullopt;
 }
 
