@@ -6790,12 +6790,12 @@
         <translation>Abstand %1 %2</translation>
     </message>
     <message>
-        <source>What the gauges of cab %1 showed at the end</source>
-        <translation>Was die Uhren von Führerstand %1 am Ende zeigten</translation>
+        <source>What cab %1 showed at the end, and how things stood</source>
+        <translation>Was Führerstand %1 am Ende zeigte, und wie es stand</translation>
     </message>
     <message>
-        <source>What the gauges of cab %1 showed then</source>
-        <translation>Was die Uhren von Führerstand %1 da zeigten</translation>
+        <source>What cab %1 showed then, and how things stood</source>
+        <translation>Was Führerstand %1 da zeigte, und wie es stand</translation>
     </message>
     <message>
         <source>Line %1, %2: %3</source>
@@ -25947,8 +25947,8 @@
         <translation>%1: %2 von %3, %4</translation>
     </message>
     <message>
-        <source>Not rated</source>
-        <translation>Nicht eingeschätzt</translation>
+        <source>Not rated yet; 1 is the worst, 5 the best</source>
+        <translation>Noch nicht bewertet; 1 ist am schlechtesten, 5 am besten</translation>
     </message>
     <message>
         <source>%1: %2</source>

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "after/words.h"
 #include "cab/names.h"
 #include "session/desk_actions.h"
 
@@ -71,7 +72,7 @@ bool Desk::take(const unit::Action& action) {
         text(answer.outcome.cause.empty() ? answer.outcome.perceived : answer.outcome.cause));
     return false;
   }
-  Q_EMIT taken(text(unit::toText(action)));
+  Q_EMIT taken(after::actText(unit::toText(action)));
   return true;
 }
 

@@ -19,7 +19,6 @@ namespace {
 
 constexpr double kWordsAbove = 24, kWordsBelow = kUnitHeight - 14;  // baselines
 constexpr double kBetweenWords = 26, kWidest = 420;
-constexpr QPointF kPointedAt{64, 64};  // baseline of the name of the spot that is pointed at
 
 SpotState::Kind kindOf(fault::FaultStage stage) {
   switch (stage) {
@@ -162,18 +161,21 @@ void UnitView::arrange() {
   }
 }
 
-// Names of the spots that bear a mark, above for those of the upper half, side by side; what finds
-// no room is left to the list of faults.
+// Names of the spots that bear a mark and of the one under mouse or keys, above for those of the
+// upper half, side by side; what finds no room is left to the list of faults.
 void UnitView::paintWords(Pen& pen, bool above) const {
   std::vector<std::size_t> marked;
   for (std::size_t k = 0; k < states_.size(); ++k)
-    if (states_[k].count > 0 && (spotTable()[k].at.y() < kUnitMiddle) == above) marked.push_back(k);
+    if ((states_[k].count > 0 || k == pointed_) && (spotTable()[k].at.y() < kUnitMiddle) == above)
+      marked.push_back(k);
   std::ranges::stable_sort(marked, {}, [](std::size_t k) { return spotTable()[k].at.x(); });
   double free_from = 4;
   const double y = above ? kWordsAbove : kWordsBelow;
   for (const std::size_t k : marked) {
     const QString name = drawing::elideText(nameOf(spotTable()[k]), kWidest, drawing::kText, true);
-    const QString word = QLatin1Char(' ') + wordOf(states_[k].kind);
+    const QString word =
+        states_[k].count > 0 ? QLatin1Char(' ') + wordOf(states_[k].kind) : QString();
+    const Tone tone = k == pointed_ ? Tone::kHand : Tone::kBad;
     const double bold = drawing::textWidth(name, drawing::kText, true);
     const double width = bold + drawing::textWidth(word);
     const QPointF spot = spotTable()[k].at;
@@ -184,25 +186,17 @@ void UnitView::paintWords(Pen& pen, bool above) const {
     const double x = std::clamp(spot.x(), left + 4, left + width - 4);
     pen.polyline(QPolygonF({QPointF(spot.x(), start), QPointF(spot.x(), end + (above ? 12 : -12)),
                             QPointF(x, end)}),
-                 {drawing::kThin, Tone::kBad, {}, false});
-    pen.text({left, y}, name, {.bold = true, .tone = Tone::kBad});
+                 {drawing::kThin, tone, {}, false});
+    pen.text({left, y}, name, {.bold = true, .tone = tone});
     pen.text({left + bold, y}, word, {.tone = Tone::kInk2});
     free_from = left + width + kBetweenWords;
   }
-}
-
-// The name of the spot under mouse or keys, above the trailer where there is room for it.
-void UnitView::paintPointed(Pen& pen) const {
-  if (pointed_ >= spotTable().size()) return;
-  pen.text(kPointedAt, nameOf(spotTable()[pointed_]),
-           {.size = drawing::kName, .bold = true, .tone = Tone::kHand, .halo = 5});
 }
 
 void UnitView::paintSheet(Pen& pen) const {
   drawUnit(pen);
   paintWords(pen, true);
   paintWords(pen, false);
-  paintPointed(pen);
 }
 
 void UnitView::paintEvent(QPaintEvent* /*event*/) {

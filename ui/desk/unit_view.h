@@ -58,7 +58,6 @@ class UnitView : public QWidget {
   void setCurrent(std::size_t spot);
   void setPointed(std::size_t spot);
   void paintWords(drawing::Pen& pen, bool above) const;
-  void paintPointed(drawing::Pen& pen) const;
 
   Desk& desk_;
   std::vector<SpotButton*> buttons_;

@@ -51,7 +51,7 @@ bool RatingRow::eventFilter(QObject* watched, QEvent* event) {
 
 void RatingRow::showAnchor(int step) {
   if (step < 1) {
-    anchor_->setText(tr("Not rated"));
+    anchor_->setText(tr("Not rated yet; 1 is the worst, 5 the best"));
     return;
   }
   anchor_->setText(
