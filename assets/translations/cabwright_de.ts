@@ -25139,6 +25139,14 @@
         <source>&amp;Review of recorded sessions</source>
         <translation>Du&amp;rchsicht von Aufzeichnungen</translation>
     </message>
+    <message>
+        <source>An assessment has to be recorded. %1</source>
+        <translation>Eine Prüfung muss aufgezeichnet werden. %1</translation>
+    </message>
+    <message>
+        <source>Not recorded: nothing can be written in %1</source>
+        <translation>Nicht aufgezeichnet: in %1 lässt sich nichts schreiben</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::desktop::ReviewDoor</name>

@@ -116,6 +116,15 @@ TEST_F(Installed, TheDesktopProgramStartsWithAnEmptyHomeAndWithSettingsThatAreNo
   EXPECT_THAT(second.out, HasSubstr("can be used"));
 }
 
+TEST_F(Installed, TheDesktopProgramStartsWithoutAnyTypeface) {
+  std::ofstream(folder_ / "fonts.conf") << "<?xml version=\"1.0\"?><fontconfig></fontconfig>";
+  Program::Settings settings = desktop();
+  settings.environment["FONTCONFIG_FILE"] = folder_ / "fonts.conf";
+  const Outcome outcome = run({"--try-start"}, settings);
+  EXPECT_EQ(outcome.code, 0) << outcome.err;
+  EXPECT_THAT(outcome.out, HasSubstr("can be used"));
+}
+
 TEST_F(Installed, TheMenuEntryLeadsToTheProgramAndItsIcon) {
   const std::string entry = slurp(share() / "applications/cabwright.desktop");
   const auto value = [&entry](const std::string& key) {

@@ -172,6 +172,10 @@ bool MainWindow::begin(const desk::SituationWish& wish) {
     session::LiveOptions options = makeOptions(wish.mode, wish);
     options.seed = wish.seed;
     auto run = std::make_unique<session::LiveRun>(std::get<session::Situation>(loaded), options);
+    const QString unrecorded = whyUnrecorded(*run);
+    // Without a record there is nothing an assessor could stand behind.
+    if (wish.mode == scenario::Mode::kAssessment && !unrecorded.isEmpty())
+      return refuse(tr("An assessment has to be recorded. %1").arg(unrecorded));
     leaveRun();
     wish_ = wish;
     preferences_.trainee = wish.trainee;
@@ -196,8 +200,24 @@ void MainWindow::useRun(std::unique_ptr<session::LiveRun> run) {
   shutReview(seat_->inAssessment());
   applyPreferences();
   showSeat();
-  if (const auto fault = seat_->run().recordFault())
-    say(tr("Not recorded: %1").arg(QString::fromStdString(*fault)));
+  unrecorded_ = {};
+  sayUnrecorded();
+}
+
+QString MainWindow::whyUnrecorded(const session::LiveRun& run) const {
+  if (const auto fault = run.recordFault())
+    return tr("Not recorded: %1").arg(QString::fromStdString(*fault));
+  if (run.recordFile().empty())
+    return tr("Not recorded: nothing can be written in %1").arg(wishedSessionsFolder(preferences_));
+  return {};
+}
+
+// At the beginning, and when it comes in the middle: the run goes on.
+void MainWindow::sayUnrecorded() {
+  const QString why = whyUnrecorded(seat_->run());
+  if (why == unrecorded_) return;
+  unrecorded_ = why;
+  say(why);
 }
 
 void MainWindow::showSeat() {
@@ -313,6 +333,7 @@ void MainWindow::tick() {
 void MainWindow::passTime(double seconds) {
   if (!seat_ || seat_->isFinished()) return;
   seat_->passRealTime(seconds);
+  sayUnrecorded();
   speaker_.setScene(hearing::calcScene(seat_->frame(), seat_->place()));
 }
 

@@ -88,6 +88,9 @@ class MainWindow : public QMainWindow {
   /// Goes on with a run that was taken again; null: with the one that is there.
   void goOnWith(std::unique_ptr<session::LiveRun> run, const QString& words);
   void say(const QString& words);
+  /// In a sentence; empty: it is recorded.
+  [[nodiscard]] QString whyUnrecorded(const session::LiveRun& run) const;
+  void sayUnrecorded();
   void tick();
   [[nodiscard]] session::LiveOptions makeOptions(scenario::Mode mode,
                                                  const desk::SituationWish& wish) const;
@@ -114,6 +117,7 @@ class MainWindow : public QMainWindow {
   mechanism::MechanismView* mechanism_ = nullptr;
   after::AfterView* after_view_ = nullptr;
   desk::SituationWish wish_;  ///< how the run was begun
+  QString unrecorded_;        ///< why it is not recorded, as was said last
 
   QMenu *run_menu_ = nullptr, *view_menu_ = nullptr, *sound_menu_ = nullptr, *help_menu_ = nullptr;
   QAction *choose_action_ = nullptr, *end_action_ = nullptr, *again_action_ = nullptr,

@@ -50,11 +50,14 @@ drawing::Theme themeOf(ThemeChoice choice, const QPalette& system) {
   return dark ? drawing::Theme::kNight : drawing::Theme::kDay;
 }
 
+QString wishedSessionsFolder(const Preferences& preferences) {
+  if (!preferences.sessions.isEmpty()) return preferences.sessions;
+  return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
+         QStringLiteral("/cabwright/sessions");
+}
+
 fs::path findSessionsFolder(const Preferences& preferences) {
-  const QString standard = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
-                           QStringLiteral("/cabwright/sessions");
-  const fs::path folder =
-      (preferences.sessions.isEmpty() ? standard : preferences.sessions).toStdString();
+  const fs::path folder = wishedSessionsFolder(preferences).toStdString();
   std::error_code failed;
   fs::create_directories(folder, failed);
   return fs::is_directory(folder, failed) ? folder : fs::path();

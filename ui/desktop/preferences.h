@@ -31,6 +31,8 @@ struct Preferences {
 
 /// The theme that is meant: the system's is night when its window colour is darker than its text.
 [[nodiscard]] drawing::Theme themeOf(ThemeChoice choice, const QPalette& system);
+/// Where sessions are to be recorded, whether that can be or not.
+[[nodiscard]] QString wishedSessionsFolder(const Preferences& preferences);
 /// Where sessions are recorded; made if it is not there yet. Empty if that cannot be.
 [[nodiscard]] std::filesystem::path findSessionsFolder(const Preferences& preferences);
 /// A file name that is not taken: exercise, date and time.
