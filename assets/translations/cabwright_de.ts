@@ -5521,6 +5521,10 @@
         <translation>auf Halt</translation>
     </message>
     <message>
+        <source>at the mark</source>
+        <translation>an der Tafel</translation>
+    </message>
+    <message>
         <source>past the mark, %1</source>
         <translation>über der Tafel, %1</translation>
     </message>
@@ -11199,7 +11203,7 @@
     </message>
     <message>
         <source>To the next stop: a light notch, which it holds; stop at the mark and hold her</source>
-        <translation>Bis zum nächsten Halt: eine leichte Stufe, die hält er; an der Marke halten und ihn festhalten</translation>
+        <translation>Bis zum nächsten Halt: eine leichte Stufe, die hält er; an der Tafel halten und ihn festhalten</translation>
     </message>
     <message>
         <source>Unit 3 stands in siding 1, both engines running, the vacuum up, both handbrakes on; the brake was tried with the guard a moment ago. You are in cab 1. Your colleague says that the safety device of this cab felt slow to him; he has written down nothing. Try it, and say whether the unit goes.</source>
@@ -25109,7 +25113,7 @@
     </message>
     <message>
         <source>Back at the mark: %1</source>
-        <translation>Zurück an der Marke: %1</translation>
+        <translation>Zurück an der Tafel: %1</translation>
     </message>
     <message>
         <source>&amp;Instructor&apos;s desk</source>

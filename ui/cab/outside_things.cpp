@@ -19,6 +19,7 @@ namespace {
 constexpr double kSignalAtM = 2.7, kSignalUpM = 4.3;
 constexpr double kSeenFarther = 2.2;  // a head is seen from so much farther than it can be read
 constexpr double kLeastScale = 13.5, kMostScale = 19;
+constexpr double kAtTheMarkM = 1;
 constexpr double kWordsMargin = 12, kLead = 23;
 constexpr double kNoMarkM = 9000, kNoLimitMph = 900;
 constexpr double kMarkSeenM = 600, kLimitSeenM = 500, kBoardSeenM = 110, kHeadlightM = 55;
@@ -54,6 +55,7 @@ QString signalWords(const OutsideScene& scene) {
 }
 
 QString markWords(const OutsideScene& scene) {
+  if (std::abs(scene.mark_m) < kAtTheMarkM) return Outside::tr("at the mark");
   if (scene.mark_m < 0) return Outside::tr("past the mark, %1").arg(distanceText(-scene.mark_m));
   return Outside::tr("stopping mark %1").arg(distanceText(scene.mark_m));
 }

@@ -88,6 +88,8 @@ TEST(Outside, WordsFollowTheFrame) {
   EXPECT_EQ(describeAhead(scene).at(0), QStringLiteral("signal clear, 160 m"));
   scene.mark_m = -4;
   EXPECT_TRUE(describeAhead(scene).contains(QStringLiteral("past the mark, 4 m")));
+  scene.mark_m = -0.4;
+  EXPECT_TRUE(describeAhead(scene).contains(QStringLiteral("at the mark")));
 }
 
 // Going back the other way, the board shows what held before it.
