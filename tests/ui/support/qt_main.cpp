@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Tests of windows and drawings run in a Qt program without a screen.
+// Tests of windows and drawings run in a Qt program without a screen, unless QT_QPA_PLATFORM says
+// on which.
 #include <gtest/gtest.h>
 
 #include <QApplication>
@@ -7,7 +8,7 @@
 #include "drawing/face.h"
 
 int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
+  if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   cabwright::drawing::prepareFaces();
   QApplication app(argc, argv);
   ::testing::InitGoogleTest(&argc, argv);
