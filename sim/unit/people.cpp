@@ -36,10 +36,7 @@ bool isPassing(const World& w, Item item) {
 }
 
 bool anyHidden(const World& w, std::span<const Item> items) {
-  for (Item i : items) {
-    if (w.item[indexOf(i)].hidden > 0) return true;
-  }
-  return false;
+  return std::ranges::any_of(items, [&w](Item i) { return w.item[indexOf(i)].hidden > 0; });
 }
 
 bool isWorkedOn(const World& w) {
@@ -47,10 +44,8 @@ bool isWorkedOn(const World& w) {
 }
 
 bool isSwitchGuarded(const World& w) {
-  for (Item i : {Item::kEngine1Switch, Item::kEngine2Switch}) {
-    if (w.item[indexOf(i)].hidden > 0) return true;
-  }
-  return anyHidden(w, kPeopleItems);
+  constexpr std::array kSwitches{Item::kEngine1Switch, Item::kEngine2Switch};
+  return anyHidden(w, kSwitches) || anyHidden(w, kPeopleItems);
 }
 
 double secondsToAnswer(const World& w, Phrase phrase) {
