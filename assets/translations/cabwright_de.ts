@@ -4485,6 +4485,14 @@
         <source>%1, decides the run</source>
         <translation>%1, entscheidet die Fahrt</translation>
     </message>
+    <message>
+        <source>What cab %1 showed at the end, and how things stood</source>
+        <translation>Was Führerstand %1 am Ende zeigte, und wie es stand</translation>
+    </message>
+    <message>
+        <source>What cab %1 showed then, and how things stood</source>
+        <translation>Was Führerstand %1 da zeigte, und wie es stand</translation>
+    </message>
 </context>
 <context>
     <name>Lineside</name>
@@ -6792,14 +6800,6 @@
     <message>
         <source>margin %1 %2</source>
         <translation>Abstand %1 %2</translation>
-    </message>
-    <message>
-        <source>What cab %1 showed at the end, and how things stood</source>
-        <translation>Was Führerstand %1 am Ende zeigte, und wie es stand</translation>
-    </message>
-    <message>
-        <source>What cab %1 showed then, and how things stood</source>
-        <translation>Was Führerstand %1 da zeigte, und wie es stand</translation>
     </message>
     <message>
         <source>Line %1, %2: %3</source>
@@ -22326,14 +22326,6 @@
     <message>
         <source>Follows from this line, and is not counted again</source>
         <translation>Folgt aus dieser Zeile und zählt nicht noch einmal</translation>
-    </message>
-    <message>
-        <source>What cab %1 showed at the end, and how things stood</source>
-        <translation>Was Führerstand %1 am Ende zeigte, und wie es stand</translation>
-    </message>
-    <message>
-        <source>What cab %1 showed then, and how things stood</source>
-        <translation>Was Führerstand %1 da zeigte, und wie es stand</translation>
     </message>
 </context>
 <context>

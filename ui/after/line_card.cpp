@@ -120,11 +120,7 @@ double LineCard::paint(drawing::Pen& pen, double full, bool measured) {
   y += 10;
   // How high it is depends on what is shown, not on what it showed.
   const Evidence shown = measured ? gatherEvidence(line_.verdict, {}, leading_cab_) : evidence();
-  pen.text({kPad, y},
-           neverCame(line_)
-               ? tr("What cab %1 showed at the end, and how things stood").arg(shown.cab)
-               : tr("What cab %1 showed then, and how things stood").arg(shown.cab),
-           {.tone = Tone::kInk2, .on = kOn});
+  pen.text({kPad, y}, evidenceTitle(line_, shown.cab), {.tone = Tone::kInk2, .on = kOn});
   y += paintEvidence(pen, {kPad, y + 8}, width, shown) + 36;
   pen.text({kPad, y}, tr("Why it matters"), {.tone = Tone::kInk2, .on = kOn});
   y = pen.paragraph({kPad, y + kLead}, sheetWords(line_.why), width, {.on = kOn}, kLead) + 8;

@@ -43,4 +43,10 @@ QString rankWords(const marking::SheetLine& line) {
   return line.fails_run ? Words::tr("%1, decides the run").arg(word) : word;
 }
 
+QString evidenceTitle(const marking::SheetLine& line, int cab) {
+  return (neverCame(line) ? Words::tr("What cab %1 showed at the end, and how things stood")
+                          : Words::tr("What cab %1 showed then, and how things stood"))
+      .arg(cab);
+}
+
 }  // namespace cabwright::after

@@ -18,4 +18,7 @@ namespace cabwright::after {
 /// "serious", or of a critical that was broken "critical, decides the run".
 [[nodiscard]] QString rankWords(const marking::SheetLine& line);
 
+/// Over what was shown when it fell, and what was so; of a line that never came up, at the end.
+[[nodiscard]] QString evidenceTitle(const marking::SheetLine& line, int cab);
+
 }  // namespace cabwright::after

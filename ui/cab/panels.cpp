@@ -7,11 +7,10 @@
 
 #include "cab/names.h"
 #include "drawing/boxes.h"
-#include "drawing/face.h"
+#include "drawing/style.h"
 
 namespace cabwright::cab {
 
-using drawing::Tone;
 
 namespace {
 
@@ -21,47 +20,33 @@ QString fromText(std::string_view words) {
 
 }  // namespace
 
+// A panel lies on the sheet as a slip of other paper: face and paper change places.
 QString panelStyle(drawing::Theme theme, int text_px) {
-  const auto c = [theme](Tone tone) { return drawing::colorOf(theme, tone).name(); };
-  return QStringLiteral(
-             "QWidget { background: %1; color: %2; font-family: '%3'; font-size: %4px; }"
-             "QFrame#panel { border: 2px solid %2; border-radius: 4px; }"
-             "QLabel#title { font-weight: bold; }"
-             "QLabel#second { color: %5; }"
-             "QListWidget, QLineEdit, QComboBox, QAbstractSpinBox, QTableView, QTreeView {"
-             " background: %6; border: 1px solid %7; border-radius: 3px; padding: 3px;"
-             " selection-background-color: %8; selection-color: %2; }"
-             "QListWidget::item:selected, QTreeView::item:selected, QTableView::item:selected {"
-             " background: %8; color: %2; }"
-             "QListWidget:focus, QLineEdit:focus, QComboBox:focus, QAbstractSpinBox:focus,"
-             " QTreeView:focus, QTableView:focus { border: 2px solid %9; }"
-             "QComboBox::drop-down { border: none; width: 20px; }"
-             "QComboBox::down-arrow { image: none; }"
-             "QComboBox QAbstractItemView { background: %1; color: %2;"
-             " selection-background-color: %8; selection-color: %2; }"
-             "QCheckBox::indicator { width: 14px; height: 14px; border: 2px solid %5;"
-             " border-radius: 3px; background: %6; }"
-             "QCheckBox::indicator:checked { background: %9; border-color: %9; }"
-             "QCheckBox::indicator:focus { border-color: %9; }"
-             "QSlider:horizontal { min-height: 22px; }"
-             "QSlider::groove:horizontal { height: 4px; border-radius: 2px; background: %7; }"
-             "QSlider::sub-page:horizontal { background: %9; border-radius: 2px; }"
-             "QSlider::handle:horizontal { width: 14px; margin: -7px 0; border-radius: 8px;"
-             " border: 2px solid %2; background: %1; }"
-             "QSlider::handle:horizontal:focus { border-color: %9; background: %8; }"
-             "QScrollBar:vertical { width: 12px; background: %6; border: none; }"
-             "QScrollBar::handle:vertical { background: %7; border-radius: 4px;"
-             " min-height: 24px; margin: 2px; }"
-             "QScrollBar::add-line:vertical, QScrollBar::sub-line:vertical { height: 0; }"
-             "QScrollBar::add-page:vertical, QScrollBar::sub-page:vertical { background: none; }"
-             "QPushButton { background: %6; border: 1px solid %2; border-radius: 4px;"
-             " padding: 5px 14px; }"
-             "QPushButton:default { border-width: 2px; font-weight: bold; }"
-             "QPushButton:focus { border: 3px solid %9; }"
-             "QPushButton:pressed { background: %8; }"
-             "QPushButton:disabled { color: %5; border-color: %7; }")
-      .arg(c(Tone::kFace), c(Tone::kInk), drawing::faceName(), QString::number(text_px),
-           c(Tone::kInk2), c(Tone::kPaper), c(Tone::kRule), c(Tone::kWash), c(Tone::kHand));
+  return drawing::fillStyle(QStringLiteral("QWidget { background: @face; }"), theme, text_px) +
+         drawing::commonStyle(theme, text_px) +
+         drawing::fillStyle(
+             QStringLiteral(
+                 "QFrame#panel { border: 2px solid @ink; border-radius: 4px; }"
+                 "QLabel#title { font-size: @text; font-weight: bold; }"
+                 "QListWidget, QLineEdit, QComboBox, QAbstractSpinBox, QTableView, QTreeView {"
+                 " background: @paper; border: 1px solid @rule; border-radius: 3px; padding: 3px;"
+                 " selection-background-color: @wash; selection-color: @ink; }"
+                 "QTreeView::item:selected, QTableView::item:selected { background: @wash;"
+                 " color: @ink; }"
+                 "QListWidget:focus, QLineEdit:focus, QComboBox:focus, QAbstractSpinBox:focus,"
+                 " QTreeView:focus, QTableView:focus { border: 2px solid @hand; padding: 2px; }"
+                 "QComboBox QAbstractItemView, QCheckBox::indicator { background: @paper; }"
+                 "QSlider:horizontal { min-height: 22px; }"
+                 "QSlider::groove:horizontal { height: 4px; border-radius: 2px;"
+                 " background: @rule; }"
+                 "QSlider::sub-page:horizontal { background: @hand; border-radius: 2px; }"
+                 "QSlider::handle:horizontal { width: 14px; margin: -7px 0; border-radius: 8px;"
+                 " border: 2px solid @ink; background: @face; }"
+                 "QSlider::handle:horizontal:focus { border-color: @hand; background: @wash; }"
+                 "QPushButton { background: @paper; padding: 5px 14px; }"
+                 "QPushButton:default { border-width: 2px; }"
+                 "QPushButton:focus { padding: 3px 12px; }"),
+             theme, text_px);
 }
 
 Panel::Panel(Seat& seat, const SheetStyle& style, const QString& title, QWidget* parent)

@@ -183,11 +183,12 @@ bool MomentPane::hasRoom() const {
   return scale >= kLeastPlateScale;
 }
 
-// The whole sheet where it costs the plate nothing; else what is around alone.
+// The whole sheet where it has its width; narrower its parts would crowd each other, and what is
+// around alone is larger besides.
 void MomentPane::showPage() {
   const bool is_plate = is_whole_ && hasRoom();
   const double high = pages_->height() / kSheetHigh;
-  seat_view_->setWorldOnly(pages_->width() / kSheetWide < 0.9 * high);
+  seat_view_->setWorldOnly(pages_->width() / kSheetWide < high);
   pages_->setCurrentWidget(is_plate ? static_cast<QWidget*>(seat_view_) : row_);
   from_->setVisible(is_plate);
 }

@@ -49,11 +49,7 @@ void setEvidence(Paper& paper, const ReportMatter& matter, const SheetLine& line
   Paper probe;
   const double height = after::paintEvidence(probe.pen(), {0, 0}, 560, evidence);
   paper.need(height + 44);
-  paper.paragraph(
-      after::neverCame(line)
-          ? Words::tr("What cab %1 showed at the end, and how things stood").arg(evidence.cab)
-          : Words::tr("What cab %1 showed then, and how things stood").arg(evidence.cab),
-      {.tone = Tone::kInk2});
+  paper.paragraph(after::evidenceTitle(line, evidence.cab), {.tone = Tone::kInk2});
   after::paintEvidence(paper.pen(), {0, paper.y() + 4}, 560, evidence);
   paper.skip(height + 14);
 }
