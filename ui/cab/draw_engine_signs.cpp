@@ -102,13 +102,13 @@ void paintFuelTank(Pen& pen, const QRectF& box, double cock_y) {
   for (double x : {box.left() + 12, box.right() - 20})
     pen.rect({x, box.top() - 6, 8, box.height() + 12}, {kThin}, Tone::kPaper);
   // Bowl under the tank, then the pipe to the cock.
-  const double bx = box.left() + 38, by = box.bottom();
+  const double bx = box.center().x() - 28, by = box.bottom();
   pen.rect({bx - 11, by, 22, 7}, {kThin}, Tone::kFace);
   pen.path(outlineOf("M-9 0 V18 Q-9 28 0 28 Q9 28 9 18 V0 Z").translated(bx, by + 7), {kThin},
            Tone::kPaper);
   // Down to the cock, and on to the engine behind a union.
   for (double side : {-5.0, 5.0}) pen.line({bx + side, by + 35}, {bx + side, cock_y - 6}, {kThin});
-  const double out = box.left() + 94;
+  const double out = box.center().x() + 28;
   pen.path(outlineOf("M-5 6 V60 M5 6 V60").translated(out, cock_y), {kThin});
   pen.rect({out - 9, cock_y + 22, 18, 16}, {kThin}, Tone::kFace, 2);
 }

@@ -18,7 +18,7 @@ using unit::Signal;
 
 namespace {
 
-constexpr double kDialR = 54, kTankDialR = 46, kThrottleR = 62;
+constexpr double kDialR = 58, kTankDialR = 54, kThrottleR = 62;
 constexpr double kDrivePitch = 90;
 
 QRectF around(QPointF centre, double left, double up, double right, double down) {
@@ -93,7 +93,7 @@ void EnginePlate::addItems() {
   addThing(Item::kEngine1Belts, {crank.x() - 58, crank.y() - 62, 40, 40}, {0, crank.y() + 24});
   addThing(Item::kEngine1Cover, {crank.x() - 9, crank.y() + kCrankPulleyR + 5, 18, 18},
            {0, crank.y() + 86});
-  addPanelThing(Item::kEngine1Switch, {kHasp.x() - 7, kHasp.y() - 14, 14, 24}, {252, 172}, false);
+  addPanelThing(Item::kEngine1Switch, {kHasp.x() - 7, kHasp.y() - 14, 14, 24}, {260, 172}, false);
   addPanelThing(Item::kEngine1Throttle, {156, 251, 30, 14}, {196, 303}, true);
   addThing(Item::kEngine1Fuel, {fuel_ + 50, 562 + low, 24, 36}, {fuel_ + 84, 590 + low}, false);
   addThing(Item::kEngine1FuelCock, {fuel_ + 106, 656 + low, 22, 32}, {fuel_ + 4, 708 + low}, false);
@@ -106,18 +106,18 @@ void EnginePlate::addGauges() {
     addShown<DialPart>(around(centre, r + 8, r + 8, r + 8, r + 40), centre, r, scale,
                        std::vector<DialNeedleOf>{{signal, drawing::NeedleKind::kSolid, {}}}, name);
   };
-  dial(onPanel(72, 66), kDialR, {.low = 0, .high = 80, .major = 20, .minor = 5, .unit = tr("psi")},
+  dial(onPanel(70, 66), kDialR, {.low = 0, .high = 80, .major = 20, .minor = 5, .unit = tr("psi")},
        of(Signal::kEngine1OilGauge, Signal::kEngine2OilGauge), tr("Oil pressure"));
-  dial(onPanel(196, 66), kDialR,
+  dial(onPanel(198, 66), kDialR,
        {.low = 0, .high = 150, .major = 50, .minor = 10, .unit = tr("°C")},
        of(Signal::kEngine1CoolantGauge, Signal::kEngine2CoolantGauge), tr("Coolant"));
-  dial(at(fuel_ + 89, 480 + low), kTankDialR,
+  dial(at(fuel_ + 89, 463 + low), kTankDialR,
        {.low = 0, .high = 100, .major = 50, .minor = 10, .unit = tr("%")},
        of(Signal::kEngine1FuelGauge, Signal::kEngine2FuelGauge), tr("Tank"));
 }
 
 void EnginePlate::addPanel() {
-  const QPointF turn = onPanel(328, 72);
+  const QPointF turn = onPanel(336, 72);
   auto* isolating = addControl<KeySwitchPart>(
       around(turn, 84, 66, 114, 80), control(Control::kEngine1Switch),
       QStringLiteral("engine.switch"), turn, std::vector<double>{-50, 0, 50});
@@ -174,7 +174,7 @@ void EnginePlate::paintGround(drawing::Pen& pen) const {
   paintCoupling(pen);
   paintGearbox(pen);
   paintFreeEnd(pen, g_);
-  paintFuelTank(pen, QRectF(fuel_ + 23, 420 + low, 132, 140), 640 + low);
+  paintFuelTank(pen, QRectF(fuel_ + 15, 398 + low, 148, 162), 640 + low);
   pen.rect({drive_ + 2, 362 + low, 230, 374}, {}, Tone::kNone, 4);
   pen.line({drive_ + 16, 397 + low + 2 * kDrivePitch + 60},
            {drive_ + 216, 397 + low + 2 * kDrivePitch + 60}, {drawing::kHairline, Tone::kRule});

@@ -35,7 +35,7 @@ class EnginePlate : public Plate {
 
   static constexpr double kPanelWidth = 446, kPanelHeight = 316, kLowerTop = 420;
   /// Where the hasp of the isolating switch is on the panel.
-  static constexpr QPointF kHasp{264, 104};
+  static constexpr QPointF kHasp{272, 106};
 
  protected:
   void paintGround(drawing::Pen& pen) const override;

@@ -17,6 +17,8 @@ constexpr double kLargeDial = 90;
 constexpr double kRimSize = 20, kCapHalf = 0.36;  // half a capital's height in sizes of type
 
 bool isLarge(double r) { return r >= kLargeDial; }
+// Where the unit stands: below the figures, and on a small dial clear of them.
+double unitDown(double r) { return (isLarge(r) ? 0.76 : 0.87) * r; }
 double figureSize(double r) { return isLarge(r) ? kFigure : 20; }
 bool isMultiple(double value, double step) {
   if (step <= 0) return false;
@@ -179,7 +181,7 @@ void paintDial(Pen& pen, QPointF centre, double r, const DialScale& scale,
   if (!look.dark) {
     paintFigures(pen, centre, r, scale, pale ? Tone::kInk2 : Tone::kInk);
     if (!scale.unit.isEmpty())
-      pen.text(centre + QPointF(0, 0.76 * r), scale.unit,
+      pen.text(centre + QPointF(0, unitDown(r)), scale.unit,
                {.anchor = Anchor::kMiddle, .tone = Tone::kInk2, .on = Tone::kFace});
   }
   if (seen && !needles.empty()) paintHub(pen, centre, r, tone);
