@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <utility>
 
 namespace cabwright::session {
@@ -70,8 +71,26 @@ bool MarkingWitness::isStaged(unit::Item item) const {
                              [&](const unit::Setting& s) { return s.name == control; });
 }
 
+// A machine part's number tells what it shows, not where a control stands: no hand of the trainee
+// brought that about.
+bool MarkingWitness::isMachineAtFault(unit::Item item) const {
+  if (defectNow(item) == unit::DefectClass::kNone) return false;
+  const std::string now = conditionNow(item);
+  const auto& conditions = unit::itemInfo(item).conditions;
+  const auto shown = std::ranges::find(conditions, now, &unit::ItemCondition::name);
+  return shown != conditions.end() && shown->live && shown->live->of != unit::LiveTest::Of::kSignal;
+}
+
+void MarkingWitness::comeTo(unit::Place place) {
+  for (const unit::ItemInfo& info : unit::itemTable())
+    if (info.place == place && isMachineAtFault(info.id)) items_[unit::indexOf(info.id)].met = true;
+}
+
 void MarkingWitness::seeFrame(const unit::Frame& frame) {
   const bool is_first = !last_;
+  const auto placeIn = [](const unit::Frame& f) { return std::lround(f[unit::Signal::kPlace]); };
+  const long place = placeIn(frame);  // from 1; 0 on the way
+  const bool has_come = last_ && place > 0 && place != placeIn(*last_);
   marker_.seeFrame(frame);
   judgements_.seeFrame(frame);
   aim_.seeFrame(frame);
@@ -80,6 +99,7 @@ void MarkingWitness::seeFrame(const unit::Frame& frame) {
     for (const unit::ItemInfo& info : unit::itemTable())
       items_[unit::indexOf(info.id)].at_start =
           isStaged(info.id) ? unit::DefectClass::kNone : defectNow(info.id);
+  if (has_come) comeTo(static_cast<unit::Place>(place - 1));
   const bool within = frame[unit::Signal::kTrueValid] > 0.5F;
   if (within_model_ && !within)
     notes_.limits_met.push_back(
@@ -146,8 +166,9 @@ void MarkingWitness::seeAction(const TimedAction& timed) {
 void MarkingWitness::finish(std::int64_t tick) { marker_.finish(tick); }
 
 // A judgement is held against what was so when it was made. Of things nobody judged those count
-// that were wrong from the start, or were put wrong, and still are: what the trainee's own hands
-// changed on the way is the business of rules.
+// that were wrong from the start, were put wrong, or failed before the trainee came to them, and
+// still are: what the trainee's own hands changed on the way is the business of rules, and so is
+// what one does about a thing that fails while one drives.
 std::vector<marking::TruthRow> MarkingWitness::makeTruth() const {
   std::vector<marking::TruthRow> rows;
   for (const unit::ItemInfo& info : unit::itemTable()) {
@@ -158,7 +179,7 @@ std::vector<marking::TruthRow> MarkingWitness::makeTruth() const {
       continue;
     }
     const unit::DefectClass now = defectNow(info.id);
-    const bool stands = truth.put_in || truth.at_start != unit::DefectClass::kNone;
+    const bool stands = truth.put_in || truth.met || truth.at_start != unit::DefectClass::kNone;
     if (stands && now != unit::DefectClass::kNone)
       rows.push_back({std::string(info.name), conditionNow(info.id), toRuleClass(now)});
   }

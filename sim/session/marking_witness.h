@@ -55,12 +55,16 @@ class MarkingWitness final : public Witness {
     unit::DefectClass at_start = unit::DefectClass::kNone;
     std::optional<unit::DefectClass> at_judgement;
     bool put_in = false;  ///< by the instructor or the scenario, in the run
+    bool met = false;     ///< out of order when the trainee came to its place
     std::string hidden;   ///< name of the condition put in; empty: sound or by itself
     std::string judged_condition;
   };
   [[nodiscard]] unit::DefectClass defectNow(unit::Item item) const;
   [[nodiscard]] std::string conditionNow(unit::Item item) const;
   [[nodiscard]] bool isStaged(unit::Item item) const;
+  [[nodiscard]] bool isMachineAtFault(unit::Item item) const;
+  /// The trainee has come to a place in this frame.
+  void comeTo(unit::Place place);
   using Items = std::array<ItemTruth, unit::kItemCount>;
   /// What was so when the instructor first stepped in.
   struct Unaided {

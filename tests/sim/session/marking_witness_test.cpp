@@ -69,6 +69,32 @@ TEST(MarkingWitness, ADefectPutInOnTheWayCountsAsNotJudged) {
   }));
 }
 
+// A fault of the machine is no condition put on a thing by name; what it shows follows from it.
+TEST(MarkingWitness, AFaultThatShowsWhereTheTraineeComesCountsAsNotJudged) {
+  const Deed goes{900, "go engine1"};
+  const auto met = sheetAfter({{300, "instructor: arm engine1.fan_lost"}, goes}, 12000);
+  const auto* row = findRow(met, "engine1.fan");
+  ASSERT_NE(row, nullptr);
+  EXPECT_EQ(row->result, marking::JudgementResult::kNotJudged);
+  EXPECT_EQ(met.judgements->not_judged, 2);  // beside the hoses that hang from the start
+
+  const auto judged = sheetAfter({{300, "instructor: arm engine1.fan_lost"},
+                                  goes,
+                                  {11000, "look engine1.fan"},
+                                  {11600, "judge engine1.fan defect"}},
+                                 12000);
+  ASSERT_NE(findRow(judged, "engine1.fan"), nullptr);
+  EXPECT_EQ(findRow(judged, "engine1.fan")->result, marking::JudgementResult::kHit);
+}
+
+TEST(MarkingWitness, AFaultThatShowsWhereNobodyCameOrComesLaterIsNoMiss) {
+  const auto elsewhere = sheetAfter({{300, "instructor: arm engine1.fan_lost"}}, 12000);
+  EXPECT_EQ(findRow(elsewhere, "engine1.fan"), nullptr);
+  const auto later =
+      sheetAfter({{300, "go engine1"}, {11000, "instructor: arm engine1.fan_lost"}}, 12000);
+  EXPECT_EQ(findRow(later, "engine1.fan"), nullptr);
+}
+
 TEST(MarkingWitness, WhatTheTraineesOwnHandsChangedIsNoHiddenDefect) {
   const auto sheet = sheetAfter(kGoodDeeds, 1500, "cab1");
   for (const auto& row : sheet.judgements->rows)
