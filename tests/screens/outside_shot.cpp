@@ -10,6 +10,7 @@
 
 #include "cab/outside_view.h"
 #include "session/situation.h"
+#include "shot.h"
 
 namespace cabwright {
 namespace {
@@ -94,8 +95,4 @@ int run(int argc, char** argv) {
 }  // namespace
 }  // namespace cabwright
 
-int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  const QApplication app(argc, argv);
-  return cabwright::run(argc, argv);
-}
+int main(int argc, char** argv) { return cabwright::screens::runShot(argc, argv, cabwright::run); }

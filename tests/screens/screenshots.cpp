@@ -22,10 +22,10 @@
 #include "desktop/languages.h"
 #include "desktop/main_window.h"
 #include "desktop/settings_view.h"
-#include "drawing/face.h"
 #include "mechanism/mechanism_view.h"
 #include "review/shelf.h"
 #include "screen_play.h"
+#include "shot.h"
 #include "telling_moment.h"
 
 namespace cabwright {
@@ -340,14 +340,4 @@ int run(int argc, char** argv) {
 }  // namespace
 }  // namespace cabwright
 
-int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  cabwright::drawing::prepareFaces();
-  const QApplication app(argc, argv);
-  try {
-    return cabwright::run(argc, argv);
-  } catch (const std::exception& fault) {
-    std::fprintf(stderr, "screenshots: %s\n", fault.what());
-    return 1;
-  }
-}
+int main(int argc, char** argv) { return cabwright::screens::runShot(argc, argv, cabwright::run); }

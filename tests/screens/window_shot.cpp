@@ -13,8 +13,8 @@
 #include "desktop/caution_view.h"
 #include "desktop/main_window.h"
 #include "desktop/settings_view.h"
-#include "drawing/face.h"
 #include "screen_play.h"
+#include "shot.h"
 
 namespace cabwright {
 namespace {
@@ -49,9 +49,4 @@ int run(int argc, char** argv) {
 }  // namespace
 }  // namespace cabwright
 
-int main(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  cabwright::drawing::prepareFaces();
-  const QApplication app(argc, argv);
-  return cabwright::run(argc, argv);
-}
+int main(int argc, char** argv) { return cabwright::screens::runShot(argc, argv, cabwright::run); }

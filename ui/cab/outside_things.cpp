@@ -18,7 +18,7 @@ namespace {
 
 constexpr double kSignalAtM = 2.7, kSignalUpM = 4.3;
 constexpr double kSeenFarther = 2.2;  // a head is seen from so much farther than it can be read
-constexpr double kLeastScale = 13.5, kMostScale = 19;
+constexpr double kLeastScale = 9, kMostScale = 19, kMostWithinM = 45;
 constexpr double kAtTheMarkM = 1;
 constexpr double kWordsMargin = 12, kLead = 23;
 constexpr double kNoMarkM = 9000, kNoLimitMph = 900;
@@ -81,7 +81,9 @@ Head placeHead(const Perspective& view, double right_m, double ahead_m) {
   const double most = std::max(30.0, w.width() / 2 - 142);
   const double x = std::clamp(head.foot.x() - w.center().x(), -most, most);
   head.foot = {w.center().x() + x, std::min(head.foot.y(), w.bottom() - 6)};
-  head.scale = std::clamp(2.2 * view.scaleAt(std::max(ahead_m, 1.0)), kLeastScale, kMostScale);
+  // As the root of the distance: it grows as one comes, and can be read from afar.
+  const double near = std::sqrt(kMostWithinM / std::max(ahead_m, 1.0));
+  head.scale = std::clamp(kMostScale * near, kLeastScale, kMostScale);
   head.top_y = std::max(w.top() + 7, head.foot.y() - kSignalUpM * head.scale);
   return head;
 }
