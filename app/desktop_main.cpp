@@ -12,6 +12,7 @@
 #include "desktop/main_window.h"
 #include "desktop_report.h"
 #include "drawing/face.h"
+#include "drawing/hints.h"
 
 namespace {
 
@@ -46,6 +47,7 @@ int main(int argc, char** argv) {
   if (cabwright::isReportAsked(argc, argv)) qputenv("QT_QPA_PLATFORM", "offscreen");
   cabwright::drawing::prepareFaces();
   QApplication app(argc, argv);
+  cabwright::drawing::keepHintsReadable();
   QApplication::setApplicationName(QStringLiteral("cabwright"));
   QApplication::setApplicationDisplayName(QStringLiteral("Cabwright"));
   QApplication::setApplicationVersion(QStringLiteral(CABWRIGHT_VERSION));

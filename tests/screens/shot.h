@@ -9,6 +9,7 @@
 #include <exception>
 
 #include "drawing/face.h"
+#include "drawing/hints.h"
 
 namespace cabwright::screens {
 
@@ -24,6 +25,7 @@ inline int runShot(int argc, char** argv, int (*run)(int argc, char** argv)) {
   qputenv("QT_QPA_PLATFORM", "offscreen");
   drawing::prepareFaces();
   const QApplication app(argc, argv);
+  drawing::keepHintsReadable();
   try {
     return run(argc, argv);
   } catch (const std::exception& error) {

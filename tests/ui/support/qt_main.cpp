@@ -6,11 +6,13 @@
 #include <QApplication>
 
 #include "drawing/face.h"
+#include "drawing/hints.h"
 
 int main(int argc, char** argv) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   cabwright::drawing::prepareFaces();
   QApplication app(argc, argv);
+  cabwright::drawing::keepHintsReadable();
   ::testing::InitGoogleTest(&argc, argv);
   return RUN_ALL_TESTS();
 }
