@@ -37,7 +37,8 @@ std::string helpWithExamples() {
          "      what can be put wrong, how it shows, and what is right to do\n"
          "\n"
          "Exit code: 0 passed, or all is well; 1 failed, or differs; 2 bad input, one line for\n"
-         "each fault on standard error; 128 + n when signal n ended a run.\n"
+         "each fault on standard error; 128 + n when signal n ended a run. What verify says has\n"
+         "codes of its own besides: 3 altered, 4 not sealed.\n"
          "Shipped exercises are looked for in --data, in CABWRIGHT_DATA, beside the program and\n"
          "where it was installed.\n"
          "\n" +
@@ -68,7 +69,8 @@ std::string helpOfMark() {
          "A session that was cut off is marked as far as it goes. Exit code as for run. Of many, "
          "all\n"
          "processors at work, one that is broken is said and stops nothing; exit code 0 when none\n"
-         "was. With --out a run that was stopped goes on where it was.\n"
+         "was, whatever was passed or failed, and 2 when one was. With --out a run that was stopped\n"
+         "goes on where it was; what was broken is tried again and gets another line.\n"
          "\n"
          "Example:  cabwright-console mark a.cabsession --json > sheet.json\n"
          "          cabwright-console mark sessions --json --out marks.jsonl";
@@ -98,6 +100,30 @@ std::string helpOfVerify() {
          "recorded follows from what was done is proved by replay.\n"
          "\n"
          "Example:  cabwright-console verify a.cabsession --trust stations.txt";
+}
+
+std::string helpOfSeal() {
+  return "An assessment is sealed when it ends; this is for any other session that has to be\n"
+         "defended, and for one that was cut off. Every row is gone through first: what does not\n"
+         "fit is not sealed. The seal is made with this station's key and says that it was made on\n"
+         "request. Exit code: 0 sealed; 2 it was sealed already, or is no whole session.\n"
+         "\n"
+         "Example:  cabwright-console seal a.cabsession";
+}
+
+std::string helpOfKey() {
+  return "One line for each: 64 hexadecimal digits and a name, first this station's, then those\n"
+         "of the people who sign at it. The station's is made when it is first asked for. Lines\n"
+         "of several stations in one file are what verify --trust takes.\n"
+         "\n"
+         "Example:  cabwright-console key >> stations.txt";
+}
+
+std::string helpOfFaults() {
+  return "Of each its name, where it lives and what is wrong there, its size, the symptom that is\n"
+         "to be found, and the right decision. A scenario or script puts it in by that name.\n"
+         "\n"
+         "Example:  cabwright-console faults --json > faults.json";
 }
 
 std::string helpOfErase() {

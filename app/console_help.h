@@ -15,6 +15,9 @@ std::string helpOfReplay();
 std::string helpOfTrace();
 std::string helpOfVerify();
 std::string helpOfErase();
+std::string helpOfSeal();
+std::string helpOfKey();
+std::string helpOfFaults();
 std::string helpOfExport();
 
 /// The caution of the program, one paragraph.

@@ -63,7 +63,9 @@ void Output::putLine(std::string_view text) {
 }
 
 void Output::flush() {
-  if (!isReaderGone()) {
+  // After the first failure nothing more: what is written later would hide that something is
+  // missing.
+  if (!isReaderGone() && write_error_ == 0) {
     const int error = writeAll(STDOUT_FILENO, waiting_);
     if (error == EPIPE)
       reader_gone_ = true;

@@ -2,11 +2,14 @@
 #include "console_program.h"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
+#include <charconv>
 #include <functional>
 #include <sstream>
 
 #include "console_commands.h"
 #include "console_help.h"
+#include "unit/nearest_name.h"
 
 namespace cabwright::console {
 namespace {
@@ -29,6 +32,15 @@ struct Options {
   Command chosen;
 };
 
+// What the library reads of a number by itself lets -1 and 1e30 pass for the greatest there is.
+std::string findSeedFault(const std::string& text) {
+  std::uint64_t seed = 0;
+  const char* end = text.data() + text.size();
+  const auto [read, error] = std::from_chars(text.data(), end, seed);
+  if (error == std::errc() && read == end) return {};
+  return "takes a whole number from 0 to 18446744073709551615";
+}
+
 void addCheck(CLI::App& app, Options& options) {
   CLI::App* command = app.add_subcommand("check", "Reads files strictly and lists every fault");
   command->add_option("FILE", options.check.files, "scenario, vehicle, route, rules or script")
@@ -46,7 +58,8 @@ void addRun(CLI::App& app, Options& options) {
   command->add_option("--script", options.run.script, "what is done: a file, or its name beside it")
       ->required();
   command->add_option("--record", options.run.record, "write the session to this new file");
-  command->add_option("--seed", options.run.seed, "draws the hidden conditions anew");
+  command->add_option("--seed", options.run.seed, "draws the hidden conditions anew")
+      ->check(findSeedFault);
   command->add_option("--trainee", options.run.trainee, "name to keep in the session file");
   command->add_option("--trainee-number", options.run.trainee_number,
                       "number to keep in it; stays when names are erased");
@@ -112,6 +125,7 @@ void addVerify(CLI::App& app, Options& options) {
 void addSeal(CLI::App& app, Options& options) {
   CLI::App* command = app.add_subcommand("seal", "Seals a session that was not sealed at its end");
   command->add_option("SESSION", options.seal.session, "a .cabsession file")->required();
+  command->footer(helpOfSeal());
   command->callback(
       [&options] { options.chosen = [&](const Context& c) { return runSeal(c, options.seal); }; });
 }
@@ -130,6 +144,7 @@ void addErase(CLI::App& app, Options& options) {
 void addKey(CLI::App& app, Options& options) {
   CLI::App* command =
       app.add_subcommand("key", "Prints the public keys this station and its people sign with");
+  command->footer(helpOfKey());
   command->callback([&options] { options.chosen = [](const Context& c) { return runKey(c); }; });
 }
 
@@ -143,7 +158,7 @@ void addTrace(CLI::App& app, Options& options) {
       ->required();
   command->add_option("--every", options.trace.every_s, "seconds of the run between two lines")
       ->capture_default_str();
-  command->add_option("--seed", options.trace.seed, "as for run");
+  command->add_option("--seed", options.trace.seed, "as for run")->check(findSeedFault);
   command->footer(helpOfTrace());
   command->callback([&options] {
     options.chosen = [&](const Context& c) { return runTrace(c, options.trace); };
@@ -153,9 +168,28 @@ void addTrace(CLI::App& app, Options& options) {
 void addFaults(CLI::App& app, Options& options) {
   CLI::App* command = app.add_subcommand("faults", "Lists the catalogue of faults");
   command->add_flag("--json", options.faults.json, "as JSON");
+  command->footer(helpOfFaults());
   command->callback([&options] {
     options.chosen = [&](const Context& c) { return runFaults(c, options.faults); };
   });
+}
+
+// A word that nothing takes is the cause when something else is missing after it.
+std::string whyWrong(const CLI::App& app, const CLI::ParseError& error) {
+  const std::vector<std::string> unknown = app.remaining(true);
+  const bool is_missing = dynamic_cast<const CLI::RequiredError*>(&error) != nullptr;
+  if (!is_missing || unknown.empty()) return error.what();
+  const auto chosen = app.get_subcommands();
+  const CLI::App& at = chosen.empty() ? app : *chosen.front();
+  const bool is_option = unknown.front().starts_with("-");
+  std::vector<std::string> names;
+  if (is_option)
+    for (const CLI::Option* option : at.get_options())
+      if (!option->get_positional()) names.push_back(option->get_name());
+  if (!is_option && chosen.empty())
+    for (const CLI::App* command : at.get_subcommands({})) names.push_back(command->get_name());
+  return unit::unknownWord(is_option ? "option" : "command", unknown.front(),
+                           std::vector<std::string_view>(names.begin(), names.end()));
 }
 
 // Empty when the command line was good and a command was chosen; the exit code otherwise.
@@ -164,7 +198,7 @@ std::optional<int> parse(CLI::App& app, Output& output, int count, char** words)
     app.parse(count, words);
   } catch (const CLI::ParseError& error) {
     if (error.get_exit_code() != 0) {
-      output.fault(std::string("cabwright-console: ") + error.what() + " (--help tells more)");
+      output.fault("cabwright-console: " + whyWrong(app, error) + " (--help tells more)");
       return kBadInput;
     }
     std::ostringstream text, nothing;

@@ -29,6 +29,10 @@ int codeOf(Standing standing) {
   return kBadInput;
 }
 
+std::string countNames(std::size_t count) {
+  return fmt::format("{} {}", count, count == 1 ? "name" : "names");
+}
+
 std::string nameOf(const session::PublicKey& key, const std::optional<session::TrustedKeys>& keys) {
   const std::string hex = session::toHex(key);
   if (!keys) return "key " + hex;
@@ -44,7 +48,8 @@ void sayWhole(const Context& context, const Verification& found,
                                     found.seal->count, nameOf(found.seal->station, keys))));
   if (!found.has_end) out.putLine("  was cut off: it has no end and no mark sheet");
   if (found.erased_people > 0)
-    out.putLine(fmt::format("  {} names of those who took part were erased", found.erased_people));
+    out.putLine(fmt::format("  {} of those who took part {} erased", countNames(found.erased_people),
+                            found.erased_people == 1 ? "was" : "were"));
   for (const session::ReviewRow& row : found.review) {
     const std::string by =
         row.by.name.empty() ? "somebody whose name was erased" : row.by.role + " " + row.by.name;
@@ -86,7 +91,7 @@ int sayVerification(const Context& context, const std::string& file, const Verif
   }
   const bool trusted = isAllTrusted(found, keys);
   out.putLine(toOneLine(file + (trusted ? ": sealed and whole"
-                                        : ": whole, but not sealed by anybody trusted alone")));
+                                        : ": whole, but not every key that signed it is trusted")));
   sayWhole(context, found, keys);
   return trusted ? codeOf(found.standing) : kNotSealed;
 }
@@ -128,8 +133,8 @@ int runErase(const Context& context, const EraseOptions& options) {
     }
     const std::size_t count = session::erasePeople(options.session, stationKey());
     context.output.putLine(toOneLine(
-        fmt::format("{}: {} names erased; what was written as free text was not looked into",
-                    options.session, count)));
+        fmt::format("{}: {} erased; what was written as free text was not looked into",
+                    options.session, countNames(count))));
     return kPassed;
   } catch (const session::SessionError& error) {
     context.output.fault(error.what());
