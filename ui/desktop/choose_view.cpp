@@ -18,6 +18,7 @@ using scenario::Mode;
 ChooseView::ChooseView(QWidget* parent)
     : QWidget(parent),
       scroll_(new QScrollArea(this)),
+      side_(new QScrollArea(this)),
       list_(new QWidget(this)),
       cards_(new QButtonGroup(this)),
       ways_(new QButtonGroup(this)),
@@ -39,13 +40,11 @@ ChooseView::ChooseView(QWidget* parent)
   list_->setLayout(new QVBoxLayout);
   list_->layout()->setContentsMargins(0, 0, 8, 0);
   scroll_->setWidget(list_);
-  scroll_->setWidgetResizable(true);
-  scroll_->setFrameShape(QFrame::NoFrame);
-  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll_->setFocusPolicy(Qt::NoFocus);
   left->addWidget(scroll_, 1);
   row->addLayout(left, 5);
-  auto* right = new QVBoxLayout;
+  auto* side = new QWidget(this);
+  auto* right = new QVBoxLayout(side);
+  right->setContentsMargins(0, 0, 8, 0);
   right->setSpacing(14);
   title_->setObjectName(QStringLiteral("heading"));
   for (QLabel* label : {title_, what_, teaches_, caution_}) label->setWordWrap(true);
@@ -64,11 +63,17 @@ ChooseView::ChooseView(QWidget* parent)
       "A training aid, generic, modelling no particular vehicle: it gives no authority to drive. "
       "The operator's rule book, the vehicle's own manual and a licensed instructor decide."));
   right->addWidget(caution_);
-  row->addLayout(right, 4);
+  // In a small window the column is longer than the page.
+  side_->setWidget(side);
+  for (QScrollArea* area : {scroll_, side_}) {
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+  }
+  row->addWidget(side_, 4);
   connect(cards_, &QButtonGroup::idToggled, this, [this] { showChosen(); });
   connect(start_, &QPushButton::clicked, this, &ChooseView::start);
-  for (QLineEdit* box : {trainee_, name_})
-    connect(box, &QLineEdit::returnPressed, this, &ChooseView::start);
   // Whoever signs on with another number is somebody else.
   connect(trainee_, &QLineEdit::textEdited, name_, &QLineEdit::clear);
   setTheme(theme_);
@@ -170,7 +175,20 @@ void ChooseView::setExercises(std::vector<Exercise> exercises) {
     if (exercises_[k].name == kept || (kept.empty() && k == 0)) card->setChecked(true);
   }
   column->addStretch(1);
+  orderFocus();
   showChosen();
+}
+
+// As one reads: what, how, who, and off.
+void ChooseView::orderFocus() {
+  QWidget* last = nullptr;
+  const auto add = [&last](QWidget* next) {
+    if (last != nullptr) setTabOrder(last, next);
+    last = next;
+  };
+  for (const QButtonGroup* group : {cards_, ways_})
+    for (QAbstractButton* card : group->buttons()) add(card);
+  for (QWidget* widget : std::initializer_list<QWidget*>{trainee_, name_, start_}) add(widget);
 }
 
 const Exercise* ChooseView::chosen() const {
@@ -239,7 +257,7 @@ void ChooseView::showEvent(QShowEvent* event) {
   if (QAbstractButton* card = cards_->checkedButton()) card->setFocus();
 }
 
-// Enter begins, wherever the focus is.
+// Enter begins, wherever the focus is: a line that is written in lets it through to here.
 void ChooseView::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
     start();

@@ -42,13 +42,14 @@ class ChooseView : public QWidget {
   void makeWays();
   void makeSignOn(QVBoxLayout* column);
   void showChosen();
+  void orderFocus();
   void start();
   [[nodiscard]] const Exercise* chosen() const;
   [[nodiscard]] static CardWords wordsOf(const Exercise& exercise);
 
   std::vector<Exercise> exercises_;
   drawing::Theme theme_ = drawing::Theme::kDay;
-  QScrollArea* scroll_;
+  QScrollArea *scroll_, *side_;
   QWidget* list_;
   QButtonGroup* cards_;
   QButtonGroup* ways_;

@@ -5,11 +5,13 @@
 #include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
+#include <QGuiApplication>
 #include <QStatusBar>
 #include <algorithm>
 
 #include "cab/you_parts.h"
 #include "desktop/caution_view.h"
+#include "desktop/key_repeat.h"
 #include "desktop/settings_view.h"
 #include "desktop/situations.h"
 #include "hearing/scene.h"
@@ -46,17 +48,31 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
   preferences_.load(settings_);
   shortcuts_.load(settings_);
   makeMenus();
+  statusBar()->setSizeGripEnabled(false);
+  statusBar()->hide();
+  connect(statusBar(), &QStatusBar::messageChanged, this,
+          [this](const QString& words) { statusBar()->setVisible(!words.isEmpty()); });
+  // Other systems tell repeats by themselves.
+  if (QGuiApplication::platformName() == QLatin1String("xcb")) new KeyRepeat(this);
   connect(&desk_door_.desk(), &desk::Desk::backAsked, this, &MainWindow::goBackTo,
           Qt::QueuedConnection);
   connect(&desk_door_.desk(), &desk::Desk::momentAsked, this, &MainWindow::goBackToMoment,
           Qt::QueuedConnection);
   connect(
       &desk_door_, &DeskDoor::beginAsked, this,
-      [this](const desk::SituationWish& wish) { begin(wish); }, Qt::QueuedConnection);
+      [this](const desk::SituationWish& wish) {
+        if (isAssessing()) {
+          desk_door_.desk().refuse(
+              tr("An assessment goes on. It is ended first, in the trainee's window."));
+        } else {
+          begin(wish);
+        }
+      },
+      Qt::QueuedConnection);
   connect(caution_, &CautionView::accepted, this, [this] {
     preferences_.caution_read = true;
     preferences_.save(settings_);
-    showChoose();
+    leaveAside();
   });
   connect(choose_, &ChooseView::startAsked, this,
           [this](const std::string& exercise, scenario::Mode mode, const QString& number,
@@ -71,13 +87,7 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
     shortcuts_.save(settings_);
     applyPreferences();
   });
-  connect(settings_view_, &SettingsView::closed, this, [this] {
-    if (seat_ && !seat_->isFinished()) {
-      showSeat();
-    } else {
-      showChoose();
-    }
-  });
+  connect(settings_view_, &SettingsView::closed, this, &MainWindow::leaveAside);
   timer_.setTimerType(Qt::PreciseTimer);
   timer_.setInterval(kFrameMs);
   connect(&timer_, &QTimer::timeout, this, &MainWindow::tick);
@@ -129,7 +139,11 @@ void MainWindow::applyPreferences() {
   mute_action_->setChecked(preferences_.muted);
 }
 
-void MainWindow::say(const QString& words) { statusBar()->showMessage(words, 8000); }
+// The line is there as long as it says something: what is above it has the room again.
+void MainWindow::say(const QString& words) {
+  statusBar()->show();
+  statusBar()->showMessage(words, 8000);
+}
 
 session::LiveOptions MainWindow::makeOptions(scenario::Mode mode,
                                              const desk::SituationWish& wish) const {
@@ -269,6 +283,8 @@ void MainWindow::leaveRun() {
   desk_door_.setSeat(nullptr);
   shutReview(false);
   seat_.reset();
+  stopped_aside_ = false;
+  end_asked_.reset();
   speaker_.setFrozen(true);
 }
 
@@ -315,13 +331,6 @@ void MainWindow::showChoose() {
     action->setEnabled(false);
 }
 
-void MainWindow::showSettings() {
-  if (seat_ && !seat_->isFinished()) seat_->setFrozen(true);
-  settings_view_->show(preferences_);
-  pages_->setCurrentWidget(settings_view_);
-  settings_view_->setFocus();
-}
-
 void MainWindow::setClockRunning(bool running) { running ? timer_.start() : timer_.stop(); }
 
 void MainWindow::tick() {
@@ -338,6 +347,10 @@ void MainWindow::passTime(double seconds) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!mayEnd()) {
+    event->ignore();
+    return;
+  }
   settings_.setValue(QStringLiteral("window/geometry"), saveGeometry());
   desk_door_.close();
   review_door_.close();

@@ -10,6 +10,7 @@
 #include <QTimer>
 #include <filesystem>
 #include <memory>
+#include <optional>
 
 #include "after/after_view.h"
 #include "cab/seat.h"
@@ -68,8 +69,15 @@ class MainWindow : public QMainWindow {
   void makeMenus();
   void nameMenus();
   void showChoose();
+  /// Pages that are looked at meanwhile: the clock stands still, and goes on as it went before.
   void showSettings();
+  void showCautions();
+  void goOnAside(QWidget* page);
+  void leaveAside();
   void showSeat();
+  /// Whether what goes on may be ended now. An assessment is asked about: the first time is only
+  /// told, the same within ten seconds does it.
+  [[nodiscard]] bool mayEnd();
   /// The sectioned machine instead of the seat, or the seat again; not in assessment.
   void showMechanism(bool shown);
   /// Desk and review, past the lock.
@@ -116,8 +124,10 @@ class MainWindow : public QMainWindow {
   cab::SeatView* seat_view_ = nullptr;
   mechanism::MechanismView* mechanism_ = nullptr;
   after::AfterView* after_view_ = nullptr;
-  desk::SituationWish wish_;  ///< how the run was begun
-  QString unrecorded_;        ///< why it is not recorded, as was said last
+  desk::SituationWish wish_;         ///< how the run was begun
+  QString unrecorded_;               ///< why it is not recorded, as was said last
+  bool stopped_aside_ = false;       ///< the clock, for a page that is looked at meanwhile
+  std::optional<qint64> end_asked_;  ///< at which tick of an assessment its end was asked for
 
   QMenu *run_menu_ = nullptr, *view_menu_ = nullptr, *sound_menu_ = nullptr, *help_menu_ = nullptr;
   QAction *choose_action_ = nullptr, *end_action_ = nullptr, *again_action_ = nullptr,

@@ -5,7 +5,6 @@
 #include <QMenuBar>
 #include <algorithm>
 
-#include "desktop/caution_view.h"
 #include "desktop/main_window.h"
 
 namespace cabwright::desktop {
@@ -25,6 +24,7 @@ void MainWindow::makeMenus() {
   };
   run_menu_ = menuBar()->addMenu(QString());
   choose_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_O), [this] {
+    if (!mayEnd()) return;
     endRun();
     showChoose();
   });
@@ -40,7 +40,9 @@ void MainWindow::makeMenus() {
   pass_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_T), [this] {
     if (seat_view_ != nullptr) seat_view_->useCommand(QStringLiteral("pass"));
   });
-  end_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_E), [this] { endRun(); });
+  end_action_ = add(run_menu_, QKeySequence(Qt::CTRL | Qt::Key_E), [this] {
+    if (mayEnd()) endRun();
+  });
   run_menu_->addSeparator();
   settings_action_ = add(run_menu_, QKeySequence::Preferences, [this] { showSettings(); });
   quit_action_ = add(run_menu_, QKeySequence::Quit, [this] { close(); });
@@ -94,9 +96,7 @@ void MainWindow::makeMenus() {
       add(sound_menu_, QKeySequence(Qt::CTRL | Qt::Key_Down), [turn] { turn(-kVolumeStep); });
   help_menu_ = menuBar()->addMenu(QString());
   guide_action_ = add(help_menu_, QKeySequence::HelpContents, [this] { showSettings(); });
-  caution_action_ = add(help_menu_, {}, [this] {
-    if (!seat_ || seat_->isFinished()) pages_->setCurrentWidget(caution_);
-  });
+  caution_action_ = add(help_menu_, {}, [this] { showCautions(); });
   nameMenus();
 }
 

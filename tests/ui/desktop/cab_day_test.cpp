@@ -73,6 +73,8 @@ void chooseByKeys(Desk& desk) {
 void endByKey(Desk& desk) {
   desk.pass(1);
   desk.key(Qt::Key_E, Qt::ControlModifier);
+  ASSERT_FALSE(desk.seat().isFinished());  // of an assessment it is asked
+  desk.key(Qt::Key_E, Qt::ControlModifier);
   ASSERT_TRUE(desk.seat().isFinished());
   ASSERT_EQ(desk.window().page(), desk.window().afterView());
 }

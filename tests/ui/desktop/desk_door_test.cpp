@@ -237,5 +237,24 @@ TEST(DeskDoor, ASituationBeginsInTheTraineesWindow) {
   EXPECT_TRUE(said);
 }
 
+// What is being assessed is not thrown away by a click at the desk.
+TEST(DeskDoor, NothingElseBeginsWhileAnAssessmentGoesOn) {
+  Desk desk;
+  desk.begin("warm-start", Mode::kAssessment);
+  desk::DeskWindow* window = openDesk(desk);
+  ASSERT_NE(window, nullptr);
+  cab::Seat* seat = &desk.seat();
+  window->situation()->begin()->click();
+  for (int k = 0; k < 3; ++k) QCoreApplication::processEvents();
+  ASSERT_EQ(desk.window().seat(), seat);
+  EXPECT_FALSE(desk.seat().isFinished());
+  EXPECT_THAT(window->said().toStdString(), ::testing::HasSubstr("assessment goes on"));
+  desk.window().endRun();
+  window->situation()->begin()->click();
+  for (int k = 0; k < 3; ++k) QCoreApplication::processEvents();
+  EXPECT_NE(desk.window().seat(), nullptr);
+  EXPECT_FALSE(desk.seat().isFinished());
+}
+
 }  // namespace
 }  // namespace cabwright::tests
