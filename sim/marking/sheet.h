@@ -126,6 +126,13 @@ struct MarkSheet {
 /// have been put into the lines.
 void settleSheet(MarkSheet& sheet, const RuleSet& rules);
 
+/// "4.9 s in hand", "missed by 0.5 inHg"; empty where there is no "by how much", as of a switch.
+[[nodiscard]] std::string describeMargin(const Verdict& verdict);
+/// "14.64 inHg", "1", or the word for that position: "release".
+[[nodiscard]] std::string describeValue(unit::Signal signal, float value);
+/// Whole percent, never more than was reached: 79.9 is not the 80 that were asked for.
+[[nodiscard]] std::string describePercent(double percent);
+
 /// Calm plain text, 79 columns.
 [[nodiscard]] std::string printSheet(const MarkSheet& sheet);
 [[nodiscard]] nlohmann::json sheetToJson(const MarkSheet& sheet);

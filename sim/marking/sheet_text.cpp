@@ -136,15 +136,10 @@ void printHead(Paper& paper, const MarkSheet& sheet) {
 }
 
 std::string readingText(const Reading& reading) {
-  const unit::SignalInfo& info = unit::signalInfo(reading.signal);
-  const std::string_view word = unit::findWordOfValue(reading.signal, reading.value);
-  std::string text = fmt::format(
-      "{} {}", info.name,
-      word.empty() ? withUnit(static_cast<double>(reading.value), info.unit) : std::string(word));
-  if (reading.counterpart) {
-    const std::string_view unit = unit::signalInfo(*reading.counterpart).unit;
-    text += fmt::format(" (true {})", withUnit(static_cast<double>(reading.true_value), unit));
-  }
+  std::string text = fmt::format("{} {}", unit::signalInfo(reading.signal).name,
+                                 describeValue(reading.signal, reading.value));
+  if (reading.counterpart)
+    text += fmt::format(" (true {})", describeValue(*reading.counterpart, reading.true_value));
   return text;
 }
 
@@ -158,13 +153,6 @@ void printEvidence(Paper& paper, const Verdict& v) {
     paper.wrap(17, "       Read", all);
   }
   for (const std::string& detail : v.details) paper.wrap(17, "       Step", detail);
-}
-
-std::string marginText(const Verdict& v) {
-  // Of a switch there is no "by how much".
-  if (!v.margin || v.unit.empty()) return {};
-  if (*v.margin < 0) return fmt::format("missed by {}", withUnit(-*v.margin, v.unit));
-  return fmt::format("{} in hand", withUnit(*v.margin, v.unit));
 }
 
 void printLine(Paper& paper, const SheetLine& line) {
@@ -182,7 +170,7 @@ void printLine(Paper& paper, const SheetLine& line) {
   paper.wrap(8, label, head);
   if (v.outcome == Outcome::kNotExercised) return;
   std::string seen = v.reason;
-  if (const std::string margin = marginText(v); !margin.empty()) seen += " (" + margin + ")";
+  if (const std::string margin = describeMargin(v); !margin.empty()) seen += " (" + margin + ")";
   paper.wrap(8, "", seen);
   if (!v.way.empty()) paper.wrap(17, "       Way taken", v.way);
   if (!broken) return;
@@ -246,7 +234,7 @@ void printEnd(Paper& paper, const MarkSheet& sheet) {
   paper.wrap(2, "", counts);
   paper.wrap(2, "",
              fmt::format("{} of {} points: {} %", numberText(t.earned), numberText(t.possible),
-                         std::floor(t.percent + 1e-9)));
+                         describePercent(t.percent)));
   paper.blank();
   paper.put("Decision");
   paper.wrap(2, "", sheet.decision.text);
@@ -255,6 +243,23 @@ void printEnd(Paper& paper, const MarkSheet& sheet) {
 }
 
 }  // namespace
+
+std::string describeMargin(const Verdict& verdict) {
+  if (!verdict.margin || verdict.unit.empty()) return {};
+  if (*verdict.margin < 0)
+    return fmt::format("missed by {}", withUnit(-*verdict.margin, verdict.unit));
+  return fmt::format("{} in hand", withUnit(*verdict.margin, verdict.unit));
+}
+
+std::string describeValue(unit::Signal signal, float value) {
+  const std::string_view word = unit::findWordOfValue(signal, value);
+  return word.empty() ? withUnit(static_cast<double>(value), unit::signalInfo(signal).unit)
+                      : std::string(word);
+}
+
+std::string describePercent(double percent) {
+  return fmt::format("{}", std::floor(percent + 1e-9));
+}
 
 std::string printSheet(const MarkSheet& sheet) {
   Paper paper;

@@ -4,6 +4,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
+#include <fstream>
+
+#include "session/digest.h"
+#include "session/session_error.h"
 
 namespace cabwright::review {
 namespace {
@@ -68,6 +73,8 @@ class Page {
     if (const auto decision = findDecision(in_.reviewed.entries))
       put(fmt::format("<br>Decided by {}, {}: {}", nameOf(*decision), escapeHtml(decision->utc),
                       escapeHtml(describe(decision->content))));
+    else
+      put("<br>No assessor has decided yet; this is what the program found.");
     put("</div>\n");
     const session::Verification& v = in_.verification;
     switch (v.standing) {
@@ -85,12 +92,47 @@ class Page {
     if (!in_.reviewed.complete) paragraph("Record:", "cut off; marked as far as it goes");
   }
 
+  // Says of the pass what the session says itself, and of its time what is known here.
+  std::string goodWords() const {
+    const auto day_of =
+        in_.day_of ? in_.day_of : [](const ShelfItem& item) { return readDay(item.started_utc); };
+    const GoodFor good = findGoodFor(in_.label, in_.verification.standing,
+                                     in_.recency.value_or(RecencyRules()), day_of);
+    const auto text = [](Day day) {
+      return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(day.year()),
+                         static_cast<unsigned>(day.month()), static_cast<unsigned>(day.day()));
+    };
+    switch (good.kind) {
+      case GoodFor::Kind::kAltered:
+        return "the record was altered: it proves no pass";
+      case GoodFor::Kind::kNoPass:
+        return "not a pass that counts: that is a sealed assessment passed, or what an assessor "
+               "decided as passed";
+      case GoodFor::Kind::kNoDay:
+        return "a pass, but the session does not say when it was begun";
+      case GoodFor::Kind::kNoTime:
+        return fmt::format("a pass of {}; {}the operator says how long it is good",
+                           text(good.passed),
+                           in_.recency ? "no time is set at this station; " : "");
+      case GoodFor::Kind::kUntil:
+        break;
+    }
+    return fmt::format("{} ({} {})", text(good.until), good.months,
+                       good.months == 1 ? "month" : "months");
+  }
+
+  std::string plantWords() const {
+    const std::string& version = sheet_.head.program_version;
+    if (in_.plant.empty()) return "not recorded";
+    return version.empty() ? in_.plant : in_.plant + ", calculated by version " + version;
+  }
+
   void putWho() {
     const marking::SheetHead& head = sheet_.head;
     put("<h2>Who and what</h2>\n<table>\n");
     row("Purpose", head.purpose);
     row("Mode", head.mode);
-    row("Trainee", head.trainee);
+    row("Trainee", head.trainee.empty() ? "not recorded" : head.trainee);
     row("Instructor", head.instructor);
     row("Assessor", head.assessor);
     row("Attempt", in_.attempt ? fmt::format("{} of {} at this exercise in the same folder",
@@ -98,17 +140,33 @@ class Page {
                                : "not counted");
     row("Scenario", fmt::format("{} [{}]", head.scenario, head.scenario_hash));
     row("Vehicle", head.vehicle);
-    row("Plant", in_.plant);
+    row("Plant", plantWords());
+    if (head.limits_met.empty()) row("Limits of the model met", "none");
     row("Route", head.route);
     row("Told beforehand", head.conditions_told);
     row("Seed", head.seed ? std::to_string(*head.seed) : "");
     row("Session", head.session_id);
     row("Begun", head.started_utc);
     row("Length", marking::clockText(head.last_tick));
-    row("Program", head.program_version.empty() ? "not recorded" : head.program_version);
+    if (head.time_allowed_s)
+      row("Allowed", marking::clockText(static_cast<std::int64_t>(*head.time_allowed_s * 100)));
+    if (sheet_.aim)
+      row("Done when",
+          sheet_.aim->words + (sheet_.aim->reached_at
+                                   ? ": at " + marking::clockText(*sheet_.aim->reached_at)
+                                   : std::string(": it did not come to that")));
+    if (head.unaided_until)
+      row("Unaided", "up to " + marking::clockText(*head.unaided_until) +
+                         "; the lines count what was done by then");
     row("Points",
-        fmt::format("{:.4g} of {:.4g}, {:.0f} %; {:.4g} % needed", sheet_.totals.earned,
-                    sheet_.totals.possible, sheet_.totals.percent, sheet_.pass.pass_percent));
+        fmt::format("{:.4g} of {:.4g}, {} %; {:.4g} % needed", sheet_.totals.earned,
+                    sheet_.totals.possible, marking::describePercent(sheet_.totals.percent),
+                    sheet_.pass.pass_percent));
+    row("Good until", goodWords());
+    row("Recorded by", head.program_version.empty() ? "a program whose version was not recorded"
+                                                    : "version " + head.program_version);
+    row("Report by", in_.program.empty() ? "" : "version " + in_.program);
+    row("File, SHA-256", in_.digest);
     put("</table>\n");
   }
 
@@ -131,39 +189,47 @@ class Page {
 
   void putReadings(const SheetLine& line) {
     if (line.verdict.readings.empty()) return;
-    const bool draws = line.outcome() == marking::Outcome::kBroken;
-    put("<table>\n<tr><th scope=\"col\">Gauge</th><th scope=\"col\">shown</th>"
-        "<th scope=\"col\">true</th><th scope=\"col\">20 s before to 5 s after "
-        "(broken line: true)</th></tr>\n");
+    const bool draws = line.verdict.outcome == marking::Outcome::kBroken;
+    put(
+        fmt::format("<table>\n<tr><th scope=\"col\">Read</th><th scope=\"col\">value</th>"
+                    "<th scope=\"col\">true</th><th scope=\"col\">{}</th></tr>\n",
+                    draws ? "20 s before to 5 s after (broken line: true)" : ""));
     for (const marking::Reading& reading : line.verdict.readings) {
       const unit::SignalInfo& info = unit::signalInfo(reading.signal);
       const std::string truth =
-          reading.counterpart ? fmt::format("{:.4g}", reading.true_value) : std::string();
-      put(
-          fmt::format("<tr><td>{}</td><td class=\"n\">{:.4g} {}</td><td class=\"n\">{}</td>"
-                      "<td>{}</td></tr>\n",
-                      escapeHtml(info.name), reading.value, escapeHtml(info.unit), truth,
-                      draws ? drawStrip(in_.history, reading, line.verdict.tick) : ""));
+          reading.counterpart ? marking::describeValue(*reading.counterpart, reading.true_value)
+                              : "";
+      put(fmt::format(
+          "<tr><td>{}<br><small>{}</small></td><td class=\"n\">{}</td><td class=\"n\">{}</td>"
+          "<td>{}</td></tr>\n",
+          escapeHtml(info.name), escapeHtml(info.text),
+          escapeHtml(marking::describeValue(reading.signal, reading.value)), escapeHtml(truth),
+          draws ? drawStrip(in_.history, reading, line.verdict.tick) : ""));
     }
     put("</table>\n");
   }
 
   void putLine(const SheetLine& line) {
     const marking::Verdict& verdict = line.verdict;
-    put(
-        fmt::format("<div class=\"line\">\n<h3>{}. {} {}: <span class=\"word\">{}</span>{} [{:.4g} "
-                    "of {:.4g}]</h3>\n",
+    const bool broken = verdict.outcome == marking::Outcome::kBroken;
+    std::string more = line.fails_run ? ", fails the run" : "";
+    if (broken && verdict.judged_as != line.rule_class)
+      more += fmt::format(", counted as {}", marking::wordOf(verdict.judged_as));
+    if (line.possible > 0) more += fmt::format(" [{:.4g} of {:.4g}]", line.earned, line.possible);
+    put(fmt::format("<div class=\"line\">\n<h3>{}. {} {}: <span class=\"word\">{}</span>{}</h3>\n",
                     line.number, escapeHtml(marking::wordOf(line.rule_class)),
-                    escapeHtml(line.title), escapeHtml(line.verdictText()),
-                    line.fails_run ? ", fails the run" : "", line.earned, line.possible));
-    if (verdict.times_exercised > 0)
-      paragraph("", marking::clockText(verdict.tick) + " " + verdict.reason);
+                    escapeHtml(line.title), escapeHtml(line.verdictText()), more));
+    if (verdict.outcome != marking::Outcome::kNotExercised) {
+      const std::string margin = marking::describeMargin(verdict);
+      paragraph("", verdict.reason + (margin.empty() ? "" : " (" + margin + ")"));
+      paragraph("Way taken", verdict.way);
+    }
+    if (broken && verdict.corrected_after_s)
+      paragraph("Lasted", fmt::format("{:.4g} s", *verdict.corrected_after_s));
+    if (broken) paragraph("Done", verdict.act);
     for (const std::string& detail : verdict.details) paragraph("", detail);
-    if (verdict.margin)
-      paragraph("Margin", fmt::format("{:.4g} {}", *verdict.margin, verdict.unit));
-    paragraph("Way taken", verdict.way);
     putReadings(line);
-    if (line.outcome() == marking::Outcome::kBroken) {
+    if (broken) {
       paragraph("Why", line.why);
       paragraph("Instead", line.advice);
     }
@@ -196,14 +262,23 @@ class Page {
         "<th scope=\"col\">Item</th><th scope=\"col\">True</th><th scope=\"col\">Judged</th>"
         "<th scope=\"col\">From</th><th scope=\"col\">Looked</th><th scope=\"col\">Result</th>"
         "</tr>\n");
-    for (const marking::JudgementRow& judged : sheet_.judgements->rows)
-      put(fmt::format(
-          "<tr><td>{}</td><td>{}</td><td>{}</td><td>{}</td><td>{}</td>"
-          "<td class=\"n\">{:.1f} s</td><td>{}</td></tr>\n",
-          judged.tick > 0 ? marking::clockText(judged.tick) : "", escapeHtml(judged.item),
-          escapeHtml(judged.truth), escapeHtml(judged.judged), escapeHtml(judged.place),
-          judged.looked_s, escapeHtml(marking::wordOf(judged.result))));
+    for (const marking::JudgementRow& judged : sheet_.judgements->rows) {
+      std::string result(marking::wordOf(judged.result));
+      if (judged.empty_entry) result += ", not looked";
+      if (judged.revised > 0) result += ", revised";
+      put(
+          fmt::format("<tr><td>{}</td><td>{}</td><td>{}</td><td>{}</td><td>{}</td>"
+                      "<td class=\"n\">{:.1f} s</td><td>{}</td></tr>\n",
+                      judged.judged.empty() ? "" : marking::clockText(judged.tick),
+                      escapeHtml(judged.item), escapeHtml(judged.truth), escapeHtml(judged.judged),
+                      escapeHtml(judged.place), judged.looked_s, escapeHtml(result)));
+    }
     put("</table>\n");
+    const marking::JudgementTable& table = *sheet_.judgements;
+    paragraph("", fmt::format("Hits {}, misses {}, not judged {}, false alarms {}, not sure {}, "
+                              "not looked {}.",
+                              table.hits, table.misses, table.not_judged, table.false_alarms,
+                              table.unsure, table.empty));
   }
 
   static std::string nameOf(const Entry& entry) {
@@ -226,8 +301,8 @@ class Page {
         "vehicle and gives no authority to drive. The operator's rule book, the vehicle's own "
         "manual and a licensed instructor or assessor decide. Working around stabled trains, "
         "rotating shafts, compressed air and moving vehicles kills people. A mark is one "
-        "occasion: how long a result is good for is for the operator to say, and who does not "
-        "agree with a line can ask for a second assessor on the same record.</div>\n");
+        "occasion. Who does not agree with a line can ask for a second assessor on the same "
+        "record.</div>\n");
   }
 
   const ReportInput& in_;
@@ -274,6 +349,22 @@ std::string escapeHtml(std::string_view text) {
   return escaped;
 }
 
+namespace {
+
+std::string digestOf(const std::filesystem::path& file) {
+  std::ifstream in(file, std::ios::binary);
+  session::Sha256 digest;
+  std::array<char, 65'536> block{};
+  while (in) {
+    in.read(block.data(), block.size());
+    digest.add(std::string_view(block.data(), static_cast<std::size_t>(in.gcount())));
+  }
+  if (!in.eof()) throw session::SessionError(file.string() + ": cannot be read");
+  return session::toHex(digest.finish());
+}
+
+}  // namespace
+
 ReportInput loadReport(const std::filesystem::path& file) {
   const session::Store store(file);
   Reviewed reviewed = reviewSession(store);
@@ -282,6 +373,11 @@ ReportInput loadReport(const std::filesystem::path& file) {
                     session::verifySession(file),
                     session::SignalHistory(signals),
                     describePlant(store.header()),
+                    lookAt(file),
+                    digestOf(file),
+                    {},
+                    {},
+                    {},
                     {}};
   store.show(input.history);
   return input;

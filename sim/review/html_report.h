@@ -10,6 +10,7 @@
 #include <string>
 #include <string_view>
 
+#include "review/recency.h"
 #include "review/report_facts.h"
 #include "review/review.h"
 #include "session/signal_history.h"
@@ -23,7 +24,14 @@ struct ReportInput {
   /// The signals that the evidence speaks of, over the whole session.
   session::SignalHistory history;
   std::string plant;                    ///< describePlant()
+  ShelfItem label;                      ///< lookAt()
+  std::string digest;                   ///< SHA-256 of the file as it was read, hexadecimal
   std::optional<AttemptPlace> attempt;  ///< findAttempt(), for who looks beside the file
+  std::string program;                  ///< version that makes the report; empty: not said
+  /// For how long a pass is good at this station, and which day it was there. Without them the
+  /// day is that of UTC, and the time is left to the operator.
+  std::optional<RecencyRules> recency;
+  DayOf day_of;
 };
 
 /// Reads, marks and verifies the session. Throws SessionError.

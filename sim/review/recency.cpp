@@ -57,6 +57,18 @@ bool renewsPass(const ShelfItem& item) {
   return item.sealed && item.mode == "assessment" && item.outcome == ShelfOutcome::kPassed;
 }
 
+GoodFor findGoodFor(const ShelfItem& item, session::Standing standing, const RecencyRules& rules,
+                    const DayOf& day_of) {
+  using Kind = GoodFor::Kind;
+  if (standing == session::Standing::kAltered) return {Kind::kAltered};
+  if (!renewsPass(item)) return {Kind::kNoPass};
+  const auto day = day_of(item);
+  if (!day) return {Kind::kNoDay};
+  const int months = rules.monthsFor(item.scenario);
+  if (months <= 0) return {Kind::kNoTime, *day};
+  return {Kind::kUntil, *day, addMonths(*day, months), months};
+}
+
 std::vector<DuePass> findDue(const std::vector<const ShelfItem*>& items, const RecencyRules& rules,
                              const DayOf& day_of, Day today) {
   std::map<std::pair<std::string, std::string>, DuePass> last;

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "review/shelf.h"
+#include "session/verify.h"
 
 namespace cabwright::review {
 
@@ -50,6 +51,24 @@ using DayOf = std::function<std::optional<Day>(const ShelfItem&)>;
 /// Counts towards it: a sealed assessment that was passed and not decided otherwise, or any session
 /// that an assessor decided as passed.
 [[nodiscard]] bool renewsPass(const ShelfItem& item);
+
+/// How long the result of one session is good for, as its report says it.
+struct GoodFor {
+  enum class Kind : std::uint8_t {
+    kAltered,  ///< the record is not what was sealed, and proves no pass
+    kNoPass,   ///< renewsPass() says so
+    kNoDay,    ///< the session does not say when it was begun
+    kNoTime,   ///< a pass, and no rule for this exercise
+    kUntil,
+  };
+  Kind kind = Kind::kNoPass;
+  Day passed{};    ///< of kNoTime and kUntil
+  Day until{};     ///< of kUntil: the last day
+  int months = 0;  ///< likewise
+};
+
+[[nodiscard]] GoodFor findGoodFor(const ShelfItem& item, session::Standing standing,
+                                  const RecencyRules& rules, const DayOf& day_of);
 
 /// For each trainee and exercise with a rule the last pass, the first due in front. Who has never
 /// passed is not due for anything. The items must outlive what is given.

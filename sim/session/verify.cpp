@@ -52,11 +52,13 @@ std::string describe(const TailCheck& tail) {
     case TailState::kNone:
       return "its last bytes are missing: it was cut off at its end";
     case TailState::kShorter:
-      return fmt::format("{} missing at its end",
-                         tail.difference == 1 ? "1 byte is" : fmt::format("{} bytes are", tail.difference));
+      return fmt::format(
+          "{} missing at its end",
+          tail.difference == 1 ? "1 byte is" : fmt::format("{} bytes are", tail.difference));
     case TailState::kLonger:
-      return fmt::format("{} added behind its end",
-                         tail.difference == 1 ? "1 byte was" : fmt::format("{} bytes were", tail.difference));
+      return fmt::format(
+          "{} added behind its end",
+          tail.difference == 1 ? "1 byte was" : fmt::format("{} bytes were", tail.difference));
     case TailState::kChanged:
       return "bytes were changed that belong to no row";
     case TailState::kUnsigned:

@@ -86,16 +86,25 @@ QString plantWords(const ReportMatter& matter) {
 }
 
 QString validityWords(const ReportMatter& matter) {
-  const review::ShelfItem item = review::lookAt(matter.session.file());
-  const int months = matter.options.recency.monthsFor(item.scenario);
-  if (!review::renewsPass(item))
-    return Words::tr(
-        "not a pass that counts: that is a sealed assessment passed, or what an "
-        "assessor decided as passed");
-  const auto due = review::findDue({&item}, matter.options.recency, localDay, review::Day{});
-  if (months <= 0 || due.empty())
-    return Words::tr("no time is set at this station; the operator says how long it is");
-  return Words::tr("%1 (%n month(s))", nullptr, months).arg(dayText(due.front().due));
+  using Kind = review::GoodFor::Kind;
+  const review::GoodFor good =
+      review::findGoodFor(review::lookAt(matter.session.file()),
+                          matter.session.verification().standing, matter.options.recency, localDay);
+  switch (good.kind) {
+    case Kind::kAltered:
+      return Words::tr("the record was altered: it proves no pass");
+    case Kind::kNoPass:
+      return Words::tr(
+          "not a pass that counts: that is a sealed assessment passed, or what an "
+          "assessor decided as passed");
+    case Kind::kNoDay:
+      return Words::tr("a pass, but the session does not say when it was begun");
+    case Kind::kNoTime:
+      return Words::tr("no time is set at this station; the operator says how long it is");
+    case Kind::kUntil:
+      break;
+  }
+  return Words::tr("%1 (%n month(s))", nullptr, good.months).arg(dayText(good.until));
 }
 
 void setNotes(Paper& paper, const QString& name, const std::vector<marking::SheetNote>& notes) {
@@ -132,7 +141,8 @@ void setRecord(Paper& paper, const ReportMatter& matter) {
 void setWho(Paper& paper, const ReportMatter& matter) {
   const marking::SheetHead& head = matter.run.sheet.head;
   paper.caption(Words::tr("Who and what"));
-  paper.fact(Words::tr("Trainee"), toQt(head.trainee));
+  paper.fact(Words::tr("Trainee"),
+             head.trainee.empty() ? Words::tr("not recorded") : toQt(head.trainee));
   paper.fact(Words::tr("Attempt"), attemptWords(matter));
   paper.fact(Words::tr("Instructor"), toQt(head.instructor));
   paper.fact(Words::tr("Assessor"), toQt(head.assessor));
@@ -149,6 +159,7 @@ void setWho(Paper& paper, const ReportMatter& matter) {
   paper.fact(Words::tr("Vehicle, route"),
              QStringLiteral("%1, %2").arg(toQt(head.vehicle), toQt(head.route)));
   paper.fact(Words::tr("Plant"), plantWords(matter));
+  if (head.limits_met.empty()) paper.fact(Words::tr("Limits of the model met"), Words::tr("none"));
   if (head.seed) paper.fact(Words::tr("Seed"), QString::number(*head.seed));
   paper.fact(Words::tr("Good until"), validityWords(matter));
   setNotes(paper, Words::tr("Faults put in"), head.faults);
@@ -215,6 +226,12 @@ void setDecision(Paper& paper, const ReportMatter& matter) {
       {.size = drawing::kName, .bold = true, .tone = finding.passed ? Tone::kGood : Tone::kBad});
   if (!finding.seen.isEmpty()) paper.paragraph(finding.seen);
   paper.paragraph(after::pointsSentence(sheet));
+  // What was found is worth no more than what it was found in.
+  const Standing standing = matter.session.verification().standing;
+  if (standing != Standing::kWhole)
+    paper.paragraph(
+        standingWords(matter.session).front(),
+        {.bold = true, .tone = standing == Standing::kAltered ? Tone::kBad : Tone::kInk});
   if (const auto entry = review::findDecision(matter.session.entries())) {
     const auto& decision = std::get<review::Decision>(entry->content);
     paper.skip(8);

@@ -11,6 +11,7 @@
 #include "review/html_report.h"
 #include "review/xapi.h"
 #include "review_room/moment_picture.h"
+#include "review_room/recency_day.h"
 #include "review_room/report.h"
 #include "session/session_error.h"
 
@@ -107,6 +108,9 @@ std::optional<QString> takeOut(TakeOut what, const Opened& session, const QStrin
       case TakeOut::kPage: {
         review::ReportInput report = review::loadReport(session.file());
         report.attempt = review::findAttempt(session.file());
+        report.program = QCoreApplication::applicationVersion().toStdString();
+        report.recency = recency;
+        report.day_of = localDay;
         return save(path, review::makeHtmlReport(report));
       }
       case TakeOut::kTables:

@@ -118,6 +118,29 @@ TEST(Recency, TheLastPassCountsAndTheFirstDueStandsInFront) {
   EXPECT_EQ(text(found[2].due), "2032-02-01");
 }
 
+TEST(Recency, SaysHowLongOneResultIsGood) {
+  using Kind = GoodFor::Kind;
+  const DayOf day_of = [](const ShelfItem& one) { return readDay(one.started_utc); };
+  const RecencyRules rules{0, {{"A", 12}}};
+  const auto good = [&](const ShelfItem& one, session::Standing standing) {
+    return findGoodFor(one, standing, rules, day_of);
+  };
+  constexpr auto kWhole = session::Standing::kWhole;
+  const ShelfItem passed = item("07", "2031-01-31", "A");
+  EXPECT_EQ(good(passed, kWhole).kind, Kind::kUntil);
+  EXPECT_EQ(text(good(passed, kWhole).until), "2032-01-31");
+  EXPECT_EQ(text(good(passed, kWhole).passed), "2031-01-31");
+  EXPECT_EQ(good(passed, kWhole).months, 12);
+  // Who it was is another question than for how long.
+  EXPECT_EQ(good(item("", "2031-01-31", "A"), kWhole).kind, Kind::kUntil);
+  EXPECT_EQ(good(item("07", "2031-01-31", "B"), kWhole).kind, Kind::kNoTime);
+  EXPECT_EQ(good(item("07", "", "A"), kWhole).kind, Kind::kNoDay);
+  EXPECT_EQ(good(passed, session::Standing::kAltered).kind, Kind::kAltered);
+  ShelfItem practice = passed;
+  practice.mode = "practice";
+  EXPECT_EQ(good(practice, kWhole).kind, Kind::kNoPass);
+}
+
 TEST(Recency, TheLastDayIsStillGood) {
   const RecencyRules rules{1, {}};
   EXPECT_EQ(due({item("07", "2031-01-31", "A")}, rules, "2031-02-28").at(0).days_left, 0);

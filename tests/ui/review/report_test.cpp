@@ -146,6 +146,18 @@ TEST_F(ReportTest, ItSaysWhichAttemptOnWhichPlantAndForHowLong) {
   const auto begun = localDay(review::lookAt(session_));
   ASSERT_TRUE(begun);
   EXPECT_THAT(text(), HasSubstr(dayText(review::addMonths(*begun, 24)).toStdString()));
+  EXPECT_THAT(text(), Not(HasSubstr("Altered")));
+}
+
+// Nobody reads on to the second page to find out that the first is worth nothing.
+TEST_F(ReportTest, TheFirstPageSaysThatTheRecordWasAltered) {
+  session::spill(session_, session::slurp(session_) + "x");
+  write(Opened(session_));
+  const std::string words = text();
+  const std::size_t altered = words.find("Altered: this is not what was sealed");
+  ASSERT_NE(altered, std::string::npos);
+  EXPECT_LT(altered, words.find("Who and what"));
+  EXPECT_THAT(words, HasSubstr("the record was altered: it proves no pass"));
 }
 
 // Keys do nothing on paper: what is left off stands beside the word for time and nowhere else.
