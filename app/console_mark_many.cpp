@@ -4,10 +4,12 @@
 
 #include <chrono>
 #include <fstream>
+#include <optional>
 #include <set>
 
 #include "console_commands.h"
 #include "console_stop.h"
+#include "marking/sheet.h"
 #include "review/mark_many.h"
 
 namespace cabwright::console {
@@ -19,23 +21,37 @@ double nowSeconds() {
   return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count();
 }
 
+// Why nothing may be added to this file: what is there may be dear to somebody, a session even.
+std::optional<std::string> findOutFault(const std::string& file, std::string& text) {
+  std::error_code unknown;
+  const fs::file_status status = fs::status(file, unknown);
+  if (!fs::exists(status)) return std::nullopt;  // whether it can be made is seen then
+  if (!fs::is_regular_file(status)) return file + ": not a regular file";
+  std::ifstream in(file, std::ios::binary);
+  text.assign(std::istreambuf_iterator<char>(in), {});
+  if (!in.good() && !in.eof()) return file + ": cannot be read";
+  if (!review::areMarkLines(text))
+    return file + ": holds something else than marks of sessions; nothing is added to it";
+  return std::nullopt;
+}
+
 // The lines of an earlier run. A last line without an end was cut off and counts for nothing.
-std::set<std::string> readDone(const std::string& file) {
+std::set<std::string> readDone(std::string_view text) {
   std::set<std::string> done;
-  std::ifstream in(file);
-  for (std::string line; std::getline(in, line) && !in.eof();)
-    if (const auto name = review::readMarkedFile(line)) done.insert(*name);
+  for (auto end = text.find('\n'); end != std::string_view::npos; end = text.find('\n')) {
+    if (const auto name = review::readMarkedFile(std::string(text.substr(0, end))))
+      done.insert(*name);
+    text.remove_prefix(end + 1);
+  }
   return done;
 }
 
 // Takes away a line that was cut off, so that the next one begins anew.
-void dropHalfLine(const std::string& file) {
-  std::ifstream in(file, std::ios::binary);
-  const std::string text{std::istreambuf_iterator<char>(in), {}};
+void dropHalfLine(const std::string& file, std::string_view text) {
   const auto end = text.rfind('\n');
   std::error_code ignored;
   if (!text.empty() && text.back() != '\n')
-    fs::resize_file(file, end == std::string::npos ? 0 : end + 1, ignored);
+    fs::resize_file(file, end == std::string_view::npos ? 0 : end + 1, ignored);
 }
 
 struct Count {
@@ -48,7 +64,8 @@ std::string textOf(const review::MarkedSession& marked) {
   const char* word = !marked.complete ? "cut off" : marked.passed ? "passed" : "failed";
   std::string by;
   for (const std::string& id : marked.failed_by) by += " " + id;
-  return fmt::format("{}: {}, {:.0f} %{}", marked.file.string(), word, marked.percent, by);
+  return fmt::format("{}: {}, {} %{}", marked.file.string(), word,
+                     marking::describePercent(marked.percent), by);
 }
 
 void sayEnd(const Context& context, const Count& count, std::size_t all, double seconds) {
@@ -67,11 +84,18 @@ int runMarkMany(const Context& context, const MarkOptions& options) {
   const std::size_t all = files.size();
   Count count;
   std::ofstream results;
+  if (all == 0)
+    context.output.fault("cabwright-console: no session there; their names end in .cabsession");
   if (options.out) {
-    const std::set<std::string> done = readDone(*options.out);
-    count.before =
-        std::erase_if(files, [&](const fs::path& file) { return done.contains(file.string()); });
-    dropHalfLine(*options.out);
+    std::string text;
+    if (const auto fault = findOutFault(*options.out, text)) {
+      context.output.fault(*fault);
+      return kBadInput;
+    }
+    const std::set<std::string> done = readDone(text);
+    count.before = std::erase_if(
+        files, [&](const fs::path& file) { return done.contains(review::nameInLine(file)); });
+    dropHalfLine(*options.out, text);
     results.open(*options.out, std::ios::binary | std::ios::app);
     if (!results) {
       context.output.fault(*options.out + ": cannot be written");

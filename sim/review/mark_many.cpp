@@ -8,6 +8,8 @@
 #include <nlohmann/json.hpp>
 #include <thread>
 
+#include <fmt/format.h>
+
 #include "quantity/sort_once.h"
 #include "review/shelf.h"
 #include "session/replay.h"
@@ -36,6 +38,27 @@ void fill(MarkedSession& marked, const session::Store& store) {
   }
 }
 
+constexpr std::string_view kLineBegins = "{\"";
+
+// Bytes of the UTF-8 character (RFC 3629) that a text begins with; 0 when it begins with none.
+std::size_t lengthOfCharacter(std::string_view text) {
+  const auto byte = [&](std::size_t k) { return static_cast<unsigned char>(text[k]); };
+  const unsigned char first = byte(0);
+  if (first < 0x80) return 1;
+  const std::size_t length = first < 0xc2   ? 0
+                             : first < 0xe0 ? 2
+                             : first < 0xf0 ? 3
+                             : first < 0xf5 ? 4
+                                            : 0;
+  if (length == 0 || text.size() < length) return 0;
+  for (std::size_t k = 1; k < length; ++k)
+    if ((byte(k) & 0xc0U) != 0x80U) return 0;
+  const unsigned char second = byte(1);
+  const bool is_overlong = (first == 0xe0 && second < 0xa0) || (first == 0xf0 && second < 0x90);
+  const bool is_beyond = (first == 0xed && second > 0x9f) || (first == 0xf4 && second > 0x8f);
+  return is_overlong || is_beyond ? 0 : length;
+}
+
 std::string withoutName(const std::string& what, const fs::path& file) {
   const std::string begins = file.string() + ": ";
   return what.starts_with(begins) ? what.substr(begins.size()) : what;
@@ -56,8 +79,22 @@ MarkedSession markOne(const fs::path& file) {
   return marked;
 }
 
+std::string nameInLine(const fs::path& file) {
+  const std::string name = file.string();
+  std::string shown;
+  for (std::size_t at = 0; at < name.size();) {
+    const std::size_t length = lengthOfCharacter(std::string_view(name).substr(at));
+    if (length == 0)
+      shown += fmt::format("\\x{:02x}", static_cast<unsigned char>(name[at]));
+    else
+      shown += name.substr(at, length);
+    at += std::max<std::size_t>(length, 1);
+  }
+  return shown;
+}
+
 std::string toJsonLine(const MarkedSession& marked) {
-  json line = {{"file", marked.file.string()}};
+  json line = {{"file", nameInLine(marked.file)}};
   if (!marked.fault.empty()) {
     line["fault"] = marked.fault;
   } else {
@@ -84,6 +121,22 @@ std::optional<std::string> readMarkedFile(const std::string& line) {
       read.contains("fault"))
     return std::nullopt;
   return read["file"].get<std::string>();
+}
+
+bool areMarkLines(std::string_view text) {
+  while (!text.empty()) {
+    const std::size_t end = text.find('\n');
+    const std::string_view line = text.substr(0, end);
+    const json read = json::parse(line, nullptr, false);
+    const bool is_cut = end == std::string_view::npos && read.is_discarded();
+    if (is_cut) return line.starts_with(kLineBegins.substr(0, line.size()));
+    if (!read.is_object() || !read.contains("file") ||
+        !(read.contains("fault") || read.contains("passed")))
+      return false;
+    if (end == std::string_view::npos) break;
+    text.remove_prefix(end + 1);
+  }
+  return true;
 }
 
 std::vector<fs::path> findSessions(const std::vector<fs::path>& places) {

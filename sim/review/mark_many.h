@@ -8,6 +8,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -31,8 +32,13 @@ struct MarkedSession {
 
 /// One line of JSON, without its end.
 [[nodiscard]] std::string toJsonLine(const MarkedSession& marked);
-/// The file that such a line is about, if it could be marked; empty for any other text.
+/// The name of a file as it stands there: bytes that are no UTF-8 as "\xff".
+[[nodiscard]] std::string nameInLine(const std::filesystem::path& file);
+/// The file that such a line is about, by nameInLine(), if it could be marked; empty for any other
+/// text.
 [[nodiscard]] std::optional<std::string> readMarkedFile(const std::string& line);
+/// Whether these are such lines and nothing else, the last of them perhaps cut off.
+[[nodiscard]] bool areMarkLines(std::string_view text);
 
 /// All session files of these files and folders, each once, sorted; folders are gone down into.
 [[nodiscard]] std::vector<std::filesystem::path> findSessions(
