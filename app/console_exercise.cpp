@@ -126,6 +126,17 @@ PlayEnd play(session::Run& run, scenario::Script script, const EachTick& each_ti
   }
 }
 
+void sayEnd(const Context& context, const PlayEnd& end, const session::Run& run) {
+  if (end.fault) sayFaults(context, {*end.fault});
+  if (run.failed())
+    context.output.fault(
+        fmt::format("cabwright-console: the machine could not be calculated any further at {}; "
+                    "please report this with its scenario and script",
+                    toClock(run.tick())));
+  if (end.stop_signal != 0)
+    context.output.remark(fmt::format("stopped by a signal at {}", toClock(run.tick())));
+}
+
 ProgressLine::ProgressLine(Output& output) : output_(output), started_s_(secondsNow()) {}
 
 void ProgressLine::show(std::int64_t tick, std::int64_t last_tick) {

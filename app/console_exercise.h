@@ -53,6 +53,9 @@ using EachAct = std::function<void(std::int64_t tick, const scenario::ScriptRunn
 [[nodiscard]] PlayEnd play(session::Run& run, scenario::Script script, const EachTick& each_tick,
                            const EachAct& each_act = {});
 
+/// Says what ended a run before its time, if anything did.
+void sayEnd(const Context& context, const PlayEnd& end, const session::Run& run);
+
 /// A progress line every fifth of a second of the clock, on a terminal.
 class ProgressLine {
  public:

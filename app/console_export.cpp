@@ -2,11 +2,12 @@
 // export: a session for other programs and for paper.
 #include <fmt/format.h>
 
+#include <cerrno>
 #include <cmath>
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
-#include <sstream>
+#include <system_error>
 
 #include "console_commands.h"
 #include "review/csv.h"
@@ -20,16 +21,22 @@ namespace {
 namespace fs = std::filesystem;
 using session::SessionError;
 
+void refuseIfThere(const fs::path& file) {
+  std::error_code ignored;
+  if (fs::exists(fs::symlink_status(file, ignored)))
+    throw SessionError(file.string() + ": exists already and is not overwritten");
+}
+
 // A new file, complete under its name or not there.
 class NewFile {
  public:
   explicit NewFile(fs::path file) : file_(std::move(file)), hidden_(file_) {
-    std::error_code ignored;
-    if (fs::exists(fs::symlink_status(file_, ignored)))
-      throw SessionError(file_.string() + ": exists already and is not overwritten");
+    refuseIfThere(file_);
     hidden_ += ".part";
     out_.open(hidden_, std::ios::binary | std::ios::trunc);
-    if (!out_) throw SessionError(file_.string() + ": cannot be written");
+    if (!out_)
+      throw SessionError(fmt::format("{}: cannot be written: {}", file_.string(),
+                                     std::generic_category().message(errno)));
   }
   ~NewFile() {
     std::error_code ignored;
@@ -75,7 +82,19 @@ std::string xapiText(const session::Store& store, const ExportOptions& options) 
          "\n";
 }
 
+// All of it before the first is written: half of what was asked for helps nobody, and hinders the
+// next try.
+void refuseIfAnyIsThere(const ExportOptions& options) {
+  if (options.csv)
+    for (const char* name : {"actions.csv", "signals.csv"})
+      refuseIfThere(fs::path(*options.csv) / name);
+  for (const auto& file : {options.html, options.xapi, options.pdf})
+    if (file) refuseIfThere(*file);
+}
+
 std::optional<std::string> findFault(const ExportOptions& options) {
+  for (const auto& name : {options.csv, options.html, options.xapi, options.pdf})
+    if (name && name->empty()) return "the name of what is to be written is empty";
   if (!options.csv && !options.html && !options.xapi && !options.pdf)
     return "say what to export: --pdf FILE, --csv FOLDER, --html FILE or --xapi FILE";
   if (options.every_s < 0.1 || options.every_s > 86'400 || std::isnan(options.every_s))
@@ -92,6 +111,7 @@ int runExport(const Context& context, const ExportOptions& options) {
   }
   try {
     const session::Store store(options.session);
+    refuseIfAnyIsThere(options);
     const auto say = [&](const std::string& what) {
       context.output.putLine(toOneLine(what + " written"));
     };
@@ -102,6 +122,7 @@ int runExport(const Context& context, const ExportOptions& options) {
     if (options.html) {
       review::ReportInput report = review::loadReport(options.session);
       report.attempt = review::findAttempt(options.session);
+      report.program = CABWRIGHT_VERSION;
       exportText(*options.html, review::makeHtmlReport(report));
       say(*options.html);
     }

@@ -69,8 +69,8 @@ std::string helpOfMark() {
          "A session that was cut off is marked as far as it goes. Exit code as for run. Of many, "
          "all\n"
          "processors at work, one that is broken is said and stops nothing; exit code 0 when none\n"
-         "was, whatever was passed or failed, and 2 when one was. With --out a run that was stopped\n"
-         "goes on where it was; what was broken is tried again and gets another line.\n"
+         "was, whatever was passed or failed, and 2 when one was. With --out a run that was\n"
+         "stopped goes on where it was; what was broken is tried again and gets another line.\n"
          "\n"
          "Example:  cabwright-console mark a.cabsession --json > sheet.json\n"
          "          cabwright-console mark sessions --json --out marks.jsonl";
@@ -95,7 +95,8 @@ std::string helpOfVerify() {
   return "Reads every row and every byte. Exit code: 0 sealed and whole; 3 altered, with the "
          "first\n"
          "row that no longer fits, or what was cut off or added; 4 not sealed, or with --trust\n"
-         "not by a trusted key alone; 2 not a session. What was added after the seal is listed.\n"
+         "signed by a key that is not trusted; 2 not a session. What was added after the seal\n"
+         "is listed.\n"
          "A seal says that nobody without the station's key has changed it since; that what was\n"
          "recorded follows from what was done is proved by replay.\n"
          "\n"
@@ -105,8 +106,8 @@ std::string helpOfVerify() {
 std::string helpOfSeal() {
   return "An assessment is sealed when it ends; this is for any other session that has to be\n"
          "defended, and for one that was cut off. Every row is gone through first: what does not\n"
-         "fit is not sealed. The seal is made with this station's key and says that it was made on\n"
-         "request. Exit code: 0 sealed; 2 it was sealed already, or is no whole session.\n"
+         "fit is not sealed. The seal is made with this station's key and says that it was made\n"
+         "on request. Exit code: 0 sealed; 2 it was sealed already, or is no whole session.\n"
          "\n"
          "Example:  cabwright-console seal a.cabsession";
 }

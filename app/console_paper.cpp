@@ -66,6 +66,9 @@ std::string lastLine(const std::string& words) {
   return line;
 }
 
+// A name that begins with a dash would be taken for an option.
+std::string asName(const std::string& file) { return file.starts_with('-') ? "./" + file : file; }
+
 }  // namespace
 
 std::optional<std::string> exportPdf(const std::string& session, const std::string& out) {
@@ -73,8 +76,9 @@ std::optional<std::string> exportPdf(const std::string& session, const std::stri
   std::error_code ignored;
   if (!fs::exists(program, ignored))
     return out + ": the desktop program, which draws pages, is not installed beside this one";
+  const std::string from = asName(session), to = asName(out);
   const Said said =
-      runQuietly(program, {program.c_str(), "--report", session.c_str(), out.c_str(), nullptr});
+      runQuietly(program, {program.c_str(), "--report", from.c_str(), to.c_str(), nullptr});
   if (said.code == 0) return std::nullopt;
   const std::string why = lastLine(said.words);
   return why.empty() ? out + ": the desktop program did not write it" : why;

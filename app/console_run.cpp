@@ -54,17 +54,6 @@ EachAct makeLog(const Context& context, bool wanted) {
   };
 }
 
-void sayAfter(const Context& context, const PlayEnd& end, const session::Run& run) {
-  if (end.fault) sayFaults(context, {*end.fault});
-  if (run.failed())
-    context.output.fault(
-        fmt::format("cabwright-console: the machine could not be calculated any further at {}; "
-                    "please report this with its scenario and script",
-                    toClock(run.tick())));
-  if (end.stop_signal != 0)
-    context.output.remark(fmt::format("stopped by a signal at {}", toClock(run.tick())));
-}
-
 }  // namespace
 
 int runRun(const Context& context, const RunOptions& options) {
@@ -103,7 +92,7 @@ int runRun(const Context& context, const RunOptions& options) {
   const bool recorded =
       !recorder ||
       closeRecorder(context, *recorder, session::makeClosing(run.tick(), end.reason, sheet));
-  sayAfter(context, end, run);
+  sayEnd(context, end, run);
   if (end.fault || run.failed()) return kBadInput;
   putSheet(context, sheet, options.json);
   if (!recorded) return kBadInput;

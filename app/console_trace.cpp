@@ -134,10 +134,8 @@ int runTrace(const Context& context, const TraceOptions& options) {
     if (at.tick() % *every == 0) putRow(context, *columns, at);
     return !context.output.isReaderGone();
   });
-  if (end.fault) {
-    sayFaults(context, {*end.fault});
-    return kBadInput;
-  }
+  sayEnd(context, end, run);
+  if (end.fault || run.failed()) return kBadInput;
   return end.stop_signal != 0 ? 128 + end.stop_signal : kPassed;
 }
 

@@ -48,7 +48,8 @@ void sayWhole(const Context& context, const Verification& found,
                                     found.seal->count, nameOf(found.seal->station, keys))));
   if (!found.has_end) out.putLine("  was cut off: it has no end and no mark sheet");
   if (found.erased_people > 0)
-    out.putLine(fmt::format("  {} of those who took part {} erased", countNames(found.erased_people),
+    out.putLine(fmt::format("  {} of those who took part {} erased",
+                            countNames(found.erased_people),
                             found.erased_people == 1 ? "was" : "were"));
   for (const session::ReviewRow& row : found.review) {
     const std::string by =
@@ -132,9 +133,9 @@ int runErase(const Context& context, const EraseOptions& options) {
       return kBadInput;
     }
     const std::size_t count = session::erasePeople(options.session, stationKey());
-    context.output.putLine(toOneLine(
-        fmt::format("{}: {} erased; what was written as free text was not looked into",
-                    options.session, countNames(count))));
+    context.output.putLine(
+        toOneLine(fmt::format("{}: {} erased; what was written as free text was not looked into",
+                              options.session, countNames(count))));
     return kPassed;
   } catch (const session::SessionError& error) {
     context.output.fault(error.what());

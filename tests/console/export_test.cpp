@@ -64,7 +64,39 @@ TEST_F(Export, SaysWhatIsMissingOrWrong) {
   EXPECT_FALSE(fs::exists(folder_ / "x"));
 }
 
+TEST_F(Export, WritesNothingWhenOneOfThemIsThere) {
+  record(file_);
+  spill(folder_ / "a.json", "dear to somebody");
+  const Outcome outcome = run({"export", file_, "--html", folder_ / "a.html", "--csv",
+                               folder_ / "csv", "--xapi", folder_ / "a.json"});
+  EXPECT_EQ(outcome.code, 2);
+  EXPECT_EQ(outcome.out, "");
+  EXPECT_THAT(outcome.errorLines(), testing::ElementsAre(HasSubstr("a.json: exists already")));
+  EXPECT_FALSE(fs::exists(folder_ / "a.html"));
+  EXPECT_FALSE(fs::exists(folder_ / "csv"));
+  EXPECT_EQ(slurp(folder_ / "a.json"), "dear to somebody");
+}
+
+TEST_F(Export, SaysWhyAFileCannotBeWritten) {
+  record(file_);
+  EXPECT_THAT(run({"export", file_, "--html", folder_ / "none/x"}).err,
+              HasSubstr("cannot be written: No such file"));
+  for (const char* what : {"--html", "--csv", "--xapi", "--pdf"})
+    EXPECT_THAT(run({"export", file_, what, ""}).errorLines(),
+                testing::ElementsAre(HasSubstr("is empty")));
+}
+
 #ifdef CABWRIGHT_DESKTOP
+TEST_F(Export, NamesThatBeginWithADashAreNoOptionsOfTheDesktopProgram) {
+  record(file_);
+  fs::rename(file_, folder_ / "-a.cabsession");
+  Program::Settings settings;
+  settings.folder = folder_.path();
+  const Outcome outcome = run({"export", "--pdf=-a.pdf", "--", "-a.cabsession"}, settings);
+  EXPECT_EQ(outcome.code, 0) << outcome.err;
+  EXPECT_THAT(slurp(folder_ / "-a.pdf"), StartsWith("%PDF-"));
+}
+
 TEST_F(Export, WritesPagesByTheDesktopProgram) {
   record(file_, "bad-gear");
   const std::vector<std::string> words{"export", file_, "--pdf", folder_ / "a.pdf"};
@@ -135,7 +167,47 @@ TEST_F(MarkMany, GoesOnWhereItWasStopped) {
 
 TEST_F(MarkMany, AnEmptyFolderIsNoSuccess) {
   fs::create_directories(folder_ / "empty");
-  EXPECT_EQ(run({"mark", folder_ / "empty", "--json"}).code, 2);
+  const Outcome outcome = run({"mark", folder_ / "empty", "--json"});
+  EXPECT_EQ(outcome.code, 2);
+  EXPECT_THAT(outcome.err, HasSubstr("no session there"));
+}
+
+TEST_F(MarkMany, AddsToNothingButMarks) {
+  const std::string session = shelf() + "/good.cabsession", before = slurp(session);
+  spill(folder_ / "one-line", "dear to somebody");
+  spill(folder_ / "other.json", "{\"dear\":1}");
+  for (const std::string& out : {session, folder_ / "one-line", folder_ / "other.json"}) {
+    const std::string kept = slurp(out);
+    const Outcome outcome = run({"mark", shelf(), "--out", out});
+    EXPECT_EQ(outcome.code, 2) << out;
+    EXPECT_THAT(outcome.errorLines(), testing::ElementsAre(HasSubstr("something else than marks")));
+    EXPECT_EQ(slurp(out), kept);
+  }
+  for (const std::string& out : {std::string("/dev/full"), shelf()}) {
+    const Outcome outcome = run({"mark", shelf(), "--out", out});
+    EXPECT_EQ(outcome.code, 2) << out;
+    EXPECT_THAT(outcome.errorLines(), testing::ElementsAre(HasSubstr("not a regular file")));
+  }
+}
+
+// 15 of 16 points are 93.75 %.
+TEST_F(MarkMany, NeverSaysMoreThanWasReached) {
+  const std::string file = folder_ / "tooth.cabsession";
+  ASSERT_EQ(run({"run", "warm-tooth", "--script", "bad-dark-lamp", "--record", file}).code, 1);
+  EXPECT_THAT(run({"mark", file, file}).out, HasSubstr("failed, 93 % air-light"));
+}
+
+TEST_F(MarkMany, KnowsNamesAgainThatAreNoText) {
+  fs::remove_all(shelf());
+  fs::create_directories(shelf());
+  record(shelf() + "/\xff.cabsession");
+  record(shelf() + "/\xfe.cabsession");
+  const std::string out = folder_ / "marks.jsonl";
+  EXPECT_EQ(run({"mark", shelf(), "--out", out}).code, 0);
+  EXPECT_THAT(run({"mark", shelf(), "--out", out}).err, HasSubstr("2 were marked before"));
+  const auto lines = linesOf(slurp(out));
+  ASSERT_THAT(lines, SizeIs(2));
+  EXPECT_NE(lines[0]["file"], lines[1]["file"]);
 }
 
 }  // namespace

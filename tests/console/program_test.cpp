@@ -40,7 +40,31 @@ TEST(ConsoleProgram, EveryCommandHasItsOwnHelp) {
     const Outcome outcome = run({command, "--help"});
     EXPECT_EQ(outcome.code, 0) << command;
     EXPECT_THAT(outcome.out, HasSubstr(command));
+    EXPECT_THAT(outcome.out, HasSubstr("Example"));
+    EXPECT_THAT(outcome.out, Not(HasSubstr("from nothing to a mark")))
+        << command << " has that of the program";
   }
+}
+
+TEST(ConsoleProgram, NamesTheWordThatNothingTakes) {
+  EXPECT_THAT(run({"rum"}).err, HasSubstr("unknown command 'rum'; did you mean 'run'?"));
+  EXPECT_THAT(run({"run", "x", "--scrip", "y"}).err,
+              HasSubstr("unknown option '--scrip'; did you mean '--script'?"));
+  EXPECT_THAT(run({"run", "x"}).err, HasSubstr("--script is required"));
+}
+
+TEST(ConsoleProgram, ASeedIsAWholeNumberThatFits) {
+  for (const char* seed : {"-1", "99999999999999999999999", "", "1.5", "nan", "0x10", " 1", "1e3"})
+    for (const std::vector<std::string>& command :
+         {std::vector<std::string>{"run"}, {"trace", "--signals", "cab1.air"}}) {
+      std::vector<std::string> words = command;
+      for (const char* word : {"warm-tooth", "--script", "good", "--seed", seed})
+        words.emplace_back(word);
+      const Outcome outcome = run(words);
+      EXPECT_EQ(outcome.code, 2) << seed;
+      EXPECT_EQ(outcome.out, "");
+      EXPECT_THAT(outcome.errorLines(), ElementsAre(HasSubstr("--seed"))) << seed;
+    }
 }
 
 TEST(ConsoleProgram, SaysItsVersion) {

@@ -139,6 +139,7 @@ TEST_F(Trust, OnlyTheSealOfAKnownStationCountsWhenOneSaysWhom) {
   EXPECT_THAT(known.out, HasSubstr("by this station"));
   const Outcome other = console({"verify", file_, "--trust", folder_ / "others.txt"});
   EXPECT_EQ(other.code, 4);
+  EXPECT_THAT(other.out, HasSubstr("not every key that signed it is trusted"));
   EXPECT_THAT(other.out, HasSubstr("not among the trusted"));
   const Outcome bad = console({"verify", file_, "--trust", folder_ / "bad.txt"});
   EXPECT_EQ(bad.code, 2);
@@ -152,9 +153,13 @@ TEST_F(Trust, NamesAreErasedOnlyWhenOneIsSureAndTheSealStaysWhole) {
   EXPECT_EQ(unsure.code, 2);
   EXPECT_THAT(unsure.err, HasSubstr("cannot be undone"));
   EXPECT_EQ(slurp(file_), before);
-  EXPECT_EQ(console({"erase", file_, "--erase-names-for-good"}).code, 0);
+  const Outcome erased = console({"erase", file_, "--erase-names-for-good"});
+  EXPECT_EQ(erased.code, 0);
+  EXPECT_THAT(erased.out, HasSubstr(": 1 name erased;"));
   EXPECT_THAT(slurp(file_), Not(HasSubstr("P. Example")));
-  EXPECT_EQ(console({"verify", file_}).code, 0);
+  const Outcome verified = console({"verify", file_});
+  EXPECT_EQ(verified.code, 0);
+  EXPECT_THAT(verified.out, HasSubstr("  1 name of those who took part was erased\n"));
   const Outcome marked = console({"mark", file_});
   EXPECT_EQ(marked.code, 0);
   EXPECT_EQ(marked.err, "");
