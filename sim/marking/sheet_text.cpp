@@ -2,6 +2,7 @@
 // The mark sheet as plain text.
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 
@@ -205,14 +206,16 @@ void printJudgements(Paper& paper, const JudgementTable& table) {
   if (table.rows.empty()) return;
   paper.blank();
   paper.put("Judgements");
-  paper.put(fmt::format("  {:<24}{:<16}{:<10}{:<10}{:>6}  {}", "item", "true", "judged", "from",
-                        "looked", "result"));
+  std::size_t wide = 23;  // of the names; a few are longer
+  for (const JudgementRow& row : table.rows) wide = std::max(wide, row.item.size());
+  paper.put(fmt::format("  {:<{}} {:<15} {:<9} {:<9} {:>6}  {}", "item", wide, "true", "judged",
+                        "from", "looked", "result"));
   for (const JudgementRow& row : table.rows) {
     std::string result(wordOf(row.result));
     if (row.empty_entry) result += ", not looked";
     if (row.revised > 0) result += ", revised";
     const std::string looked = row.judged.empty() ? "-" : fmt::format("{:.1f} s", row.looked_s);
-    paper.put(fmt::format("  {:<23} {:<15} {:<9} {:<9} {:>6}  {}", row.item, row.truth,
+    paper.put(fmt::format("  {:<{}} {:<15} {:<9} {:<9} {:>6}  {}", row.item, wide, row.truth,
                           row.judged.empty() ? "-" : row.judged,
                           row.place.empty() ? "-" : row.place, looked, result));
   }

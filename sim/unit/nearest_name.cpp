@@ -50,7 +50,8 @@ std::optional<std::string_view> nearestName(std::string_view written,
         name.size() > written.size() ? name.size() - written.size() : written.size() - name.size();
     if (difference >= best_distance) continue;
     const std::size_t distance = calcDistance(written, name);
-    if (distance < best_distance) {
+    // With no letter left of it, nothing says that this one was meant.
+    if (distance < best_distance && distance < std::max(written.size(), name.size())) {
       best_distance = distance;
       best = name;
     }

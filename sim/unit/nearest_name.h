@@ -10,8 +10,8 @@
 namespace cabwright::unit {
 
 /// The known name with the fewest insertions, deletions, replacements and swaps of neighbours
-/// (optimal string alignment); none when more than a third of the letters would change. Ties go to
-/// the first.
+/// (optimal string alignment); none when more than a third of the letters would change (of a short
+/// word one may), or when no letter would be left. Ties go to the first.
 [[nodiscard]] std::optional<std::string_view> nearestName(std::string_view written,
                                                           std::span<const std::string_view> known);
 

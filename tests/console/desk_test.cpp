@@ -65,7 +65,7 @@ TEST_F(DeskScripts, AreCheckedWithTheNearestName) {
   EXPECT_THAT(outcome.errorLines(),
               Contains(HasSubstr("wrong.txt:1:17: unknown fault 'vacuum.train_pipe_leek'; did you "
                                  "mean 'vacuum.train_pipe_leak'?")));
-  EXPECT_THAT(outcome.errorLines(), Contains(HasSubstr("unknown pace '3'")));
+  EXPECT_THAT(outcome.errorLines(), Contains(HasSubstr("unknown pace '3'; allowed: frozen, 0.1,")));
   EXPECT_THAT(outcome.errorLines(), Contains(HasSubstr("for the instructor and the scenario")));
 }
 

@@ -202,6 +202,42 @@ TEST(SheetText, IsCalmAndNoWiderThanThePage) {
   EXPECT_THAT(text, Not(HasSubstr("\033")));
 }
 
+TEST(SheetText, ColumnsStandBelowEachOtherHoweverLongTheNames) {
+  Story story(makeRules());
+  story.frame(0).finish(10);
+  MarkSheet sheet = sheetOf(story);
+  JudgementTable table;
+  for (const char* item : {"end1.hoses", "engine1.isolating_switch"}) {
+    JudgementRow row;
+    row.item = item;
+    row.truth = "good";
+    row.judged = "unsure";
+    table.rows.push_back(row);
+  }
+  sheet.judgements = table;
+  std::istringstream lines(printSheet(sheet));
+  std::vector<std::size_t> columns;
+  for (std::string line; std::getline(lines, line);)
+    if (const auto at = line.find("unsure"); at != std::string::npos) columns.push_back(at);
+  ASSERT_EQ(columns.size(), 2U);
+  EXPECT_EQ(columns[0], columns[1]);
+}
+
+TEST(SheetText, SaysOfFiguresNoMoreThanTheyAre) {
+  EXPECT_EQ(describePercent(79.9), "79");
+  EXPECT_EQ(describePercent(100), "100");
+  Verdict verdict;
+  EXPECT_EQ(describeMargin(verdict), "");
+  verdict.margin = -1.5;
+  EXPECT_EQ(describeMargin(verdict), "") << "of a switch there is no by how much";
+  verdict.unit = "s";
+  EXPECT_EQ(describeMargin(verdict), "missed by 1.5 s");
+  verdict.margin = 4.9;
+  EXPECT_EQ(describeMargin(verdict), "4.9 s in hand");
+  EXPECT_EQ(describeValue(*unit::findSignal("cab1.air"), 14.64F), "14.64 psi");
+  EXPECT_EQ(describeValue(*unit::findSignal("cab1.brake"), 0), "lap");
+}
+
 TEST(SheetJson, HoldsEveryKeyAndReadsBack) {
   Story story(makeRules());
   story.frame(0).act(2, 'b').act(3, 'c').finish(10);
