@@ -45,9 +45,13 @@ class NewFile {
   NewFile(const NewFile&) = delete;
   NewFile& operator=(const NewFile&) = delete;
   std::ostream& out() { return out_; }
-  void finish() {
+  // All of it on the disk, and not under its name yet.
+  void close() {
     out_.close();
     if (!out_) throw SessionError(file_.string() + ": the disk is full");
+  }
+  void finish() {
+    if (out_.is_open()) close();
     std::error_code failed;
     fs::rename(hidden_, file_, failed);
     if (failed) throw SessionError(file_.string() + ": " + failed.message());
@@ -71,6 +75,8 @@ void exportCsv(const session::Store& store, const std::string& folder, double ev
   NewFile actions(fs::path(folder) / "actions.csv"), signals(fs::path(folder) / "signals.csv");
   review::writeActionsCsv(store, actions.out());
   review::writeSignalsCsv(store, signals.out(), std::llround(every_s * 100));
+  actions.close();
+  signals.close();  // two halves of one thing: both or none
   actions.finish();
   signals.finish();
 }

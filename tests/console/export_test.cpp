@@ -122,6 +122,11 @@ TEST_F(Export, AFullDiskLeavesNoHalfFile) {
   EXPECT_EQ(outcome.code, 2);
   EXPECT_THAT(outcome.err, HasSubstr("the disk is full"));
   EXPECT_FALSE(fs::exists(folder_ / "a.html"));
+  // There is room for the small table of the two.
+  settings.most_file_bytes = 10'000;
+  EXPECT_THAT(run({"export", file_, "--csv", folder_ / "csv"}, settings).err,
+              HasSubstr("signals.csv: the disk is full"));
+  EXPECT_TRUE(fs::is_empty(folder_ / "csv"));
 }
 
 class MarkMany : public Export {
