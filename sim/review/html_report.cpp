@@ -141,7 +141,7 @@ class Page {
     row("Scenario", fmt::format("{} [{}]", head.scenario, head.scenario_hash));
     row("Vehicle", head.vehicle);
     row("Plant", plantWords());
-    if (head.limits_met.empty()) row("Limits of the model met", "none");
+    if (head.limits_met.empty()) row("Model limits", "none met");
     row("Route", head.route);
     row("Told beforehand", head.conditions_told);
     row("Seed", head.seed ? std::to_string(*head.seed) : "");
@@ -184,7 +184,7 @@ class Page {
     putNotes("Stepped in", sheet_.head.interventions);
     putNotes("Remarks", sheet_.head.remarks);
     putNotes("Taken again", sheet_.head.taken_again);
-    putNotes("Limits of the model met", sheet_.head.limits_met);
+    putNotes("Model limits", sheet_.head.limits_met);
   }
 
   void putReadings(const SheetLine& line) {

@@ -159,7 +159,7 @@ void setWho(Paper& paper, const ReportMatter& matter) {
   paper.fact(Words::tr("Vehicle, route"),
              QStringLiteral("%1, %2").arg(toQt(head.vehicle), toQt(head.route)));
   paper.fact(Words::tr("Plant"), plantWords(matter));
-  if (head.limits_met.empty()) paper.fact(Words::tr("Limits of the model met"), Words::tr("none"));
+  if (head.limits_met.empty()) paper.fact(Words::tr("Model limits"), Words::tr("none met"));
   if (head.seed) paper.fact(Words::tr("Seed"), QString::number(*head.seed));
   paper.fact(Words::tr("Good until"), validityWords(matter));
   setNotes(paper, Words::tr("Faults put in"), head.faults);
@@ -169,7 +169,7 @@ void setWho(Paper& paper, const ReportMatter& matter) {
   setNotes(paper, Words::tr("Stepped in"), head.interventions);
   setNotes(paper, Words::tr("Remarks"), head.remarks);
   setNotes(paper, Words::tr("Taken again"), head.taken_again);
-  setNotes(paper, Words::tr("Limits of the model met"), head.limits_met);
+  setNotes(paper, Words::tr("Model limits"), head.limits_met);
 }
 
 bool fitsStrip(const Paper& paper) { return paper.room() >= kStripLeast + kStripAround; }

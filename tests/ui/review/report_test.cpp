@@ -129,7 +129,8 @@ TEST_F(ReportTest, ItSaysWhichAttemptOnWhichPlantAndForHowLong) {
   EXPECT_THAT(words, HasSubstr("not counted: the session cannot be told"));
   EXPECT_THAT(words, HasSubstr(review::describePlant(opened.store().header())));
   EXPECT_THAT(words, HasSubstr("not a pass that counts"));
-  for (const char* name : {"Attempt", "Plant", "Good until"}) EXPECT_THAT(words, HasSubstr(name));
+  for (const char* name : {"Attempt", "Plant", "Good until", "Model limits", "none met"})
+    EXPECT_THAT(words, HasSubstr(name));
 
   Opened decided(session_);
   decided.setSigner(review::kAssessor, session::sampleKey(2));
