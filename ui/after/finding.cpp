@@ -72,7 +72,7 @@ QString notPassed(const marking::MarkSheet& sheet, const marking::JudgementRow* 
   if (sheet.totals.possible <= 0) return Words::tr("Not yet: nothing was exercised.");
   if (sheet.aim && !sheet.aim->reached_at)
     return Words::tr("Not yet: it did not come to what was asked: %1.")
-        .arg(insideSentence(sheetWords(sheet.aim->words)));
+        .arg(insideSentence(aimWords(sheet.aim->words)));
   if (!isEnough(sheet)) {
     const marking::SheetLine* dearest = findDearest(sheet);
     if (dearest == nullptr) return Words::tr("Not yet: too few points.");
@@ -85,7 +85,7 @@ QString notPassed(const marking::MarkSheet& sheet, const marking::JudgementRow* 
 QString passedSentence(const marking::MarkSheet& sheet) {
   if (sheet.aim)
     return Words::tr("Passed: no critical rule was broken, and it came to what was asked: %1.")
-        .arg(insideSentence(sheetWords(sheet.aim->words)));
+        .arg(insideSentence(aimWords(sheet.aim->words)));
   return Words::tr("Passed: no critical rule was broken, and there were points enough.");
 }
 

@@ -49,7 +49,7 @@ SectionText wholeRun(const marking::MarkSheet& sheet) {
     section.rows.push_back({at ? VerdictSign::kGood : VerdictSign::kDefect,
                             at ? Words::tr("It came to what was asked")
                                : Words::tr("It did not come to what was asked"),
-                            sheetWords(sheet.aim->words), at ? timeText(*at) : QString()});
+                            aimWords(sheet.aim->words), at ? timeText(*at) : QString()});
   }
   section.rows.push_back(timeRow(sheet));
   const bool enough =

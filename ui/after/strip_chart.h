@@ -103,7 +103,8 @@ class StripChart : public QWidget {
   void paintActions(drawing::Pen& pen, double y) const;
   /// How far from the cursor its values reach, u.
   [[nodiscard]] double widestValue() const;
-  void paintValue(drawing::Pen& pen, QPointF at, const QString& value, double& free_y) const;
+  void paintValue(drawing::Pen& pen, QPointF at, const QString& value, const QRectF& plot,
+                  double& free_y) const;
   void paintPlot(drawing::Pen& pen, const Plot& plot, const QRectF& box) const;
   void paintLegend(drawing::Pen& pen, const Plot& plot, const QRectF& box) const;
   void paintAxis(drawing::Pen& pen) const;

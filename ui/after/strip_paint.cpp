@@ -20,6 +20,7 @@ namespace {
 constexpr double kValueRight = 188, kScaleRight = 230, kCapHalf = 0.36 * drawing::kText;
 constexpr double kTimeWidth = 112;
 constexpr qsizetype kLeastLetters = 6;  // of a word cut short, with the ellipsis
+constexpr double kLeastLead = 18;       // of the words of a plot, one below the other
 
 }  // namespace
 
@@ -141,7 +142,8 @@ void StripChart::paintPlot(drawing::Pen& pen, const Plot& plot, const QRectF& bo
 
 void StripChart::paintLegend(drawing::Pen& pen, const Plot& plot, const QRectF& box) const {
   const bool several = plot.curves.size() > 1;
-  const double lead = std::min(25.0, (box.height() - 4) / (several ? 3 : 2));
+  // The lowest line of a low plot may reach into the gap below it.
+  const double lead = std::clamp((box.height() - 4) / (several ? 3 : 2), kLeastLead, 25.0);
   double y = box.top() + 15;
   const double name = pen.text({0, y}, plot.name, {.bold = true});
   if (several) {
@@ -194,11 +196,15 @@ void StripChart::paintOver(drawing::Pen& pen) const {
   if (history_ == nullptr) return;
   paintFlags(pen);
   paintCursor(pen);
-  if (review_) {
-    if (hasFocus() && !cursorTag().isNull())
-      drawing::paintFocusRing(pen, cursorTag().adjusted(2, 2, -2, -2), 3);
-  } else if (hasFocus())
-    drawing::paintFocusRing(pen, {8, 8, width() / look_.scale - 16, height() / look_.scale - 16});
+  if (!hasFocus()) return;
+  // The keys move the cursor: the ring is round its time.
+  if (const QRectF tag = cursorTag(); !tag.isNull()) {
+    drawing::paintFocusRing(pen, tag.adjusted(2, 2, -2, -2), 3);
+  } else {
+    const double top = layout_.lanes_top - kLaneBar / 2;
+    drawing::paintFocusRing(
+        pen, {layout_.left, top, layout_.right - layout_.left, layout_.end - top}, 3);
+  }
 }
 
 void StripChart::paintFlags(drawing::Pen& pen) const {
@@ -242,7 +248,7 @@ void StripChart::paintCursor(drawing::Pen& pen) const {
       const double share = (*value - plot.bottom()) / (plot.top() - plot.bottom());
       const QPointF at(x, box.bottom() - box.height() * std::clamp(share, 0.0, 1.0));
       pen.circle(at, 4.2, {drawing::kNorm, Tone::kHand}, Tone::kFace);
-      if (review_) paintValue(pen, at, QString::number(*value, 'f', plot.decimals), free_y);
+      if (review_) paintValue(pen, at, QString::number(*value, 'f', plot.decimals), box, free_y);
     }
   }
   const QRectF tag = cursorTag();

@@ -71,14 +71,20 @@ double StripChart::widestValue() const {
   return kValueGap + wide;
 }
 
-// Beside the cursor, on the side where there is room, and clear of the one before.
-void StripChart::paintValue(drawing::Pen& pen, QPointF at, const QString& value,
+// Beside the cursor, on the side where there is room, clear of the one before, and not in the plot
+// of something else.
+void StripChart::paintValue(drawing::Pen& pen, QPointF at, const QString& value, const QRectF& plot,
                             double& free_y) const {
   const double wide = valueWidth(value);
   const double x =
       at.x() + kValueGap + wide > layout_.right ? at.x() - kValueGap - wide : at.x() + kValueGap;
   double y = at.y() - kValueHigh / 2;
-  if (std::abs(y - free_y) < kValueHigh + 2) y = free_y + (y < free_y ? -1 : 1) * (kValueHigh + 2);
+  if (std::abs(y - free_y) < kValueHigh + 2) {
+    const double above = free_y - kValueHigh - 2, below = free_y + kValueHigh + 2;
+    const bool no_room_below = below > plot.bottom() - kValueHigh / 2;
+    const bool no_room_above = above < plot.top() - kValueHigh / 2;
+    y = (y < free_y && !no_room_above) || no_room_below ? above : below;
+  }
   free_y = y;
   const QRectF box(x, y, wide, kValueHigh);
   pen.rect(box, {drawing::kThin, Tone::kHand}, Tone::kFace, 3);

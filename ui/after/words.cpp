@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "marking/verdict.h"
+#include "session/desk_actions.h"
 #include "unit/action.h"
 #include "unit/condition.h"
 #include "unit/controls.h"
@@ -95,6 +96,15 @@ QString sheetWords(std::string_view english) {
   return wording::translateSentence("Sheet", toQt(english));
 }
 
+// The catalogue has it as the exercise says it, with its full stop.
+QString aimWords(std::string_view aim) {
+  const std::string said = std::string(aim) + '.';
+  QString words = sheetWords(said);
+  if (words == toQt(said)) return sheetWords(aim);
+  if (words.endsWith(QLatin1Char('.'))) words.chop(1);
+  return words;
+}
+
 QString exerciseWords(std::string_view english) { return translated("Scenario", toQt(english)); }
 
 QString truthText(std::string_view item, std::string_view truth) {
@@ -175,6 +185,28 @@ QString faultName(const fault::FaultSpec& spec) {
          wording::translateEntry("Fault", toQt(spec.text));
 }
 
+namespace {
+
+// What is done at the desk and has no thing of the unit in it.
+QString deskText(const unit::Action& action, std::string_view act) {
+  const auto say = [](const char* words) { return QCoreApplication::translate("Sheet", words); };
+  if (action.verb == "mark") {
+    const QString name = toQt(action.object) + QLatin1Char(' ') + toQt(action.argument);
+    return say(QT_TRANSLATE_NOOP("Sheet", "mark set: %1")).arg(name.trimmed());
+  }
+  if (const auto remark = session::findRemark(action))
+    return say(QT_TRANSLATE_NOOP("Sheet", "remark: %1")).arg(toQt(*remark));
+  if (action.verb == "intervene")
+    return say(QT_TRANSLATE_NOOP("Sheet", "the instructor stepped in"));
+  if (action.verb == "pace" && action.object == "frozen")
+    return say(QT_TRANSLATE_NOOP("Sheet", "the clock stands still"));
+  if (action.verb == "pace")
+    return say(QT_TRANSLATE_NOOP("Sheet", "the clock goes at \u00d7%1")).arg(toQt(action.object));
+  return toQt(act);
+}
+
+}  // namespace
+
 QString actText(std::string_view act) {
   const auto parsed = unit::parseAction(act);
   const auto* action = std::get_if<unit::Action>(&parsed);
@@ -186,7 +218,8 @@ QString actText(std::string_view act) {
           .arg(insideSentence(faultName(*spec)));
     }
   }
-  if (action == nullptr || action->actor != unit::Actor::kTrainee) return toQt(act);
+  if (action == nullptr) return toQt(act);
+  if (action->actor != unit::Actor::kTrainee) return deskText(*action, act);
   const auto control = unit::findControl(action->object);
   const QString object = control ? signalName(unit::controlInfo(*control).signal)
                          : unit::findItem(action->object) ? itemName(action->object)

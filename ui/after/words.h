@@ -17,6 +17,8 @@ namespace cabwright::after {
 
 /// In the reader's language, if a catalogue has it.
 [[nodiscard]] QString sheetWords(std::string_view english);
+/// What an exercise is to come to, as it stands inside a sentence.
+[[nodiscard]] QString aimWords(std::string_view aim);
 /// Title or summary of an exercise.
 [[nodiscard]] QString exerciseWords(std::string_view english);
 /// What was so of an item: "good", or what was to be seen of a condition.

@@ -50,6 +50,8 @@ bool Desk::isLive() const { return seat_ && !seat_->isFinished(); }
 
 bool Desk::inAssessment() const { return seat_ && seat_->inAssessment(); }
 
+bool Desk::isStopped() const { return seat_ && seat_->isFrozen(); }
+
 std::int64_t Desk::tick() const { return seat_ ? seat_->run().tick() : 0; }
 
 std::string_view Desk::exercise() const {

@@ -40,6 +40,8 @@ class Desk : public QObject {
   /// There is a run, and it goes on: something can be done in it.
   [[nodiscard]] bool isLive() const;
   [[nodiscard]] bool inAssessment() const;
+  /// Time stands still, whoever has stopped it.
+  [[nodiscard]] bool isStopped() const;
   /// Of the run, 10 ms each; 0 without one.
   [[nodiscard]] std::int64_t tick() const;
   [[nodiscard]] std::string_view exercise() const;

@@ -49,7 +49,7 @@ DeskWindow::DeskWindow(Desk& desk, QWidget* parent)
       faults_(new FaultPage(desk, this)),
       people_(nullptr),
       situation_(nullptr) {
-  setWindowTitle(tr("Cabwright: instructor's desk"));
+  setWindowTitle(tr("Instructor's desk"));
   setAccessibleName(tr("Instructor's desk"));
   title_->setObjectName(QStringLiteral("title"));
   run_->setObjectName(QStringLiteral("second"));
@@ -91,6 +91,9 @@ DeskWindow::DeskWindow(Desk& desk, QWidget* parent)
   connect(verdicts, &VerdictView::momentChosen, foot_, &FootLine::offerMoment);
   connect(&desk_, &Desk::changed, this, &DeskWindow::refresh);
   connect(&desk_, &Desk::runChanged, this, &DeskWindow::refresh);
+  // What was refused of another run, or on another page, is of no use any more.
+  connect(&desk_, &Desk::runChanged, foot_, &FootLine::forgetFault);
+  connect(tabs_, &QTabBar::currentChanged, foot_, &FootLine::forgetFault);
   connect(&desk_, &Desk::restyled, this, &DeskWindow::restyle);
   connect(&desk_, &Desk::taken, this, [this](const QString& words) { foot_->say(words, false); });
   connect(&desk_, &Desk::told, this, [this](const QString& words) {
@@ -171,7 +174,9 @@ void DeskWindow::refresh() {
   if (run->intervenedAt())
     words += QStringLiteral(" · ") + tr("aided since %1").arg(cab::clockText(*run->intervenedAt()));
   if (words != run_->text()) run_->setText(words);
-  const QString clock = cab::clockText(run->tick()) + QLatin1String("  ") + paceText(*run);
+  const bool stopped = desk_.isStopped() && run->pace().rate > 0 && !run->isFinished();
+  const QString clock = cab::clockText(run->tick()) + QLatin1String("  ") +
+                        (stopped ? tr("stopped in the cab") : paceText(*run));
   if (clock != clock_->text()) clock_->setText(clock);
 }
 

@@ -48,6 +48,12 @@ void FootLine::say(const QString& words, bool bad) {
   QAccessible::updateAccessibility(&alert);
 }
 
+void FootLine::forgetFault() {
+  if (said_->objectName() != QLatin1String("bad")) return;
+  said_->clear();
+  said_->setToolTip({});
+}
+
 void FootLine::offerMoment(std::int64_t tick) {
   const QString moment = cab::clockText(tick), fault = desk_.findGoBackFault();
   moment_ = tick;

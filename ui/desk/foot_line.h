@@ -20,6 +20,8 @@ class FootLine : public QWidget {
   [[nodiscard]] QPushButton* here() const { return here_; }
   [[nodiscard]] QPushButton* leaveOff() const { return leave_off_; }
   void say(const QString& words, bool bad);
+  /// Takes a refusal away; what was done stays.
+  void forgetFault();
   /// A moment was chosen: offers the way back to it, or says why there is none.
   void offerMoment(std::int64_t tick);
 

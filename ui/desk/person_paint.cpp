@@ -74,10 +74,11 @@ double PersonView::paintPlace(drawing::Pen& pen, double y) const {
   plan.moving = state_.moving;
   plan.forward_is_right = state_.forward_is_right;
   drawing::paintPlan(pen, box, plan, places);
-  pen.text({kSide, box.bottom() + 26},
-           tr("A figure counts the defects at a place that are not found yet."),
-           {.tone = Tone::kInk2});
-  return box.bottom() + 44;
+  double below = box.bottom() + 2;
+  for (const QString& line :
+       drawing::wrapText(tr("A figure counts the defects at a place that are not found yet."), w))
+    pen.text({kSide, below += 24}, line, {.tone = Tone::kInk2});
+  return below + 18;
 }
 
 double PersonView::paintHands(drawing::Pen& pen, double y) const {
@@ -127,16 +128,26 @@ double PersonView::paintLook(drawing::Pen& pen, double y) const {
   return y + 78 + 24.0 * static_cast<double>(std::min<qsizetype>(2, lines.size()) - 1);
 }
 
+// What stands before the rows has as much room as the longest of it.
+double PersonView::namesWide() {
+  double wide = 78;
+  for (const QString& name : {tr("Carries"), tr("Heard"), tr("Bell"), tr("Sounds")})
+    wide = std::max(wide, drawing::textWidth(name));
+  return wide + 12;
+}
+
 double PersonView::paintCarried(drawing::Pen& pen, double y) const {
   const double w = leftWidth();
   pen.line({kSide, y}, {kSide + w, y}, {drawing::kHairline, Tone::kRule});
   pen.text({kSide, y + 44}, tr("Carries"), {.tone = Tone::kInk2});
+  const double names = namesWide();
   if (state_.carried.empty()) {
-    pen.text({kSide + 90, y + 44}, tr("nothing"), {.tone = Tone::kInk2});
+    pen.text({kSide + names, y + 44}, tr("nothing"), {.tone = Tone::kInk2});
     return y + 70;
   }
-  const double pitch = std::min(kThingPitch, (w - 90) / static_cast<double>(state_.carried.size()));
-  double x = kSide + 90 + pitch / 2;
+  const double pitch =
+      std::min(kThingPitch, (w - names) / static_cast<double>(state_.carried.size()));
+  double x = kSide + names + pitch / 2;
   for (const unit::Object object : state_.carried) {
     drawing::paintLooseThing(pen, {x, y + 37}, cab::drawingOf(object), true);
     x += pitch;
@@ -150,7 +161,7 @@ void PersonView::paintHeard(drawing::Pen& pen, double y) const {
   const auto row = [&](const QString& name, const QString& words, bool bold) {
     if (y + 30 > bottom) return;
     y += 28;
-    const double at = kSide + 90;
+    const double at = kSide + namesWide();
     pen.text({kSide, y}, name, {.tone = Tone::kInk2});
     pen.text({at, y}, drawing::elideText(words, kSide + w - at, drawing::kText, bold),
              {.bold = bold});

@@ -44,6 +44,7 @@ class PersonView : public LivePage {
   double paintHands(drawing::Pen& pen, double y) const;
   double paintLook(drawing::Pen& pen, double y) const;
   double paintCarried(drawing::Pen& pen, double y) const;
+  [[nodiscard]] static double namesWide();
   void paintHeard(drawing::Pen& pen, double y) const;
   [[nodiscard]] double leftWidth() const;
 

@@ -59,6 +59,9 @@ class StripPane : public QWidget {
 
   void paintOver(drawing::Pen& pen) const;  ///< the cursor; for the layer above the curves
 
+  /// A curve's name in so many u, told from the others of its plot.
+  [[nodiscard]] static QString shortName(const after::Plot& plot, const QString& name, double room);
+
  Q_SIGNALS:
   void heldChanged(bool held);
   void cursorChanged();

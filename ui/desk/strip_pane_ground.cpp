@@ -66,13 +66,32 @@ void StripPane::paintScale(drawing::Pen& pen, const after::Plot& plot, const QRe
   }
 }
 
+// Where there is no room for all of it, what tells it from its neighbours stays: "... train pipe"
+// beside "... release pipe", "Engine 1, ..." beside "Engine 2, ...".
+QString StripPane::shortName(const after::Plot& plot, const QString& name, double room) {
+  if (drawing::textWidth(name) <= room) return name;
+  const QStringList words = name.split(QLatin1Char(' '));
+  qsizetype same = plot.curves.size() > 1 ? words.size() - 1 : 0;
+  for (const after::Curve& curve : plot.curves) {
+    if (curve.name == name) continue;
+    const QStringList others = curve.name.split(QLatin1Char(' '));
+    qsizetype k = 0;
+    while (k < std::min(same, others.size()) && words[k] == others[k]) ++k;
+    same = k;
+  }
+  const QString dots(QChar(0x2026));
+  if (same == 0 || drawing::textWidth(words.mid(0, same + 1).join(QLatin1Char(' ')) + dots) <= room)
+    return drawing::elideText(name, room);
+  return drawing::elideText(dots + QLatin1Char(' ') + words.mid(same).join(QLatin1Char(' ')), room);
+}
+
 void StripPane::paintNames(drawing::Pen& pen, const after::Plot& plot, const QRectF& box) const {
   const double left = box.right() + kLimits, lead = legendLead(plot, box);
   const double room = width() / look_.scale - kEdge - kValue - left - 50;
   double y = box.top() + 16;
   for (const after::Curve& curve : plot.curves) {
     pen.line({left, y - 6}, {left + 34, y - 6}, {2.6, curve.tone, curve.dash, false});
-    pen.text({left + 42, y}, drawing::elideText(curve.name, room), {.tone = Tone::kInk2});
+    pen.text({left + 42, y}, shortName(plot, curve.name, room), {.tone = Tone::kInk2});
     y += lead;
   }
 }

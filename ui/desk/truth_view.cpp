@@ -210,9 +210,19 @@ void TruthView::arrange() {
   arrangeColumns();
 }
 
+// Of the columns of gauges, whatever the language.
+int TruthView::widestHeading() const {
+  int wide = 0;
+  for (const int column : {TruthModel::kCab1, TruthModel::kCab2, TruthModel::kSpot})
+    wide =
+        std::max(wide, table_->horizontalHeader()->fontMetrics().horizontalAdvance(
+                           model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString()));
+  return wide;
+}
+
 // Figures have their width; name and finding share the rest.
 void TruthView::arrangeColumns() {
-  const int figure = px(112), unit = px(84), shown = px(128);
+  const int figure = px(112), unit = px(84), shown = std::max(px(128), widestHeading() + px(20));
   const int bar = 2 * px(14);
   const int rest = std::max(px(400), table_->width() - figure - unit - 3 * shown - bar);
   const int name = std::min(px(560), rest * 11 / 20);

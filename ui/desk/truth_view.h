@@ -37,6 +37,7 @@ class TruthView : public LivePage {
  private:
   void makeBar();
   void arrangeColumns();
+  [[nodiscard]] int widestHeading() const;
   void chooseSystem(int which);  ///< -1: all
 
   TruthModel* model_;

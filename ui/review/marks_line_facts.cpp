@@ -177,8 +177,8 @@ std::vector<FactGroup> makeTotalFacts(const marking::MarkSheet& sheet) {
     group.facts.push_back(
         {sheet.aim->reached_at ? after::timeText(*sheet.aim->reached_at) : Words::tr("Aim"),
          sheet.aim->reached_at
-             ? Words::tr("reached: %1").arg(after::sheetWords(sheet.aim->words))
-             : Words::tr("not reached: %1").arg(after::sheetWords(sheet.aim->words)),
+             ? Words::tr("reached: %1").arg(after::aimWords(sheet.aim->words))
+             : Words::tr("not reached: %1").arg(after::aimWords(sheet.aim->words)),
          sheet.aim->reached_at});
   if (!sheet.decision.in_time) put(group, Words::tr("Time"), Words::tr("over the time allowed"));
   Fact come{Words::tr("The marks come to"), after::makeFinding(sheet).sentence};

@@ -7,6 +7,7 @@
 #include "after/thin_out.h"
 #include "after/words.h"
 #include "strip_rig.h"
+#include "text_recorder.h"
 
 namespace cabwright::after {
 namespace {
@@ -171,6 +172,62 @@ TEST_F(StripChartTest, TellsAScreenReaderAllOfIt) {
   const QString words = strip_->accessibleDescription();
   for (const char* part : {"Title 1", "Title 2", "Title 3", "critical", "0:05:12", "Control air"})
     EXPECT_TRUE(words.contains(QLatin1String(part))) << part;
+}
+
+std::vector<testing_ui::PaintedWords> wordsOn(StripChart& strip) {
+  testing_ui::TextRecorder recorder(strip.size());
+  strip.render(&recorder);
+  return recorder.words();
+}
+
+TEST_F(StripChartTest, TheWordsOfLowPlotsDoNotTouch) {
+  show();
+  for (const int high : {430, 520}) {
+    strip_->resize(760, high);
+    QApplication::processEvents();
+    std::vector<testing_ui::PaintedWords> legend;
+    for (const auto& words : wordsOn(*strip_))
+      if (words.box.right() < 200 * look_.scale) legend.push_back(words);
+    ASSERT_GT(legend.size(), 12U);
+    for (std::size_t a = 0; a < legend.size(); ++a)
+      for (std::size_t b = a + 1; b < legend.size(); ++b) {
+        const QRectF both = legend[a].box & legend[b].box;
+        EXPECT_FALSE(both.width() > 1 && both.height() > 1.5)
+            << high << ": " << legend[a].text.toStdString() << " and "
+            << legend[b].text.toStdString();
+      }
+  }
+}
+
+// Two engines that stand: both figures are in the plot of the engines, none in that of the speed.
+TEST_F(StripChartTest, ValuesAtTheCursorStayInTheirPlot) {
+  show();
+  session::SignalHistory still(session::chartSignals());
+  unit::Frame frame;
+  for (std::int64_t t = 0; t <= 6000; t += 10) {
+    frame.tick = t;
+    still.seeFrame(frame);
+  }
+  FinishedRun run;
+  run.history = &still;
+  run.sheet.head.last_tick = 6000;
+  strip_->resize(760, 700);
+  strip_->setReview(run, {});
+  strip_->setCursor(3000);
+  QApplication::processEvents();
+  std::map<std::size_t, int> figures;
+  const std::vector<QRectF> plots =
+      layOutStrip({760 / look_.scale, 700 / look_.scale}, 0, strip_->plots().size(), 0).plots;
+  ASSERT_GE(plots.size(), 4U);
+  for (const auto& words : wordsOn(*strip_)) {
+    if (words.box.left() < strip_->xOf(3000) || words.text.contains(QLatin1Char(':'))) continue;
+    for (std::size_t k = 0; k < plots.size(); ++k) {
+      const QRectF box(plots[k].topLeft() * look_.scale, plots[k].size() * look_.scale);
+      if (box.adjusted(0, -8, 0, 8).contains(words.box.center())) ++figures[k];
+    }
+  }
+  for (std::size_t k = 0; k < plots.size(); ++k)
+    EXPECT_GE(figures[k], static_cast<int>(strip_->plots()[k].curves.size())) << k;
 }
 
 }  // namespace

@@ -3,6 +3,9 @@
 
 #include <gtest/gtest.h>
 
+#include <QCoreApplication>
+#include <QTranslator>
+
 namespace cabwright::after {
 namespace {
 
@@ -29,6 +32,35 @@ TEST(Words, TellAnActByWhatAHandTookHoldOf) {
   EXPECT_TRUE(put_in.startsWith(QLatin1String("put in: "))) << put_in.toStdString();
   EXPECT_FALSE(put_in.contains(QLatin1String("battery.weak"))) << put_in.toStdString();
   EXPECT_TRUE(actText("instructor: clear battery.weak").startsWith(QLatin1String("put right: ")));
+}
+
+TEST(Words, TellWhatWasDoneAtTheDesk) {
+  EXPECT_EQ(actText("instructor: mark before the hill").toStdString(), "mark set: before the hill");
+  EXPECT_EQ(actText("instructor: remark general waits too long").toStdString(),
+            "remark: waits too long");
+  EXPECT_EQ(actText("instructor: pace frozen").toStdString(), "the clock stands still");
+  EXPECT_EQ(actText("instructor: pace 5").toStdString(), "the clock goes at \u00d75");
+  EXPECT_EQ(actText("instructor: intervene").toStdString(), "the instructor stepped in");
+}
+
+class OtherLanguage : public QTranslator {
+ public:
+  QString translate(const char* context, const char* source, const char*, int) const override {
+    const bool known = QLatin1String(context) == QLatin1String("Sheet") &&
+                       QLatin1String(source) == QLatin1String("Both engines run.");
+    return known ? QStringLiteral("Beide Motoren laufen.") : QString();
+  }
+  [[nodiscard]] bool isEmpty() const override { return false; }
+};
+
+// The sheet has it without the full stop with which the exercise, and so the catalogue, says it.
+TEST(Words, SayAnAimInTheReadersLanguage) {
+  EXPECT_EQ(aimWords("Both engines run"), QLatin1String("Both engines run"));
+  OtherLanguage other;
+  QCoreApplication::installTranslator(&other);
+  EXPECT_EQ(aimWords("Both engines run"), QLatin1String("Beide Motoren laufen"));
+  EXPECT_EQ(aimWords("'cab1.air > 75'"), QLatin1String("'cab1.air > 75'"));
+  QCoreApplication::removeTranslator(&other);
 }
 
 }  // namespace

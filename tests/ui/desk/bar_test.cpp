@@ -128,5 +128,40 @@ TEST(Bar, AnAssessmentSaysWhyThereIsNoWayBackToAMoment) {
   EXPECT_EQ(asked.count(), 0);
 }
 
+TEST(FootLine, ARefusalGoesWithThePageAndWithTheRun) {
+  DeskRig rig("warm-tooth", scenario::Mode::kAssessment);
+  desk::DeskWindow& window = rig.window();
+  const auto refuse = [&] {
+    EXPECT_FALSE(rig.desk().take("pace", "5"));
+    EXPECT_TRUE(window.said().startsWith(QLatin1String("Refused"))) << window.said().toStdString();
+  };
+  refuse();
+  window.showPage(window.people());
+  EXPECT_EQ(window.said(), QString());
+  refuse();
+  const std::unique_ptr<cab::Seat> other = makeSeat("hill-start", scenario::Mode::kPractice);
+  rig.desk().setSeat(other.get());
+  EXPECT_EQ(window.said(), QString());
+  EXPECT_TRUE(rig.desk().take("mark", "here"));
+  window.showPage(window.faults());
+  EXPECT_EQ(window.said(), QLatin1String("mark set: here"));  // what was done stays
+  rig.desk().setSeat(nullptr);
+}
+
+TEST(Clock, SaysThatTheTraineeHasStoppedIt) {
+  DeskRig rig;
+  const auto shows = [&](const char* words) {
+    for (const QLabel* label : rig.window().findChildren<QLabel*>())
+      if (label->text().contains(QLatin1String(words))) return true;
+    return false;
+  };
+  EXPECT_FALSE(shows("stopped in the cab"));
+  rig.seat().setFrozen(true);
+  EXPECT_TRUE(shows("stopped in the cab"));
+  EXPECT_TRUE(rig.desk().take("pace", "frozen"));
+  EXPECT_TRUE(shows("frozen"));
+  EXPECT_FALSE(shows("stopped in the cab"));
+}
+
 }  // namespace
 }  // namespace cabwright::tests

@@ -32,6 +32,26 @@ class LiveStripsTest : public PageRig<LiveStrips> {
   }
 };
 
+// Cut short they are still told apart.
+TEST(StripNames, OfOnePlotKeepWhatTellsThemApart) {
+  const auto shortened = [](const QString& name, const QStringList& all, double room) {
+    after::Plot plot;
+    for (const QString& one : all) plot.curves.emplace_back().name = one;
+    return StripPane::shortName(plot, name, room).toStdString();
+  };
+  const QStringList pipes{QStringLiteral("Vacuum in the train pipe"),
+                          QStringLiteral("Vacuum in the release pipe")};
+  EXPECT_EQ(shortened(pipes[0], pipes, 400), "Vacuum in the train pipe");
+  EXPECT_EQ(shortened(pipes[0], pipes, 150), "\u2026 train pipe");
+  EXPECT_EQ(shortened(pipes[1], pipes, 150), "\u2026 release pipe");
+  const QStringList engines{QStringLiteral("Engine 1, crank speed"),
+                            QStringLiteral("Engine 2, crank speed")};
+  EXPECT_TRUE(shortened(engines[0], engines, 150).starts_with("Engine 1, "));
+  EXPECT_TRUE(shortened(engines[1], engines, 150).starts_with("Engine 2, "));
+  const QStringList alone{QStringLiteral("Speed without its sign")};
+  EXPECT_TRUE(shortened(alone[0], alone, 100).starts_with("Speed w"));
+}
+
 TEST_F(LiveStripsTest, TheSearchFindsByWordUnitAndLayer) {
   sit("hill-start");
   const int all = page_->model().rowCount();

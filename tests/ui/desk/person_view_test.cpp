@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/person_view.h"
 
+#include <QTableView>
 #include <algorithm>
 
 #include "cab/names.h"
 #include "page_rig.h"
+#include "text_recorder.h"
 
 namespace cabwright::desk {
 namespace {
@@ -120,6 +122,25 @@ TEST_F(PersonViewTest, TellsWhatWasHeardLast) {
 TEST_F(PersonViewTest, EverythingIsReachedByKeysAndNamed) {
   sit("hill-start");
   expectAllReached();
+}
+
+// What stands at the left stays clear of the tables at the right.
+TEST_F(PersonViewTest, TheWordsBesideTheTablesHaveTheirRoom) {
+  sit("hill-start");
+  for (const QSize size : {QSize(1000, 560), QSize(1280, 660)}) {
+    page_->resize(size);
+    settle();
+    testing_ui::TextRecorder recorder(size);
+    page_->render(&recorder);
+    const int tables = page_->findChild<QTableView*>()->x();
+    bool seen = false;
+    for (const auto& words : recorder.words()) {
+      if (words.box.left() >= tables) continue;
+      seen = seen || words.text.startsWith(QLatin1String("A figure counts"));
+      EXPECT_LE(words.box.right(), tables) << words.text.toStdString();
+    }
+    EXPECT_TRUE(seen);
+  }
 }
 
 }  // namespace
