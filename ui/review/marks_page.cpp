@@ -69,6 +69,11 @@ void MarksPage::askToSignOn(const QString& why, bool second, std::function<void(
 }
 
 void MarksPage::whenSignedOn(const QString& why, std::function<void()> act) {
+  // Said before anything is written, not after.
+  if (opened_.verification().standing == session::Standing::kNotSealed) {
+    showSaid(tr("Not sealed: nothing can be added to it."));
+    return;
+  }
   if (opened_.signer())
     act();
   else

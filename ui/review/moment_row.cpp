@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "review_room/moment_row.h"
 
+#include <QCoreApplication>
 #include <QPainter>
 #include <array>
 #include <cmath>
@@ -75,6 +76,9 @@ constexpr std::array<LeverOf, 4> kLevers{
      {Signal::kCab1Reverser, QT_TRANSLATE_NOOP("MomentRow", "Reverser")},
      {Signal::kCab1Gear, QT_TRANSLATE_NOOP("MomentRow", "Gear")}}};
 
+// From the list above, which the catalogue knows by another name than that of the class.
+QString listed(const char* words) { return QCoreApplication::translate("MomentRow", words); }
+
 QString number(double value) { return QString::number(std::lround(value)); }
 
 }  // namespace
@@ -101,10 +105,10 @@ QString MomentRow::summary() const {
                                 after::valueText(signal, frame_[signal]));
     }
   for (const LampOf& lamp : kLamps)
-    words << tr("%1: %2").arg(tr(lamp.word), value(lamp.signal) > 0.5 ? tr("lit") : tr("dark"));
+    words << tr("%1: %2").arg(listed(lamp.word), value(lamp.signal) > 0.5 ? tr("lit") : tr("dark"));
   for (const LeverOf& lever : kLevers) {
     const Signal signal = after::ofCab(lever.signal, cab_);
-    words << tr("%1: %2").arg(tr(lever.name), after::valueText(signal, frame_[signal]));
+    words << tr("%1: %2").arg(listed(lever.name), after::valueText(signal, frame_[signal]));
   }
   return words.join(QLatin1String(", "));
 }
@@ -134,7 +138,7 @@ void MomentRow::paintDials(drawing::Pen& pen, double pitch) const {
     pen.circle(centre, 4, drawing::kNoLine, Tone::kInk);
     QString words = number(first);
     if (two && number(second) != words) words += QLatin1String(", ") + number(second);
-    const QString name = tr(gauge.name) + QLatin1Char(' ');
+    const QString name = listed(gauge.name) + QLatin1Char(' ');
     const double wide = drawing::textWidth(name) + drawing::textWidth(words, drawing::kText, true);
     const double left = x - wide / 2;
     const double after_name = left + pen.text({left, kWordsY}, name, {.tone = Tone::kInk2});
@@ -150,7 +154,7 @@ void MomentRow::paintLamps(drawing::Pen& pen, double x) const {
     const QPointF at(x + kLampPitch * static_cast<double>(k / 3) + 18,
                      26 + 42 * static_cast<double>(k % 3));
     drawing::paintLamp(pen, at, {.color = lamp.color, .lit = lit}, {}, 11);
-    pen.text(at + QPointF(26, kCapHalf), tr(lamp.word),
+    pen.text(at + QPointF(26, kCapHalf), listed(lamp.word),
              {.bold = lit, .tone = lit ? Tone::kInk : Tone::kInk2});
   }
 }
@@ -159,7 +163,7 @@ void MomentRow::paintLevers(drawing::Pen& pen, double x, double right) const {
   double y = 26 + kCapHalf;
   for (const LeverOf& lever : kLevers) {
     const Signal signal = after::ofCab(lever.signal, cab_);
-    const double name = pen.text({x, y}, tr(lever.name), {.tone = Tone::kInk2});
+    const double name = pen.text({x, y}, listed(lever.name), {.tone = Tone::kInk2});
     const double at = x + std::max(100.0, name + 12);
     pen.text({at, y},
              drawing::elideText(after::valueText(signal, frame_[signal]), right - at,

@@ -24,7 +24,7 @@ QString reviewStyleSheet(const after::SheetLook& look) {
              QStringLiteral(
                  "QMainWindow, QMenuBar, QMenu, QStatusBar { background: @paper; }"
                  "QMenuBar::item:selected, QMenu::item:selected { background: @wash; color: @ink; }"
-                 "QMenu::item:disabled { color: @ink2; }"
+                 "QMenu { border: 1px solid @ink; } QMenu::item:disabled { color: @ink2; }"
                  "QLabel#bad { font-weight: bold; } QLabel#good { color: @good; }"
                  "QLabel#doubt { color: @doubt; } QLabel#clock { font-weight: bold; }"
                  "QSplitter::handle:hover { background: @wash; }"),

@@ -18,6 +18,8 @@
 namespace cabwright::review_room {
 namespace {
 
+constexpr int kToldMs = 8000;
+
 QString nameOf(const std::filesystem::path& file) {
   return QString::fromStdString(file.filename().string());
 }
@@ -113,10 +115,15 @@ void ReviewWindow::makeMenus() {
       if (view_ != nullptr) view_->setShare(static_cast<Share>(k));
     });
   session_action_->setEnabled(false);
+  // The line is there as long as it says something: what is above it has the room again.
+  statusBar()->setSizeGripEnabled(false);
+  statusBar()->hide();
+  connect(statusBar(), &QStatusBar::messageChanged, this,
+          [this](const QString& words) { statusBar()->setVisible(!words.isEmpty()); });
 }
 
 void ReviewWindow::nameMenus() {
-  setWindowTitle(tr("Cabwright: review"));
+  setWindowTitle(tr("Review"));
   session_menu_->setTitle(tr("&Session"));
   open_action_->setText(tr("&Open a recorded session …"));
   shelf_action_->setText(tr("The &shelf of sessions"));
@@ -197,7 +204,8 @@ bool ReviewWindow::takeOutTo(TakeOut what, const QString& path) {
   const std::optional<QString> fault =
       takeOut(what, view_->opened(), path, recency_ ? recency_() : review::RecencyRules{});
   QApplication::restoreOverrideCursor();
-  statusBar()->showMessage(fault ? *fault : tr("%1 is written.").arg(path));
+  statusBar()->show();
+  statusBar()->showMessage(fault ? *fault : tr("%1 is written.").arg(path), kToldMs);
   QAccessibleEvent alert(statusBar(), QAccessible::Alert);
   QAccessible::updateAccessibility(&alert);
   return !fault;
@@ -256,7 +264,7 @@ void ReviewWindow::take() {
   addMarks();
   view_->setTheme(look_.theme);
   pages_->addWidget(view_);
-  setWindowTitle(tr("Cabwright: review of %1").arg(name));
+  setWindowTitle(tr("Review of %1").arg(name));
   session_action_->setEnabled(true);
   for (QAction* action : take_outs_) action->setEnabled(true);
   Q_EMIT sessionOpened(view_);

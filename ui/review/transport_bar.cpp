@@ -2,6 +2,7 @@
 #include "review_room/transport_bar.h"
 
 #include <QBoxLayout>
+#include <QCoreApplication>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -54,8 +55,15 @@ TransportButton::TransportButton(Step step, const QString& key, const after::She
   setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
 }
 
+void TransportButton::setRoomForKey(bool room) {
+  if (room == room_for_key_) return;
+  room_for_key_ = room;
+  updateGeometry();
+  update();
+}
+
 QSize TransportButton::sizeHint() const {
-  const double cap = key_.isEmpty() ? 0 : drawing::keyCapWidth(key_) + kCapGap;
+  const double cap = showsKey() ? drawing::keyCapWidth(key_) + kCapGap : 0;
   const QSizeF u(2 * kRing + 2 * kSideU + cap, kHigh);
   return (u * look_.scale).toSize() + QSize(1, 1);
 }
@@ -108,7 +116,7 @@ void TransportButton::paintEvent(QPaintEvent*) {
              {hasFocus() ? drawing::kFocus : drawing::kNorm, hasFocus() ? Tone::kHand : Tone::kInk},
              hot ? Tone::kWash : Tone::kFace);
   paintSign(pen, at);
-  if (!key_.isEmpty())
+  if (showsKey())
     drawing::paintKeyCap(
         pen, {at.x() + kRing + kCapGap + drawing::keyCapWidth(key_) / 2, kHigh / 2}, key_);
 }
@@ -125,10 +133,11 @@ TransportBar::TransportBar(const after::SheetLook& look, QWidget* parent)
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(2);
+  row->setSizeConstraint(QLayout::SetNoConstraint);  // narrower, it goes without the keys
   for (const StepInfo& info : kStepTable) {
     const QString key = QString::fromUtf8(info.key);
     auto* button = new TransportButton(info.step, key, look, this);
-    const QString what = tr(info.what);
+    const QString what = QCoreApplication::translate("TransportBar", info.what);
     button->setAccessibleName(what);
     button->setToolTip(key.isEmpty() ? what : tr("%1: key %2").arg(what, key));
     connect(button, &QAbstractButton::clicked, this,
@@ -145,7 +154,6 @@ TransportBar::TransportBar(const after::SheetLook& look, QWidget* parent)
   row->addWidget(rates_);
   row->addSpacing(12);
   events_->setTextFormat(Qt::PlainText);
-  events_->setMinimumWidth(40);
   events_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   events_->setAccessibleName(tr("What is at this moment"));
   row->addWidget(events_, 1);
@@ -162,8 +170,24 @@ TransportButton* TransportBar::button(Step step) const {
 void TransportBar::setPlaying(bool playing) { button(Step::kPlay)->setChecked(playing); }
 
 void TransportBar::setEvents(const QString& words) {
-  events_->setText(words);
+  happens_ = words;
   events_->setToolTip(words);
+  fit();
+}
+
+// Words that are cut say so: "Line 1" of "Line 10, ..." would be another line.
+void TransportBar::fit() {
+  events_->setText(events_->fontMetrics().elidedText(happens_, Qt::ElideRight, events_->width()));
+}
+
+// What the keys stand beside can be pressed, and the time be read, before the keys have room.
+void TransportBar::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  for (TransportButton* button : buttons_) button->setRoomForKey(true);
+  if (layout()->minimumSize().width() > width())
+    for (TransportButton* button : buttons_) button->setRoomForKey(false);
+  layout()->activate();
+  fit();
 }
 
 void TransportBar::setTime(const QString& now, const QString& end) {
@@ -175,6 +199,8 @@ void TransportBar::restyle() {
     button->updateGeometry();
     button->update();
   }
+  QResizeEvent anew(size(), size());
+  resizeEvent(&anew);
 }
 
 double TransportBar::rate() const {

@@ -31,6 +31,8 @@ class TransportButton : public QAbstractButton {
  public:
   TransportButton(Step step, const QString& key, const after::SheetLook& look, QWidget* parent);
   [[nodiscard]] QSize sizeHint() const override;
+  /// Whether its key may stand beside it.
+  void setRoomForKey(bool room);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -40,7 +42,9 @@ class TransportButton : public QAbstractButton {
  private:
   void paintSign(drawing::Pen& pen, QPointF at) const;
   const Step step_;
+  [[nodiscard]] bool showsKey() const { return room_for_key_ && !key_.isEmpty(); }
   const QString key_;
+  bool room_for_key_ = true;
   const after::SheetLook& look_;
 };
 
@@ -54,7 +58,9 @@ class TransportBar : public QWidget {
   void setPlaying(bool playing);
   /// What is at this moment; empty: nothing.
   void setEvents(const QString& words);
-  [[nodiscard]] QString events() const { return events_->text(); }
+  [[nodiscard]] const QString& events() const { return happens_; }
+  /// As much of it as has room.
+  [[nodiscard]] QString shownEvents() const { return events_->text(); }
   void setTime(const QString& now, const QString& end);
   void restyle();
 
@@ -67,7 +73,12 @@ class TransportBar : public QWidget {
  Q_SIGNALS:
   void stepAsked(cabwright::review_room::Step step);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
+  void fit();
+  QString happens_;
   std::array<TransportButton*, kSteps> buttons_{};
   QLabel *events_, *time_;
   QComboBox* rates_;

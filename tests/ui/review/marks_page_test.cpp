@@ -138,6 +138,19 @@ TEST_F(Marks, AnOverrideByTheTraineeIsRefused) {
   EXPECT_TRUE(opened_->entries().empty());
 }
 
+// Before anybody has written a reason that cannot be kept.
+TEST_F(Marks, ToASessionThatIsNotSealedNothingIsAddedAndThatIsSaidAtOnce) {
+  session::record(file_, review::kBadDeeds);
+  open();
+  clickRow(page_->lines().list(), "gear");
+  for (const char* act : {"override", "remark", "sign"}) {
+    press(act);
+    EXPECT_EQ(find<QLabel>("signer")->text(), "Not sealed: nothing can be added to it.") << act;
+    EXPECT_FALSE(find<QWidget>("override_do")->isVisible());
+    EXPECT_FALSE(find<QWidget>("remark_do")->isVisible());
+  }
+}
+
 TEST_F(Marks, CommentsStandOnALineOrAtTheCursor) {
   openPractice();
   signOn();
