@@ -2,6 +2,7 @@
 #include "desk/spots.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <array>
 
 #include "wording/sentences.h"
@@ -154,18 +155,25 @@ std::vector<const fault::FaultSpec*> faultsAt(std::size_t spot) {
 
 std::vector<const fault::FaultSpec*> findFaults(const QString& words) {
   const QStringList wanted = words.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
-  std::vector<const fault::FaultSpec*> found;
-  if (wanted.isEmpty()) return found;
+  std::vector<const fault::FaultSpec*> called, shown;
+  if (wanted.isEmpty()) return called;
+  const auto has = [&wanted](const QString& hay) {
+    return std::ranges::all_of(
+        wanted, [&hay](const QString& word) { return hay.contains(word, Qt::CaseInsensitive); });
+  };
   for (const fault::FaultSpec& spec : fault::faultCatalogue()) {
     const std::size_t spot = spotOf(spec);
-    QStringList all{text(spec.name), whereText(spec), textOf(spec), faultWords(spec.symptom)};
+    QStringList all{text(spec.name), whereText(spec), textOf(spec)};
     if (spot < spotTable().size()) all << nameOf(spotTable()[spot]);
-    const QString hay = all.join(QLatin1Char(' '));
-    bool fits = true;
-    for (const QString& word : wanted) fits = fits && hay.contains(word, Qt::CaseInsensitive);
-    if (fits) found.push_back(&spec);
+    const QString names = all.join(QLatin1Char(' '));
+    if (has(names)) {
+      called.push_back(&spec);
+    } else if (has(names + QLatin1Char(' ') + faultWords(spec.symptom))) {
+      shown.push_back(&spec);
+    }
   }
-  return found;
+  called.insert(called.end(), shown.begin(), shown.end());
+  return called;
 }
 
 QString faultWords(std::string_view english) {

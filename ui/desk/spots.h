@@ -29,7 +29,8 @@ struct Spot {
 [[nodiscard]] std::size_t spotOf(const fault::FaultSpec& spec);
 /// In the order of the catalogue.
 [[nodiscard]] std::vector<const fault::FaultSpec*> faultsAt(std::size_t spot);
-/// Those in whose name, place, text or symptom all words stand, whatever their case.
+/// Those in whose name, place, text or symptom all words stand, whatever their case; first those
+/// that do without the symptom.
 [[nodiscard]] std::vector<const fault::FaultSpec*> findFaults(const QString& words);
 
 /// Texts of the catalogue in the reader's language.

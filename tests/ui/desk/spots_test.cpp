@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <QLineF>
+#include <algorithm>
 #include <set>
 
 #include "desk/draw_unit.h"
@@ -64,6 +65,21 @@ TEST(Spots, AreFoundByWordsInAnyOrder) {
     EXPECT_THAT(spec->name, ::testing::HasSubstr("gearbox"));
   EXPECT_THAT(findFaults(QStringLiteral("  ")), IsEmpty());
   EXPECT_THAT(findFaults(QStringLiteral("teapot")), IsEmpty());
+}
+
+// What is looked for by its name is not hidden behind all that shows on it.
+TEST(Spots, ThoseThatAreCalledSoComeFirst) {
+  const auto found = findFaults(QStringLiteral("gauge"));
+  const auto isCalledSo = [](const fault::FaultSpec* spec) {
+    const std::size_t spot = spotOf(*spec);
+    return (QString::fromStdString(spec->name) + whereText(*spec) + textOf(*spec) +
+            (spot < spotTable().size() ? nameOf(spotTable()[spot]) : QString()))
+        .contains(QLatin1String("gauge"), Qt::CaseInsensitive);
+  };
+  ASSERT_GT(found.size(), 20U);
+  EXPECT_TRUE(isCalledSo(found.front()));
+  EXPECT_FALSE(isCalledSo(found.back()));
+  EXPECT_TRUE(std::ranges::is_partitioned(found, isCalledSo));
 }
 
 TEST(Spots, AnInstrumentIsCalledByItsPlace) {
