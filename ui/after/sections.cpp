@@ -71,8 +71,6 @@ SectionRow keptRow(const marking::MarkSheet& sheet, const marking::SheetLine& li
   if (line.prompted_at) detail << Words::tr("after a prompt: earns nothing");
   if (line.verdict.inside_tolerance)
     detail << Words::tr("just within the tolerance: %1").arg(sheetWords(line.tolerance));
-  if (!line.verdict.way.empty())
-    detail << Words::tr("way taken: %1").arg(sheetWords(line.verdict.way));
   return {line.prompted_at ? VerdictSign::kSeen : VerdictSign::kGood, sheetWords(line.title),
           detail.join(QLatin1String("; ")), timeText(momentOf(sheet, line))};
 }
