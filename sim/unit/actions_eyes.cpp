@@ -10,36 +10,6 @@ namespace cabwright::unit {
 
 namespace q = cabwright::quantity;
 
-namespace {
-
-// Of things whose state changes with a switch: what they show besides their condition.
-std::string liveWords(const World& w, Item item) {
-  const auto lit = [&](Signal white, Signal red) {
-    return std::string(w.frame[white] > 0.5F ? "; white lit" : "; white dark") +
-           (w.frame[red] > 0.5F ? ", red lit" : ", red dark");
-  };
-  const auto number = [&](Signal shows) {
-    const int n = static_cast<int>(w.frame[shows]);
-    return n == 0 ? std::string("; blank") : "; shows " + std::to_string(n);
-  };
-  switch (item) {
-    case Item::kEnd1Lamps:
-    case Item::kEnd1TailLamp:
-      return lit(Signal::kEnd1White, Signal::kEnd1RedLit);
-    case Item::kEnd2Lamps:
-    case Item::kEnd2TailLamp:
-      return lit(Signal::kEnd2White, Signal::kEnd2RedLit);
-    case Item::kEnd1Display:
-      return number(Signal::kEnd1Shows);
-    case Item::kEnd2Display:
-      return number(Signal::kEnd2Shows);
-    default:
-      return "";
-  }
-}
-
-}  // namespace
-
 ActionOutcome Actions::look(const Action& a) {
   const Item item = *findItem(a.object);
   const ItemInfo& info = itemInfo(item);
@@ -54,15 +24,8 @@ ActionOutcome Actions::look(const Action& a) {
     t.looking = item;
     t.looking_since = w_.tick;
   }
-  if (!canMakeOut(w_, item)) {
-    const bool desk = info.by == SeenBy::kLampTest;
-    return {true, "dark",
-            refuse("", desk ? "desk lamps are looked at under the lamp test" : "not lit").cause};
-  }
-  const int present = findVisibleCondition(w_, item);
-  std::string seen =
-      present == 0 ? info.good : info.conditions[static_cast<std::size_t>(present - 1)].seen;
-  return {true, seen + liveWords(w_, item), ""};
+  Sight sight = describeSight(w_, item);
+  return {true, std::move(sight.seen), std::move(sight.why)};
 }
 
 ActionOutcome Actions::judge(const Action& a) {

@@ -63,6 +63,13 @@ enum class SeenBy : std::uint8_t {
   kLampTest,      ///< only under the lamp test of this desk, with current in it
 };
 
+/// What a look at a thing tells.
+struct Sight {
+  std::string seen;  ///< its condition in words, with what it shows; "dark"
+  std::string why;   ///< why nothing is to be made out; empty: it is, or nobody helps
+  bool operator==(const Sight&) const = default;
+};
+
 struct ItemCondition {
   std::string name;  ///< "hanging", "split" ...
   DefectClass rank;

@@ -136,6 +136,49 @@ int findVisibleCondition(const World& w, Item item) {
   return 0;
 }
 
+namespace {
+
+// Of things whose state changes with a switch: what they show besides their condition.
+std::string liveWords(const World& w, Item item) {
+  const auto lit = [&](Signal white, Signal red) {
+    return std::string(w.frame[white] > 0.5F ? "; white lit" : "; white dark") +
+           (w.frame[red] > 0.5F ? ", red lit" : ", red dark");
+  };
+  const auto number = [&](Signal shows) {
+    const int n = static_cast<int>(w.frame[shows]);
+    return n == 0 ? std::string("; blank") : "; shows " + std::to_string(n);
+  };
+  switch (item) {
+    case Item::kEnd1Lamps:
+    case Item::kEnd1TailLamp:
+      return lit(Signal::kEnd1White, Signal::kEnd1RedLit);
+    case Item::kEnd2Lamps:
+    case Item::kEnd2TailLamp:
+      return lit(Signal::kEnd2White, Signal::kEnd2RedLit);
+    case Item::kEnd1Display:
+      return number(Signal::kEnd1Shows);
+    case Item::kEnd2Display:
+      return number(Signal::kEnd2Shows);
+    default:
+      return "";
+  }
+}
+
+}  // namespace
+
+Sight describeSight(const World& w, Item item) {
+  const ItemInfo& info = itemInfo(item);
+  if (!canMakeOut(w, item)) {
+    const bool desk = info.by == SeenBy::kLampTest;
+    const char* why = desk ? "desk lamps are looked at under the lamp test" : "not lit";
+    return {"dark", w.assessment ? "" : why};
+  }
+  const int present = findVisibleCondition(w, item);
+  const std::string& seen =
+      present == 0 ? info.good : info.conditions[static_cast<std::size_t>(present - 1)].seen;
+  return {seen + liveWords(w, item), {}};
+}
+
 bool isPerceivedAt(Signal s, Place place) {
   const SignalInfo& info = signalInfo(s);
   if (info.layer != Layer::kShown) return false;
@@ -156,6 +199,8 @@ bool Unit::canSee(Item item) const {
   const TraineeState& t = w_.trainee;
   return !t.walking && t.place == itemInfo(item).place && hasLight(w_);
 }
+
+Sight Unit::sightOf(Item item) const { return describeSight(w_, item); }
 
 int Unit::presentCondition(Item item) const { return findPresentCondition(w_, item); }
 

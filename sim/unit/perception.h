@@ -39,4 +39,7 @@ namespace cabwright::unit {
 /// looks sound.
 [[nodiscard]] int findVisibleCondition(const World& w, Item item);
 
+/// What an item shows whoever looks at it just now.
+[[nodiscard]] Sight describeSight(const World& w, Item item);
+
 }  // namespace cabwright::unit

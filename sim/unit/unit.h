@@ -87,6 +87,8 @@ class Unit {
   [[nodiscard]] Perceivable perceivable(Place place) const;
   /// Whether an item can be seen closely from where the trainee is, in this light.
   [[nodiscard]] bool canSee(Item item) const;
+  /// What it shows just now to whoever looks at it closely.
+  [[nodiscard]] Sight sightOf(Item item) const;
   /// 0: sound; n: the nth condition of the item's list is what is there.
   [[nodiscard]] int presentCondition(Item item) const;
 

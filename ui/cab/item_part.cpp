@@ -106,6 +106,7 @@ PartRole ItemPart::role() const {
 }
 
 bool ItemPart::activate() {
+  asked_from_ = seat().unit().world().judgements.size();
   seat().look(item_);
   return true;
 }
@@ -114,10 +115,21 @@ void ItemPart::mousePressEvent(QMouseEvent* event) {
   if (event->button() == Qt::LeftButton) activate();
 }
 
+bool ItemPart::isToBeJudged() const {
+  const auto& all = seat().unit().world().judgements;
+  for (std::size_t k = all.size(); k > asked_from_; --k) {
+    const unit::Judgement& j = all[k - 1];
+    if (j.item != item_ || j.empty) continue;
+    return j.verdict == unit::Verdict::kDefect && j.said_class == unit::DefectClass::kNone;
+  }
+  return true;
+}
+
 // G, D and U judge what is being looked at, and C, S and T say the class of what was judged a
-// defect; else they are what they are everywhere.
+// defect. Once that is said, they are the levers' and buttons' beside which they stand, as they are
+// everywhere else; looking again asks again.
 std::optional<ItemPart::Said> ItemPart::findSaid(int key) const {
-  if (!shown_.looking) return std::nullopt;
+  if (!shown_.looking || !isToBeJudged()) return std::nullopt;
   switch (key) {
     case Qt::Key_G:
       return Said{unit::Verdict::kGood, unit::DefectClass::kNone};

@@ -47,12 +47,15 @@ class ItemPart : public Part {
     unit::Verdict verdict;
     unit::DefectClass rank;
   };
-  /// What a key says of the thing, while it is looked at.
+  /// What a key says of the thing, while it is looked at and the judgement is not complete.
   [[nodiscard]] std::optional<Said> findSaid(int key) const;
+  /// Looked at, and not judged since, or a defect with no class yet.
+  [[nodiscard]] bool isToBeJudged() const;
 
   unit::Item item_;
   ItemShape shape_;
   bool hovered_ = false;
+  std::size_t asked_from_ = 0;  ///< judgements there were when it was last looked at from here
   struct Shown {
     bool looking = false, looked = false;
     int share = 0;  ///< of the time a look takes, in twentieths

@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "cab/notebook_part.h"
 #include "driver.h"
 
 namespace cabwright::tests {
@@ -63,6 +64,28 @@ TEST(DefectClass, IsSaidByKeysAndTheLettersAreThemselvesAgainAfterwards) {
   EXPECT_NE(desk.view().panel(), nullptr);
 }
 
+// D stands beside the safety device: who has judged and takes hold of it unsays nothing.
+TEST(DefectClass, OnceJudgedItsLettersAreTheLeversAgainUntilItIsLookedAtAgain) {
+  Desk desk;
+  const auto keys = makeKeys(desk);
+  lookAt(desk, *keys);
+  ASSERT_EQ(keys->perform({unit::Actor::kTrainee, "judge", "trailer1.underframe", "good"}),
+            std::nullopt);
+  desk.settle();
+  for (Qt::Key key : {Qt::Key_D, Qt::Key_G, Qt::Key_S, Qt::Key_T}) desk.key(key);
+  EXPECT_EQ(desk.seat().unit().world().judgements.size(), 1U);
+  EXPECT_EQ(last(desk).verdict, Verdict::kGood);
+  desk.key(Qt::Key_U);  // what can be said
+  EXPECT_NE(desk.view().panel(), nullptr);
+  desk.key(Qt::Key_Escape);
+  EXPECT_EQ(desk.seat().unit().world().judgements.size(), 1U);
+
+  ASSERT_TRUE(desk.tabTo(desk.find<cab::ItemPart>(QStringLiteral("trailer1.underframe"))));
+  desk.key(Qt::Key_Return);
+  desk.key(Qt::Key_D);
+  EXPECT_EQ(last(desk).verdict, Verdict::kDefect);
+}
+
 TEST(DefectClass, BeforeADefectIsSaidItsLettersSayNothing) {
   Desk desk;
   const auto keys = makeKeys(desk);
@@ -100,6 +123,24 @@ TEST(DefectClass, IsToldToWhoCannotSee) {
   EXPECT_TRUE(desk.tabTo(letter(desk, "T")));
   desk.key(Qt::Key_Space);
   EXPECT_EQ(last(desk).said_class, DefectClass::kTechnical);
+}
+
+// The lamp test is pressed while one looks: the notebook tells what shows now, not what was dark.
+TEST(WhatIsSeen, IsToldAsItIsNow) {
+  Desk desk;
+  desk.begin("hill-start", scenario::Mode::kPractice);
+  desk.seat().act("look", "cab1.lamps");
+  desk.pass(0.5);
+  const auto* notebook = desk.view().findChild<cab::NotebookPart*>();
+  ASSERT_NE(notebook, nullptr);
+  EXPECT_THAT(notebook->seen().toStdString(), HasSubstr("under the lamp test"));
+  desk.seat().act("hold", "cab1.lamp_test");
+  desk.pass(0.5);
+  EXPECT_THAT(notebook->seen().toStdString(), testing::Not(HasSubstr("dark")));
+  EXPECT_FALSE(notebook->seen().isEmpty());
+  desk.seat().act("release", "cab1.lamp_test");
+  desk.pass(0.5);
+  EXPECT_THAT(notebook->seen().toStdString(), HasSubstr("dark"));
 }
 
 }  // namespace
