@@ -41,8 +41,7 @@ std::optional<std::string> findPaceFault(const DeskSituation& situation, const u
   const auto& at = situation.intervened_at;
   if (at && situation.tick - *at <= kFreezeTicks) return std::nullopt;
   return fmt::format(
-      "an assessment stands still only with an intervention: 'intervene' first, and freeze within "
-      "{} s",
+      "an assessment stands still only with an intervention: step in first, and freeze within {} s",
       kFreezeTicks / 100);
 }
 
@@ -66,7 +65,7 @@ std::optional<std::string> findConditionFault(const DeskSituation& situation,
     return std::nullopt;
   return fmt::format(
       "what is wrong with '{}' is evidence in an assessment: it stays as the trainee found it, or "
-      "missed it; 'intervene' first",
+      "missed it; step in first",
       action.object);
 }
 
@@ -116,7 +115,7 @@ std::optional<std::string> findDeskFault(const DeskSituation& situation, const A
   if (!hands_on) return std::nullopt;
   return fmt::format(
       "'{} {}' would be done for the trainee, and an assessment is of what the trainee does; "
-      "'intervene' first",
+      "step in first",
       action.verb, action.object);
 }
 

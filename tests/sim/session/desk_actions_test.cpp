@@ -108,7 +108,9 @@ TEST_F(DeskPolicy, ElsewhereAllIsAllowed) {
 TEST_F(DeskPolicy, SaysTheReason) {
   EXPECT_THAT(refusal("instructor: pace 2"), HasSubstr("runs at pace 1"));
   EXPECT_THAT(refusal("instructor: set cab1.brake full"), HasSubstr("for the trainee"));
+  EXPECT_THAT(refusal("instructor: set cab1.brake full"), HasSubstr("; step in first"));
   EXPECT_THAT(refusal("instructor: condition end1.hoses good"), HasSubstr("evidence"));
+  EXPECT_THAT(refusal("instructor: condition end1.hoses good"), HasSubstr("; step in first"));
 }
 
 TEST_F(DeskPolicy, TimeStandsStillOnlyWithAnIntervention) {
@@ -117,7 +119,7 @@ TEST_F(DeskPolicy, TimeStandsStillOnlyWithAnIntervention) {
   at_.tick = 5000 + kFreezeTicks;
   EXPECT_EQ(refusal("instructor: pace frozen"), "");
   ++at_.tick;
-  EXPECT_THAT(refusal("instructor: pace frozen"), HasSubstr("'intervene' first"));
+  EXPECT_THAT(refusal("instructor: pace frozen"), HasSubstr("step in first"));
   EXPECT_NE(refusal("instructor: pace 2"), "");
 }
 
