@@ -30,7 +30,7 @@ constexpr const char* kCommon =
     "QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { width: 0; border: none; }"
     // Buttons and ticks.
     "QPushButton { background: @face; border: 1px solid @ink; border-radius: 4px;"
-    " padding: 4px 12px; }"
+    " padding: 4px 12px; outline: none; }"  // its border says the focus
     "QPushButton:default { font-weight: bold; }"
     "QPushButton:disabled { color: @ink2; border-color: @rule; }"
     "QPushButton:checked { background: @ink; color: @paper; }"
