@@ -19,7 +19,8 @@ using drawing::Tone;
 namespace {
 
 constexpr double kSignWidth = 26;  // room for the verdict before the name
-constexpr double kClear = 5;
+// A part draws on its own area only. Round the thing there is first the look, then the focus.
+constexpr double kArea = 9, kClear = 3.5, kFocusAt = kArea - 0.5 - drawing::kFocus / 2;
 constexpr double kLargestRing = 46, kRingCorner = 6;
 
 drawing::VerdictSign signOf(unit::Verdict verdict, bool looked) {
@@ -60,8 +61,8 @@ ItemPart::ItemPart(Seat& seat, const SheetStyle& style, unit::Item item, ItemSha
   setAccessibleName(nameOf(item));
   const std::string_view name = unit::itemInfo(item).name;
   setObjectName(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
-  setArea(shape_.thing.united(labelBox()).adjusted(-9, -9, 9, 9),
-          {shape_.thing.adjusted(-9, -9, 9, 9), labelBox().adjusted(-6, -4, 6, 4)});
+  setArea(shape_.thing.united(labelBox()).adjusted(-kArea, -kArea, kArea, kArea),
+          {shape_.thing.adjusted(-kArea, -kArea, kArea, kArea), labelBox().adjusted(-6, -4, 6, 4)});
 }
 
 QString ItemPart::label() const { return nameOf(item_); }
@@ -230,7 +231,9 @@ void ItemPart::paint(drawing::Pen& pen) const {
                                 : Tone::kInk2,
             .halo = 3});
   const QRectF around = shape_.thing.adjusted(-kClear, -kClear, kClear, kClear);
-  if (hasFocus()) drawing::paintFocusRing(pen, around, kRingCorner);
+  if (hasFocus())
+    pen.rect(shape_.thing.adjusted(-kFocusAt, -kFocusAt, kFocusAt, kFocusAt),
+             {drawing::kFocus, Tone::kHand}, Tone::kNone, kRingCorner);
   if (shown_.looking) paintLook(pen, around);
 }
 

@@ -70,6 +70,35 @@ QRectF labelOf(const ItemPart& item) {
 
 class EnginePlateTest : public ::testing::TestWithParam<std::tuple<int, QSize>> {};
 
+// The ring of focus is whole: it shows in the middle of each side of the thing.
+TEST_P(EnginePlateTest, WhereTheFocusIsCanBeSeenAllRoundTheThing) {
+  const auto [line, window] = GetParam();
+  Bench bench(line, window);
+  bench.plate->activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(bench.plate.get()));
+  const double scale = bench.style.frame.scale;
+  for (ItemPart* item : bench.plate->findChildren<ItemPart*>()) {
+    bench.plate->setFocus();
+    const QImage before = bench.plate->grab().toImage();
+    item->setFocus();
+    ASSERT_TRUE(item->hasFocus());
+    const QImage after = bench.plate->grab().toImage();
+    const QRectF thing = item->shape().thing;
+    const auto changes = [&](QPointF from, QPointF way) {
+      for (double out = 2; out < 9; out += 0.5) {
+        const QPoint at = ((from + out * way) * scale).toPoint();
+        if (after.rect().contains(at) && after.pixel(at) != before.pixel(at)) return true;
+      }
+      return false;
+    };
+    const QPointF c = thing.center();
+    EXPECT_TRUE(changes({thing.left(), c.y()}, {-1, 0})) << qPrintable(item->objectName());
+    EXPECT_TRUE(changes({thing.right(), c.y()}, {1, 0})) << qPrintable(item->objectName());
+    EXPECT_TRUE(changes({c.x(), thing.top()}, {0, -1})) << qPrintable(item->objectName());
+    EXPECT_TRUE(changes({c.x(), thing.bottom()}, {0, 1})) << qPrintable(item->objectName());
+  }
+}
+
 TEST_P(EnginePlateTest, HoldsAllThatBelongsToThePlace) {
   const auto [line, window] = GetParam();
   Bench bench(line, window);
