@@ -35,6 +35,20 @@ void readPoints(TableReader& table, GuideStep& step) {
   }
 }
 
+void readActs(TableReader& table, GuideStep& step) {
+  for (const TableReader::Text& text : table.texts("acts")) {
+    const auto named = std::ranges::find(unit::phraseTable(), text.text, &unit::PhraseInfo::name);
+    if (named != unit::phraseTable().end()) {
+      step.acts.push_back(named->id);
+      continue;
+    }
+    if (table.sink().isFull()) return;
+    std::vector<std::string_view> names;
+    for (const auto& info : unit::phraseTable()) names.push_back(info.name);
+    table.sink().add(text.at, unit::unknownWord("thing to say or do", text.text, names));
+  }
+}
+
 void readPlace(TableReader& table, GuideStep& step) {
   const auto name = table.text("place");
   if (!name) return;
@@ -80,6 +94,38 @@ std::optional<GuidePoint> findGuidePoint(std::string_view name) {
   return *signal;
 }
 
+unit::Signal countOf(unit::Phrase phrase) {
+  const auto& info = unit::phraseTable()[unit::indexOf(phrase)];
+  const std::string verb = info.verb == unit::PhraseVerb::kSay ? "said." : "did.";
+  return *unit::findSignal(verb + std::string(info.name));
+}
+
+std::vector<unit::Condition> termsOf(const unit::Condition& condition) {
+  // Outside brackets: one "or" there, and no term is asked for by itself.
+  const std::string& text = condition.text();
+  std::vector<std::string> terms(1);
+  int depth = 0;
+  for (std::size_t k = 0; k < text.size(); ++k) {
+    if (text[k] == '(') ++depth;
+    if (text[k] == ')') --depth;
+    const std::string_view rest = std::string_view(text).substr(k);
+    if (depth == 0 && rest.starts_with(" or ")) return {condition};
+    if (depth == 0 && rest.starts_with(" and ")) {
+      terms.emplace_back();
+      k += 4;
+    } else {
+      terms.back() += text[k];
+    }
+  }
+  std::vector<unit::Condition> read;
+  for (const std::string& term : terms) {
+    auto parsed = unit::Condition::parse(term);
+    if (!std::holds_alternative<unit::Condition>(parsed)) return {condition};
+    read.push_back(std::get<unit::Condition>(std::move(parsed)));
+  }
+  return read;
+}
+
 WrittenStep readGuideStep(TableReader& table, bool own) {
   WrittenStep written;
   GuideStep& step = written.step;
@@ -93,6 +139,8 @@ WrittenStep readGuideStep(TableReader& table, bool own) {
   readPoints(table, step);
   if (table.find("done", Need::kMust) != nullptr)
     step.done = readGuideCondition(table, "done").value_or(unit::Condition());
+  readActs(table, step);
+  if (table.has("meanwhile")) step.meanwhile = readGuideCondition(table, "meanwhile");
   if (table.has("when")) step.when = readGuideCondition(table, "when");
   step.anytime = table.flag("anytime").value_or(false);
   if (own) readBeside(table, written);

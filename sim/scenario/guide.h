@@ -8,6 +8,9 @@
 //   do             what to do, short and as an order; required
 //   why            one or two sentences; required
 //   done           the condition that says it has been done, over what is shown and done; required
+//   acts           phrases that have to be said or done while it is the next step, however often
+//                  they were before: look_both_ways
+//   meanwhile      a condition that has to hold at some moment while it is the next step: a warning
 //   place          where it is done
 //   points         names of what to point at: controls, items, places, loose things, shown signals
 //   phase          a heading; the one of the step before if left out
@@ -44,9 +47,16 @@ struct GuideStep {
   std::optional<unit::Place> place;
   std::vector<GuidePoint> points;
   unit::Condition done;
-  std::optional<unit::Condition> when;
+  std::vector<unit::Phrase> acts;
+  std::optional<unit::Condition> meanwhile, when;
   bool anytime = false;
 };
+
+/// The signal that counts how often this was said or done.
+[[nodiscard]] unit::Signal countOf(unit::Phrase phrase);
+/// What `condition` asks for all of at once: the terms between its outermost "and"; itself if there
+/// are none.
+[[nodiscard]] std::vector<unit::Condition> termsOf(const unit::Condition& condition);
 
 struct Guide {
   std::vector<GuideStep> steps;

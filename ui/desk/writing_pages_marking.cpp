@@ -225,6 +225,9 @@ WritingList* makeSteps(Writing& writing, QWidget* page) {
   form->addChoice("place", WritingPages::tr("Where"), places);
   form->addLines("points", WritingPages::tr("Points at, a line each"), true);
   form->addText("done", WritingPages::tr("It is done when"), WritingPages::tr("a condition"));
+  form->addLines("acts", WritingPages::tr("Said or done in it, a line each"), true);
+  form->addText("meanwhile", WritingPages::tr("True once while it is next"),
+                WritingPages::tr("a condition"));
   form->addText("when", WritingPages::tr("Asked only when"));
   form->addFlag("anytime", WritingPages::tr("Done counts whenever it was so before"), false);
   form->addText("after", WritingPages::tr("After the step"));

@@ -34,6 +34,8 @@ when = "cab1.air < 75 psi"
 alternative = "Drains"
 anytime = true
 done = "cab1.air >= 75 psi"
+acts = ["look_along", "tell_shed"]
+meanwhile = "warning.age <= 1 s"
 )";
 
 TextLibrary library() {
@@ -75,6 +77,9 @@ TEST(Guide, ReadsAllOfAStep) {
   EXPECT_TRUE(air.when);
   EXPECT_TRUE(air.anytime);
   EXPECT_EQ(air.alternative, "Drains");
+  EXPECT_THAT(air.acts, ElementsAre(unit::Phrase::kLookAlong, unit::Phrase::kTellShed));
+  EXPECT_TRUE(air.meanwhile);
+  EXPECT_FALSE(key.meanwhile);
 }
 
 TEST(Guide, SaysAllThatIsWrongWithItsPlace) {
@@ -102,6 +107,29 @@ TEST(Guide, SaysAllThatIsWrongWithItsPlace) {
                           HasSubstr("g.toml:12:1: unknown key 'before'")));
   EXPECT_THAT(faultsOf(parseGuide({"g.toml", "title = \"T\"\n"})),
               ElementsAre("g.toml:1:1: a guide needs one [[step]] at least"));
+}
+
+TEST(Guide, SaysWhichActIsNone) {
+  EXPECT_THAT(faultsOf(parseGuide({"g.toml",
+                                   "[[step]]\nid = \"a\"\ndo = \"D\"\nwhy = \"W\"\n"
+                                   "done = \"cab1.key\"\nacts = [\"look_bothways\"]\n"
+                                   "meanwhile = \"true.air > 5 psi\"\n"})),
+              ElementsAre("g.toml:6:9: unknown thing to say or do 'look_bothways'; did you mean "
+                          "'look_both_ways'?",
+                          HasSubstr("'meanwhile' reads what is shown and done")));
+}
+
+TEST(Guide, TermsAreWhatIsAskedForAllAtOnce) {
+  const auto terms = [](const char* text) {
+    std::vector<std::string> read;
+    const auto condition = std::get<unit::Condition>(unit::Condition::parse(text));
+    for (const unit::Condition& term : termsOf(condition)) read.push_back(term.text());
+    return read;
+  };
+  EXPECT_THAT(terms("cab1.key and (cab1.wiper or cab1.air >= 5 psi) and not cab2.key"),
+              ElementsAre("cab1.key", "(cab1.wiper or cab1.air >= 5 psi)", "not cab2.key"));
+  EXPECT_THAT(terms("cab1.key and cab1.wiper or cab2.key"),
+              ElementsAre("cab1.key and cab1.wiper or cab2.key"));
 }
 
 TEST(Guide, AScenarioUsesSharedOnesAndAddsItsOwnBesideThem) {

@@ -89,6 +89,70 @@ TEST(GuideWalk, AStepThatDoesNotApplyIsPassedOverWhenItsTurnComes) {
   EXPECT_EQ(other.states()[1], StepState::kPassedOver);
 }
 
+TEST(GuideWalk, WhatIsToBeSaidOrDoneIsSaidOrDoneWhileItIsTheNextOne) {
+  const auto looks = *unit::findSignal("did.look_both_ways");
+  GuideWalk walk = walkOf(step("a", "done = \"cab1.key\"") +
+                          step("b", "done = \"cab1.wiper\"\nacts = [\"look_both_ways\"]") +
+                          step("c",
+                               "done = \"cab1.wiper\"\nacts = [\"look_both_ways\", "
+                               "\"look_both_ways\"]"));
+  walk.seeFrame(frameWith(0, {{looks, 3}}));
+  EXPECT_TRUE(walk.openPhrases(frameWith(0, {{looks, 3}})).empty());
+  unit::Frame now = frameWith(10, {{kKey, 1}, {kWiper, 1}, {looks, 3}});
+  walk.seeFrame(now);
+  EXPECT_EQ(currentId(walk), "b");
+  EXPECT_THAT(walk.openPhrases(now), ElementsAre(unit::Phrase::kLookBothWays));
+  now = frameWith(20, {{kWiper, 1}, {looks, 4}});
+  walk.seeFrame(now);
+  EXPECT_EQ(currentId(walk), "c");
+  walk.seeFrame(frameWith(30, {{kWiper, 1}, {looks, 5}}));
+  EXPECT_EQ(currentId(walk), "c");
+  walk.seeFrame(frameWith(40, {{looks, 6}}));
+  EXPECT_EQ(currentId(walk), "c");  // the rest of it is still to be done
+  EXPECT_TRUE(walk.openPhrases(frameWith(40, {{looks, 6}})).empty());
+  walk.seeFrame(frameWith(50, {{kWiper, 1}, {looks, 6}}));
+  EXPECT_TRUE(walk.isDone());
+}
+
+TEST(GuideWalk, WhatHasToBeSoMeanwhileIsRemembered) {
+  const auto age = unit::Signal::kWarned;
+  GuideWalk walk = walkOf(step("a", "done = \"cab1.key\"") +
+                          step("b", "done = \"cab1.wiper\"\nmeanwhile = \"warning.age <= 1 s\""));
+  walk.seeFrame(frameWith(0, {{age, 0.5}}));  // for something else
+  walk.seeFrame(frameWith(10, {{kKey, 1}, {kWiper, 1}, {age, 20}}));
+  EXPECT_EQ(currentId(walk), "b");
+  walk.seeFrame(frameWith(20, {{age, 0}}));
+  EXPECT_EQ(currentId(walk), "b");
+  walk.seeFrame(frameWith(30, {{kWiper, 1}, {age, 9}}));
+  EXPECT_TRUE(walk.isDone());
+}
+
+TEST(GuideWalk, WhatIsDoneOfAStepIsNoLongerOpen) {
+  using unit::Control, unit::Item, unit::Object;
+  GuideWalk walk = walkOf(step(
+      "a",
+      "points = [\"cab1.key\", \"end1.hoses\", \"end1.lamps\", \"brake_handle\", \"cab1.wiper\"]\n"
+      "done = \"cab1.key == on and judged.end1.hoses >= 1 and judged.end1.lamps >= 1 and "
+      "cab1.has_brake_handle and said.tell_shed >= 1\""));
+  unit::Frame now = frameWith(0, {});
+  walk.seeFrame(now);
+  for (const scenario::GuidePoint& point : walk.current()->points)
+    EXPECT_TRUE(walk.isOpen(point, now)) << point.index();
+  EXPECT_FALSE(walk.isOpen(Item::kEnd2Hoses, now));
+  EXPECT_THAT(walk.openPhrases(now), ElementsAre(unit::Phrase::kTellShed));
+  now = frameWith(10, {{kKey, 1},
+                       {*unit::findSignal("judged.end1.hoses"), 1},
+                       {*unit::findSignal("said.tell_shed"), 1},
+                       {*unit::findSignal("cab1.has_brake_handle"), 1}});
+  walk.seeFrame(now);
+  EXPECT_FALSE(walk.isOpen(Control::kCab1Key, now));
+  EXPECT_FALSE(walk.isOpen(Item::kEnd1Hoses, now));
+  EXPECT_TRUE(walk.isOpen(Item::kEnd1Lamps, now));
+  EXPECT_FALSE(walk.isOpen(Object::kBrakeHandle, now));
+  EXPECT_TRUE(walk.isOpen(Control::kCab1Wiper, now));  // `done` says nothing of it
+  EXPECT_TRUE(walk.openPhrases(now).empty());
+}
+
 TEST(GuideWalk, ARunOutsideAssessmentHasIt) {
   const Situation situation = shippedSituation("warm-tooth");
   LiveRun assessed(situation, {});
