@@ -245,8 +245,7 @@ QString pointsText(double points) { return numberText(points, 1); }
 
 QString insideSentence(QString words) {
   if (words.endsWith(QLatin1Char('.'))) words.chop(1);
-  if (words.size() > 1 && words[0].isUpper() && words[1].isLower()) words[0] = words[0].toLower();
-  return words;
+  return wording::insideSentence(std::move(words));
 }
 
 }  // namespace cabwright::after

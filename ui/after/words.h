@@ -54,7 +54,8 @@ namespace cabwright::after {
 [[nodiscard]] QString linesText(int count);
 /// Points without more decimals than they need: "98", "4.5".
 [[nodiscard]] QString pointsText(double points);
-/// First letter small, no full stop at the end: to stand inside a sentence.
+/// No full stop at the end, and first letter small where the language has it so: to stand inside a
+/// sentence.
 [[nodiscard]] QString insideSentence(QString words);
 
 }  // namespace cabwright::after

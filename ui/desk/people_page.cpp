@@ -8,6 +8,7 @@
 
 #include "cab/names.h"
 #include "desk/desk_look.h"
+#include "wording/sentences.h"
 
 namespace cabwright::desk {
 namespace {
@@ -35,7 +36,8 @@ bool isBystander(const unit::ItemInfo& info) {
 }
 
 QString withPlace(const unit::ItemInfo& info) {
-  return cab::nameOf(info.place) + QLatin1String(": ") + cab::nameOf(info.id).toLower();
+  return cab::nameOf(info.place) + QLatin1String(": ") +
+         wording::insideSentence(cab::nameOf(info.id));
 }
 
 // "Cab 1: throttle"; what belongs to no cab and no engine stands alone.

@@ -38,7 +38,7 @@ QString waitingText(const session::LiveRun& run, const std::string& id) {
   for (const ReadyCondition& ready : readyConditions()) {
     if (from.when->text() != ready.text) continue;
     words = QCoreApplication::translate("Ready", ready.words);
-    words[0] = words[0].toLower();
+    words[0] = words[0].toLower();  // "when", no name: small in every language
   }
   if (from.ticks == 0) return words;
   return PresentFaults::tr("%1, and %2 s later")

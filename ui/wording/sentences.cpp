@@ -193,6 +193,14 @@ QString translateSentence(const char* context, const QString& english) {
   return translateDeep(context, english, 0);
 }
 
+QString insideSentence(QString name) {
+  //: How the first letter of a name is written inside a sentence: "small" or "large", untranslated.
+  const QString letter = QCoreApplication::translate("Sentence", "small");
+  const bool plain = name.size() > 1 && name[0].isUpper() && name[1].isLower();
+  if (plain && letter == QLatin1String("small")) name[0] = name[0].toLower();
+  return name;
+}
+
 QStringList matchPattern(const Pattern& pattern, const QString& english) {
   const QStringList pieces = piecesOf(QString::fromUtf8(pattern.english));
   if (!english.startsWith(pieces.first()) || !english.endsWith(pieces.last())) return {};

@@ -26,6 +26,10 @@ struct Pattern {
 /// with the length of the words, not faster.
 [[nodiscard]] QString translateSentence(const char* context, const QString& english);
 
+/// A name inside a sentence: its first letter small in a language that writes it so, but not that of
+/// a word in capitals. English does, German keeps it large.
+[[nodiscard]] QString insideSentence(QString name);
+
 /// What fills the places of a pattern, %1 first; empty when it does not fit. Read from the end: a
 /// place takes no more than it must for the rest to fit, so that names may hold the pattern's own
 /// commas.

@@ -3,6 +3,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QComboBox>
+#include <QTranslator>
+
 #include "desk_rig.h"
 
 namespace cabwright::tests {
@@ -55,6 +58,30 @@ TEST(People, SomebodyComesToTheEngineAndIsSentAway) {
     ++tried;
   }
   EXPECT_EQ(tried, 12);  // six with people, six where something can hang
+}
+
+class NamesLarge : public QTranslator {
+ public:
+  QString translate(const char* context, const char*, const char*, int) const override {
+    return QLatin1String(context) == QLatin1String("Sentence") ? QStringLiteral("large")
+                                                               : QString();
+  }
+  [[nodiscard]] bool isEmpty() const override { return false; }
+};
+
+// "End 1: ..." goes on small in English; where names are written large, they stay so.
+TEST(People, WhereSomebodyIsReadsAsTheLanguageWritesNames) {
+  const auto first = [] {
+    DeskRig rig;
+    const QString words = rig.find<QComboBox>("bystander_where")->itemText(0);
+    return words.mid(words.indexOf(QLatin1String(": ")) + 2).left(1);
+  };
+  const QString small = first();
+  NamesLarge large;
+  QCoreApplication::installTranslator(&large);
+  EXPECT_EQ(first(), small.toUpper());
+  QCoreApplication::removeTranslator(&large);
+  EXPECT_NE(small, small.toUpper());
 }
 
 TEST(People, WhateverOthersCanSayIsSaidAndHeard) {

@@ -111,6 +111,14 @@ TEST(Sentences, FiguresWithPercentSignsAreNoPlaces) {
             QStringLiteral("%2: %1!"));
 }
 
+// English writes a name small inside a sentence, German writes it large wherever it stands.
+TEST(Sentences, NamesInsideAreWrittenAsTheLanguageWritesThem) {
+  EXPECT_EQ(insideSentence(QStringLiteral("Coupling")), QStringLiteral("coupling"));
+  EXPECT_EQ(insideSentence(QStringLiteral("AIR lamp")), QStringLiteral("AIR lamp"));
+  const Words words(std::map<QString, QString>{{QStringLiteral("small"), QStringLiteral("large")}});
+  EXPECT_EQ(insideSentence(QStringLiteral("Kupplung")), QStringLiteral("Kupplung"));
+}
+
 TEST(Sentences, EveryPatternFitsItself) {
   for (const Pattern& pattern : patternTable()) {
     QString sample = QString::fromUtf8(pattern.english);
