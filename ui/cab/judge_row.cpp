@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cab/judge_row.h"
 
+#include <span>
+
 #include "cab/names.h"
 
 namespace cabwright::cab {
@@ -12,6 +14,30 @@ using unit::Verdict;
 constexpr std::array kVerdicts{Verdict::kGood, Verdict::kDefect, Verdict::kUnsure};
 constexpr std::array kClasses{DefectClass::kCritical, DefectClass::kSerious,
                               DefectClass::kTechnical};
+
+// Side by side, each as wide as its word wants and what is over shared alike; false: not so.
+bool share(const QRectF& row, std::span<WordButton* const> buttons, bool with_keys,
+           bool bold = true) {
+  double needed = 0;
+  for (const WordButton* b : buttons) needed += b->neededWidth(with_keys, bold);
+  if (needed > row.width()) return false;
+  const double over = (row.width() - needed) / static_cast<double>(buttons.size());
+  double x = row.left();
+  for (WordButton* b : buttons) {
+    const double width = b->neededWidth(with_keys, bold) + over;
+    b->setArea({x, row.top(), width, row.height()});
+    x += width;
+  }
+  return true;
+}
+
+// Alike, whether the words fit or not.
+void shareAlike(const QRectF& row, std::span<WordButton* const> buttons, int columns) {
+  const double width = row.width() / columns;
+  for (std::size_t k = 0; k < buttons.size(); ++k)
+    buttons[k]->setArea(
+        {row.left() + width * static_cast<double>(k), row.top(), width, row.height()});
+}
 
 }  // namespace
 
@@ -30,17 +56,13 @@ JudgeRow::JudgeRow(Seat& seat, const SheetStyle& style, NotebookPart& page, QWid
   for (std::size_t k = 0; k < 3; ++k) {
     const std::string_view letter = unit::letterOf(kClasses[k]);
     const QString key = QString::fromUtf8(letter.data(), static_cast<qsizetype>(letter.size()));
-    const QString name = nameOf(kClasses[k]);
-    classes_[k] = new WordButton(seat, style, key, sheet);
+    classes_[k] = new WordButton(seat, style, nameOf(kClasses[k]), sheet);
     classes_[k]->setObjectName(QStringLiteral("class.") + key);
-    classes_[k]->setAccessibleName(name);
-    classes_[k]->setToolTip(name);
-    classes_[k]->setDescription(tr("How grave the defect is. Key: %1").arg(key));
+    classes_[k]->setKey(key);
+    classes_[k]->setDescription(tr("How grave the defect is"));
     classes_[k]->hide();
     connect(classes_[k], &WordButton::pressed, this,
             [this, k] { judge(Verdict::kDefect, kClasses[k]); });
-    connect(classes_[k], &WordButton::pointedAt, this,
-            [this, name](bool pointed) { page_.setClassHint(pointed ? name : QString()); });
   }
 }
 
@@ -50,10 +72,20 @@ void JudgeRow::judge(Verdict verdict, DefectClass rank) {
 }
 
 void JudgeRow::arrange(const QRectF& page, double reading) {
-  for (int k = 0; k < 3; ++k) {
-    verdicts_[static_cast<std::size_t>(k)]->setArea(NotebookPart::judgeArea(page, k, reading));
-    classes_[static_cast<std::size_t>(k)]->setArea(NotebookPart::classArea(page, k, reading));
+  const QRectF row = NotebookPart::judgeRow(page, reading);
+  // In the smallest windows they stand a little nearer to the edge of the page.
+  const QRectF wider = row.adjusted(-4, 0, 4, 0);
+  if (!share(row, verdicts_, true) && !share(row, verdicts_, false) &&
+      !share(row, verdicts_, false, false) && !share(wider, verdicts_, false, false))
+    shareAlike(row, verdicts_, 3);
+  // The letters are the keys for the classes: they are kept, and a narrow page has two rows.
+  const bool one = share(NotebookPart::classRow(page, 0, reading), classes_, true);
+  const std::span<WordButton* const> all(classes_);
+  if (!one) {
+    shareAlike(NotebookPart::classRow(page, 0, reading), all.first(2), 2);
+    shareAlike(NotebookPart::classRow(page, 1, reading), all.last(1), 2);
   }
+  page_.setClassRows(one ? 1 : 2);
 }
 
 void JudgeRow::refresh() {

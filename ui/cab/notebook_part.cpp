@@ -19,7 +19,7 @@ using unit::Verdict;
 namespace {
 
 constexpr double kPadding = 18, kHead = 58, kFoot = 44;
-constexpr double kJudgeRow = 40, kClassRow = 40, kClassWidth = 48;
+constexpr double kJudgeRow = 40;
 
 // Name and two lines of what is seen, and the look that closes, grow with the running text.
 double lookEnd(double reading) { return kHead + 44 + 50 * reading; }
@@ -56,6 +56,15 @@ QString judgedText(Verdict verdict) {
   return {};
 }
 
+// Whole as long as it takes no more lines than that.
+QStringList fewLines(const QString& words, double width, double size, bool bold, qsizetype most) {
+  QStringList lines = drawing::wrapText(words, width, size, bold);
+  if (lines.size() <= most) return lines;
+  lines = lines.mid(0, most);
+  lines.back() = drawing::elideText(lines.back() + QLatin1String(" …"), width, size, bold);
+  return lines;
+}
+
 }  // namespace
 
 NotebookPart::NotebookPart(Seat& seat, const SheetStyle& style, QWidget* parent)
@@ -88,8 +97,8 @@ void NotebookPart::setSeen(unit::Item item, const QString& words) {
   announceValue();
 }
 
-void NotebookPart::setClassHint(const QString& words) {
-  class_hint_ = words;
+void NotebookPart::setClassRows(int rows) {
+  class_rows_ = rows;
   update();
 }
 
@@ -128,14 +137,14 @@ PartRole NotebookPart::role() const {
   return r;
 }
 
-QRectF NotebookPart::judgeArea(const QRectF& page, int which, double reading) {
-  const double w = (page.width() - 2 * kPadding + 10) / 3;
-  return {page.left() + kPadding - 5 + w * which, page.top() + lookEnd(reading) + 10, w, kJudgeRow};
+QRectF NotebookPart::judgeRow(const QRectF& page, double reading) {
+  return {page.left() + kPadding - 5, page.top() + lookEnd(reading) + 10,
+          page.width() - 2 * kPadding + 10, kJudgeRow};
 }
 
-QRectF NotebookPart::classArea(const QRectF& page, int which, double reading) {
-  return {page.left() + kPadding - 5 + kClassWidth * which,
-          judgeArea(page, 0, reading).bottom() + 2, kClassWidth, kClassRow};
+QRectF NotebookPart::classRow(const QRectF& page, int which, double reading) {
+  const QRectF row = judgeRow(page, reading);
+  return row.translated(0, (row.height() + 2) * (1 + which));
 }
 
 QRectF NotebookPart::footArea(const QRectF& page, int which) {
@@ -163,50 +172,49 @@ std::vector<NotebookPart::Entry> NotebookPart::entries() const {
   return list;
 }
 
-double NotebookPart::paintLooking(drawing::Pen& pen) const {
+// What can be done, as much of it and as large as stands whole above the judgements.
+void NotebookPart::paintNothing(drawing::Pen& pen) const {
+  QStringList choice{tr("Nothing is being looked at.")};
+  if (!seat().isToLookAt()) {
+    const QString click = tr("Click a thing on the sheet, look as long as it takes, then judge.");
+    choice = {choice[0] + QLatin1Char(' ') + click, click};
+  }
+  const double room = area().width() - 2 * kPadding;
+  const double top = area().top() + kHead + 4, end = judgeRow(area(), style().reading).top() - 4;
+  const QPointF at(area().left() + kPadding, top);
+  for (const double t : {style().reading, 1.0}) {
+    for (const QString& words : choice) {
+      const auto lines = drawing::wrapText(words, room, drawing::kText * t).size();
+      const bool last = t <= 1 && words == choice.back();
+      if (!last && top + (24 + 25 * static_cast<double>(lines - 1)) * t > end) continue;
+      pen.paragraph(at + QPointF(0, 24 * t), words, room,
+                    {.size = drawing::kText * t, .tone = Tone::kInk2, .on = Tone::kFace}, 25 * t);
+      return;
+    }
+  }
+}
+
+void NotebookPart::paintLooking(drawing::Pen& pen) const {
   const QRectF& a = area();
-  const double t = style().reading, text = drawing::kText * t, name = drawing::kName * t;
+  const double t = style().reading;
   const double x = a.left() + kPadding, room = a.width() - 2 * kPadding;
-  const double y = a.top() + kHead, after = judgeArea(a, 0, t).bottom() + 6;
-  if (!shown_.looking) {
-    QString all = tr("Nothing is being looked at.");
-    if (!seat().isToLookAt())
-      all += QLatin1Char(' ') +
-             tr("Click a thing on the sheet, look as long as it takes, then judge.");
-    pen.paragraph({x, y + 4 + 24 * t}, all, room,
-                  {.size = text, .tone = Tone::kInk2, .on = Tone::kFace}, 25 * t);
-    return after;
-  }
-  pen.text({x, y + 4 + 24 * t}, drawing::elideText(nameOf(*shown_.looking), room, name, true),
-           {.size = name, .bold = true, .on = Tone::kFace});
-  const bool clear = shown_.share >= 40;
-  QStringList lines = drawing::wrapText(clear ? seen() : tr("looking …"), room, text);
-  if (lines.size() > 2) {
-    lines = lines.mid(0, 2);
-    lines[1] = drawing::elideText(lines[1] + QLatin1String(" …"), room, text);
-  }
+  const double y = a.top() + kHead;
+  const QString name = nameOf(*shown_.looking);
+  double size = drawing::kName * t;
+  for (const double smaller : {drawing::kText * t, drawing::kText})
+    if (drawing::textWidth(name, size, true) > room) size = smaller;
+  pen.text({x, y + 4 + 24 * t}, drawing::elideText(name, room, size, true),
+           {.size = size, .bold = true, .on = Tone::kFace});
+  const QString words = shown_.share >= 40 ? seen() : tr("looking …");
+  double text = drawing::kText * t;
+  if (drawing::wrapText(words, room, text).size() > 2) text = drawing::kText;
+  const QStringList lines = fewLines(words, room, text, false, 2);
   for (qsizetype k = 0; k < lines.size(); ++k)
     pen.text({x, y + 4 + (50 + 24.0 * static_cast<double>(k)) * t}, lines[k],
              {.size = text, .on = Tone::kFace});
   const double end = a.top() + lookEnd(t);
   pen.line({x, end}, {x + room, end}, {drawing::kHairline, Tone::kHair, {}, false});
   pen.line({x, end}, {x + room * shown_.share / 40, end}, {drawing::kBold, Tone::kHand, {}, false});
-  return after;
-}
-
-// After "Defect": how grave. The letters are buttons of their own; the words beside them say the
-// class that is pointed at, or was said.
-double NotebookPart::paintClass(drawing::Pen& pen, double y) const {
-  if (!shown_.rank) return y;
-  const QRectF letters = classArea(area(), 2, style().reading);
-  const double x = letters.right() + 8, room = area().right() - kPadding - x;
-  const QString said = nameOf(*shown_.rank);
-  const QString& words = !class_hint_.isEmpty() ? class_hint_ : said;
-  const bool open = words.isEmpty();
-  pen.text({x, letters.center().y() + 6.5},
-           drawing::elideText(open ? tr("How grave?") : words, room, drawing::kText, !open),
-           {.bold = !open, .tone = open ? Tone::kInk2 : Tone::kBad, .on = Tone::kFace});
-  return letters.bottom() + 8;
 }
 
 double NotebookPart::paintNext(drawing::Pen& pen, double y) const {
@@ -230,7 +238,7 @@ double NotebookPart::paintNext(drawing::Pen& pen, double y) const {
   pen.text({a.right() - kPadding, y + 26}, count,
            {.anchor = Anchor::kEnd, .tone = Tone::kInk2, .on = Tone::kFace});
   y += 26;
-  const double end = a.bottom() - kFoot - 12;
+  const double end = a.bottom() - kFoot - 8;
   if (!paintStep(pen, y, end, style().reading, false)) paintStep(pen, y, end, 1, true);
   return y;
 }
@@ -261,21 +269,26 @@ void NotebookPart::paintEntries(drawing::Pen& pen, double y) const {
   const QRectF& a = area();
   const double t = style().reading, text = drawing::kText * t;
   const double x = a.left() + kPadding, room = a.width() - 2 * kPadding;
-  const double end = a.bottom() - kFoot - 12, row = 8 + 46 * t;
+  const double end = a.bottom() - kFoot - 12;
   for (const Entry& e : entries()) {
+    const QString when = clockText(e.tick);
+    const double w = drawing::textWidth(when, text);
+    const QStringList what = fewLines(e.what, room - 30, text, true, 2);
+    const QStringList how = fewLines(e.how, room - 40 - w, text, false, 2);
+    const double row = 8 + (2 + 22.0 * static_cast<double>(what.size() + how.size())) * t;
     if (y + row > end) return;
     pen.line({x, y}, {x + room, y}, {drawing::kHairline, Tone::kHair, {}, false});
     const VerdictSign sign = signOf(e.sign);
     drawing::paintVerdict(pen, {x + 10, y + 18 * t}, sign);
-    const QString when = clockText(e.tick);
-    const double w = drawing::textWidth(when, text);
-    pen.text({x + 30, y + 23 * t}, drawing::elideText(e.what, room - 30, text, true),
-             {.size = text, .bold = true, .on = Tone::kFace});
-    pen.text({x + 30, y + 45 * t}, drawing::elideText(e.how, room - 40 - w, text),
-             {.size = text,
-              .tone = sign == VerdictSign::kNone ? Tone::kInk2 : drawing::toneOf(sign),
-              .on = Tone::kFace});
-    pen.text({x + room, y + 45 * t}, when,
+    double line = y + t;
+    for (const QString& words : what)
+      pen.text({x + 30, line += 22 * t}, words, {.size = text, .bold = true, .on = Tone::kFace});
+    for (const QString& words : how)
+      pen.text({x + 30, line += 22 * t}, words,
+               {.size = text,
+                .tone = sign == VerdictSign::kNone ? Tone::kInk2 : drawing::toneOf(sign),
+                .on = Tone::kFace});
+    pen.text({x + room, line}, when,
              {.size = text, .anchor = Anchor::kEnd, .tone = Tone::kInk2, .on = Tone::kFace});
     y += row;
   }
@@ -288,8 +301,10 @@ void NotebookPart::paint(drawing::Pen& pen) const {
            {.size = drawing::kName, .bold = true, .on = Tone::kFace});
   pen.text({a.right() - kPadding, a.top() + 44}, modeText(seat().mode()),
            {.anchor = Anchor::kEnd, .tone = Tone::kInk2, .on = Tone::kFace});
-  double y = paintLooking(pen);
-  y = paintClass(pen, y);
+  shown_.looking ? paintLooking(pen) : paintNothing(pen);
+  const double t = style().reading;
+  double y =
+      shown_.rank ? classRow(a, class_rows_ - 1, t).bottom() + 8 : judgeRow(a, t).bottom() + 6;
   y = paintNext(pen, y);
   paintEntries(pen, y);
 }

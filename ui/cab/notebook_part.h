@@ -14,18 +14,20 @@ class NotebookPart : public Part {
   /// Practice: shown although it was not asked for before; guided: always.
   void showHint(bool shown);
   [[nodiscard]] bool showsHint() const;
+  /// What it tells of the thing that is looked at; empty: nothing yet.
+  [[nodiscard]] QString seen() const;
   /// What looking has shown, in words.
   void setSeen(unit::Item item, const QString& words);
   void refresh() override;
   [[nodiscard]] PartRole role() const override;
 
-  /// The class that is pointed at, in words; empty: none.
-  void setClassHint(const QString& words);
+  /// How many rows the classes take.
+  void setClassRows(int rows);
 
-  /// Where the three judgements stand, the three classes, and the things to write, u. `reading`:
-  /// how large the running text above them is.
-  [[nodiscard]] static QRectF judgeArea(const QRectF& page, int which, double reading = 1);
-  [[nodiscard]] static QRectF classArea(const QRectF& page, int which, double reading = 1);
+  /// The row of the judgements, a row of the classes, and where the things to write stand, u.
+  /// `reading`: how large the running text above them is.
+  [[nodiscard]] static QRectF judgeRow(const QRectF& page, double reading = 1);
+  [[nodiscard]] static QRectF classRow(const QRectF& page, int which, double reading = 1);
   [[nodiscard]] static QRectF footArea(const QRectF& page, int which);
 
  protected:
@@ -39,18 +41,16 @@ class NotebookPart : public Part {
     bool operator==(const Entry&) const = default;
   };
   [[nodiscard]] std::vector<Entry> entries() const;
-  double paintLooking(drawing::Pen& pen) const;
-  double paintClass(drawing::Pen& pen, double y) const;
+  void paintNothing(drawing::Pen& pen) const;
+  void paintLooking(drawing::Pen& pen) const;
   double paintNext(drawing::Pen& pen, double y) const;
   /// Act and reason of a step, at most down to `end`; false: they do not fit so large.
   bool paintStep(drawing::Pen& pen, double& y, double end, double reading, bool cut) const;
   void paintEntries(drawing::Pen& pen, double y) const;
 
-  /// What the look has shown; empty: it began before this page was opened.
-  [[nodiscard]] QString seen() const;
-
   std::optional<unit::Item> looked_;
-  QString seen_, class_hint_;
+  QString seen_;
+  int class_rows_ = 1;
   bool hint_ = false;
   struct Shown {
     std::optional<unit::Item> looking;

@@ -8,6 +8,21 @@ namespace cabwright::cab {
 
 using drawing::Tone;
 
+namespace {
+
+constexpr double kSide = 5;  // of the area, for the ring that says the focus
+
+}  // namespace
+
+// Beside the word, u.
+struct WordButton::Gaps {
+  double left, sign, before_key, after_key, right;
+
+  static const Gaps kWide, kNarrow;
+};
+constexpr WordButton::Gaps WordButton::Gaps::kWide{10, 24, 14, 6, 8};
+constexpr WordButton::Gaps WordButton::Gaps::kNarrow{6, 19, 5, 4, 4};
+
 WordButton::WordButton(Seat& seat, const SheetStyle& style, QString word, QWidget* parent)
     : Part(seat, style, parent), word_(std::move(word)) {
   setFocusPolicy(Qt::StrongFocus);
@@ -62,25 +77,45 @@ bool WordButton::activate() {
   return true;
 }
 
+bool WordButton::hasCap() const { return style().show_keys && !key_.isEmpty(); }
+
+double WordButton::boxWidth(const Gaps& gaps, bool cap, bool bold) const {
+  const double sign = sign_ == drawing::VerdictSign::kNone ? 0 : gaps.sign;
+  const double end =
+      cap ? gaps.before_key + drawing::keyCapWidth(key_) + gaps.after_key : gaps.right;
+  return gaps.left + sign + drawing::textWidth(word_, drawing::kText, bold) + end;
+}
+
+double WordButton::neededWidth(bool with_key, bool bold) const {
+  return boxWidth(Gaps::kNarrow, with_key && hasCap(), bold) + 2 * kSide;
+}
+
 void WordButton::paint(drawing::Pen& pen) const {
-  const QRectF box = area().adjusted(5, 4, -5, -4);
+  const QRectF box = area().adjusted(kSide, 4, -kSide, -4);
   const Tone tone = down_ ? Tone::kHand : usable_ ? Tone::kInk : Tone::kRule;
   pen.rect(box, {marked_ ? drawing::kBold : drawing::kThin, tone, {}, false},
            down_ || marked_ ? Tone::kWash : Tone::kFace, 4);
-  double x = box.left() + 10;
+  // The word comes first: a small window leaves less beside it, and then no key.
+  bool cap = hasCap();
+  const Gaps& gaps = boxWidth(Gaps::kWide, cap, true) <= box.width() ? Gaps::kWide : Gaps::kNarrow;
+  cap = cap && boxWidth(gaps, cap, marked_) <= box.width();
+  const bool bold = marked_ && boxWidth(gaps, cap, true) <= box.width();
+  double x = box.left() + gaps.left;
   const double y = box.center().y();
   if (sign_ != drawing::VerdictSign::kNone) {
     drawing::paintVerdict(pen, {x + 8, y}, sign_, 8);
-    x += 24;
+    x += gaps.sign;
   }
-  const bool cap = style().show_keys && !key_.isEmpty();
-  const double key_room = cap ? drawing::keyCapWidth(key_) + 12 : 0;
-  const double room = box.right() - 8 - key_room - x;
-  pen.text({x, y + 6.5}, drawing::elideText(word_, room, drawing::kText, marked_),
-           {.bold = marked_,
+  const double key_room =
+      cap ? gaps.before_key + drawing::keyCapWidth(key_) + gaps.after_key : gaps.right;
+  pen.text({x, y + 6.5},
+           drawing::elideText(word_, box.right() - key_room - x + 0.5, drawing::kText, bold),
+           {.bold = bold,
             .tone = usable_ ? Tone::kInk : Tone::kInk2,
             .on = down_ || marked_ ? Tone::kWash : Tone::kFace});
-  if (cap) drawing::paintKeyCap(pen, {box.right() - 6 - drawing::keyCapWidth(key_) / 2, y}, key_);
+  if (cap)
+    drawing::paintKeyCap(pen, {box.right() - gaps.after_key - drawing::keyCapWidth(key_) / 2, y},
+                         key_);
   if (hasFocus()) drawing::paintFocusRing(pen, box.adjusted(-1, -1, 1, 1), 5);
 }
 
@@ -108,24 +143,12 @@ void WordButton::keyPressEvent(QKeyEvent* event) {
 
 void WordButton::focusInEvent(QFocusEvent* event) {
   Part::focusInEvent(event);
-  Q_EMIT pointedAt(true);
   update();
 }
 
 void WordButton::focusOutEvent(QFocusEvent* event) {
   Part::focusOutEvent(event);
-  Q_EMIT pointedAt(false);
   update();
-}
-
-void WordButton::enterEvent(QEnterEvent* event) {
-  Part::enterEvent(event);
-  Q_EMIT pointedAt(true);
-}
-
-void WordButton::leaveEvent(QEvent* event) {
-  Part::leaveEvent(event);
-  Q_EMIT pointedAt(false);
 }
 
 }  // namespace cabwright::cab

@@ -21,14 +21,15 @@ class WordButton : public Part {
   void setUsable(bool usable);
   /// Strong: the thing to do now.
   void setMarked(bool marked);
+  /// How wide its area must be for the word to stand whole, u; with its key where one is drawn and
+  /// wanted. In the least that does the word stands whole, but is not bold when it is marked.
+  [[nodiscard]] double neededWidth(bool with_key, bool bold = true) const;
 
   [[nodiscard]] PartRole role() const override;
   bool activate() override;
 
  Q_SIGNALS:
   void pressed();
-  /// A mouse or the focus came to it or went again.
-  void pointedAt(bool pointed);
 
  protected:
   void paint(drawing::Pen& pen) const override;
@@ -37,10 +38,11 @@ class WordButton : public Part {
   void keyPressEvent(QKeyEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
-  void enterEvent(QEnterEvent* event) override;
-  void leaveEvent(QEvent* event) override;
 
  private:
+  struct Gaps;
+  [[nodiscard]] bool hasCap() const;
+  [[nodiscard]] double boxWidth(const Gaps& gaps, bool cap, bool bold) const;
   QString word_, key_, description_;
   drawing::VerdictSign sign_ = drawing::VerdictSign::kNone;
   bool usable_ = true, down_ = false, marked_ = false;
