@@ -208,24 +208,28 @@ QString describeBehind(const BehindScene& scene) {
 void paintBehind(Pen& pen, const QRectF& window, const BehindScene& scene) {
   pen.rect(window, {}, Tone::kFace, 2);
   const double x = window.center().x();
-  paintBell(pen, {window.left() + 26, window.top() + 22}, scene.ringing);
-  pen.text({window.left() + 48, window.top() + 28}, Outside::tr("guard"),
-           {.tone = Tone::kInk2, .on = Tone::kFace});
+  // A longer word stands under the bell instead of beside it.
+  const QString guard = Outside::tr("guard");
+  const bool under = 48 + drawing::textWidth(guard) + 4 > window.width();
+  paintBell(pen, {under ? x : window.left() + 26, window.top() + (under ? 19 : 22)}, scene.ringing);
+  pen.text(
+      {under ? x : window.left() + 48, window.top() + (under ? 54 : 28)}, guard,
+      {.anchor = under ? Anchor::kMiddle : Anchor::kStart, .tone = Tone::kInk2, .on = Tone::kFace});
   const bool fresh = isFresh(scene) && scene.guard;
   std::vector<int> groups = fresh ? groupsOf(scene.code) : std::vector<int>{2};
-  double y = window.top() + (groups.size() > 1 ? 52 : 60);
+  double y = window.top() + (under ? 66 : groups.size() > 1 ? 52 : 60);
   for (int strokes : groups) {
     const double pitch = std::min(kRingPitch, (window.width() - 22) / std::max(1, strokes));
     for (int k = 0; k < strokes; ++k) {
       const QPointF c(x + (k - (strokes - 1) / 2.0) * pitch, y);
-      const double r = std::min(kRingR, pitch / 2 - 1.5);
+      const double r = std::min(under ? 5.5 : kRingR, pitch / 2 - 1.5);
       if (!fresh) {
         pen.circle(c, r, {drawing::kThin, Tone::kRule, {3, 2.5}, false});
       } else {
         pen.circle(c, r, {}, scene.stands ? Tone::kInk : Tone::kNone);
       }
     }
-    y += 17;
+    y += under ? 13 : 17;
   }
   const QString words = describeBehind(scene);
   const double foot = window.bottom() - 11;

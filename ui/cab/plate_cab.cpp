@@ -48,7 +48,7 @@ CabPlate::CabPlate(int cab, const PlateContext& context, QWidget* parent)
     : Plate(context, parent), cab_(cab) {
   const QRectF& a = area();
   const auto column = [&](double x) { return a.left() + (x - 40) * a.width() / kWorld; };
-  x_ = {column(112), column(302), column(542), column(844), column(1116), column(1220)};
+  x_ = {column(112), column(310), column(542), column(844), column(1116), column(1220)};
   const double spare = context.style.frame.spare;
   y_dial_ = 332 + spare * 0.3;
   y_name_ = y_dial_ + kDialR + 30;
@@ -202,12 +202,12 @@ void CabPlate::addFirstColumn() {
       around({x + 62, y_test}, 26, 27, 26, 52), control(Control::kCab1FireTest),
       QStringLiteral("cab.fire_test"), QPointF(x + 62, y_test), drawing::ButtonSign::kFire);
   fire->setKeyBelow(true);
-  const QPointF wheel(x - 26, y_pivot_ - 48);
+  const QPointF wheel(x - 30, y_pivot_ - 48);
   addControl<HandbrakePart>(around(wheel, 60, 62, 134, 122), control(Control::kCab1Handbrake),
                             control(Control::kCab1Pawl), wheel);
   const QPointF pawl = drawing::handbrakePawl(wheel, 44);
   const QRectF on_pawl(pawl.x() - 16, pawl.y() - 18, 32, 32);
-  const QPointF words = wheel + QPointF(58, -30);
+  const QPointF words = wheel + QPointF(58, -26);
   const QRectF on_words(words.x() - 4, words.y() - 20, 94, 28);
   auto* part = addControl<PawlPart>(on_pawl, control(Control::kCab1Pawl), pawl, words);
   part->setArea(on_pawl.united(on_words), {on_pawl, on_words});

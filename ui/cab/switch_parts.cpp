@@ -17,12 +17,6 @@ namespace cabwright::cab {
 using drawing::Anchor;
 using drawing::Tone;
 
-namespace {
-
-constexpr double kCapRoom = 32;  // of a key cap beside a name, u
-
-}  // namespace
-
 ButtonPart::ButtonPart(Seat& seat, const SheetStyle& style, const Shortcuts& shortcuts,
                        unit::Control control, QString command, QPointF centre,
                        drawing::ButtonSign sign, QWidget* parent)
@@ -263,11 +257,11 @@ void DevicePart::paint(drawing::Pen& pen) const {
   pen.line({c.x() + 6, y + 12}, c + QPointF(6, 4), {drawing::kThin, tone, {}, false});
   const QString word = down ? tr("held") : tr("up");
   pen.text(c + QPointF(28, 4), word, {.bold = down, .tone = down ? Tone::kHand : Tone::kInk2});
-  const QString name = tr("Device");
-  const double cap = keyText().isEmpty() ? 0 : kCapRoom;
-  const double half = (drawing::textWidth(name, drawing::kText, true) + cap) / 2;
-  pen.text(c + QPointF(-half, 34.5), name, {.bold = true});
-  if (cap > 0) drawing::paintKeyCap(pen, c + QPointF(half - cap / 2 + 4, 28), keyText());
+  // Between two levers there is room for the name alone: its key stands beside the handle.
+  pen.text(c + QPointF(0, 34.5), tr("Device"), {.anchor = Anchor::kMiddle, .bold = true});
+  if (!keyText().isEmpty())
+    drawing::paintKeyCap(pen, c + QPointF(-28 - drawing::keyCapWidth(keyText()) / 2, -3),
+                         keyText());
   if (hasFocus()) drawing::paintFocusRing(pen, QRectF(c.x() - 25, c.y() - 25, 50, 38), 6);
 }
 
