@@ -50,6 +50,22 @@ constexpr std::array kPatterns{
     Pattern{"Seen", QT_TRANSLATE_NOOP("Seen", "final drive %1: its sleeve is on its way"), "1"},
     Pattern{"Seen", QT_TRANSLATE_NOOP("Seen", "final drive %1: its sleeve stands in the middle"),
             "1"},
+    // why a wish of the desk is refused
+    Pattern{"Seen",
+            QT_TRANSLATE_NOOP("Seen",
+                              "an assessment stands still only with an intervention: step in "
+                              "first, and freeze within %1 s"),
+            "1"},
+    Pattern{"Seen",
+            QT_TRANSLATE_NOOP("Seen",
+                              "what is wrong with '%1' is evidence in an assessment: it stays as "
+                              "the trainee found it, or missed it; step in first"),
+            ""},
+    Pattern{"Seen",
+            QT_TRANSLATE_NOOP("Seen",
+                              "'%1 %2' would be done for the trainee, and an assessment is of what "
+                              "the trainee does; step in first"),
+            ""},
     // what is seen besides, and what is answered
     Pattern{"Seen", QT_TRANSLATE_NOOP("Seen", "shows %1"), "1"},
     Pattern{"Seen", QT_TRANSLATE_NOOP("Seen", "%1: %2 inHg"), "2"},

@@ -4,6 +4,8 @@
 #include <gtest/gtest.h>
 
 #include <QCoreApplication>
+#include <QRegularExpression>
+#include <array>
 #include <filesystem>
 #include <set>
 
@@ -12,6 +14,7 @@
 #include "catalogue.h"
 #include "scenario/script.h"
 #include "session/changes.h"
+#include "session/desk_actions.h"
 #include "session/live_run.h"
 #include "unit/why.h"
 
@@ -102,6 +105,31 @@ TEST(Composed, SentencesOfShippedRunsAreInTheCatalogue) {
   for (const std::string& words : said.on_the_sheet)
     EXPECT_TRUE(testing_ui::findUnmarked(after::sheetWords(words)).isEmpty())
         << words << " -> " << after::sheetWords(words).toStdString();
+  QCoreApplication::removeTranslator(&marking);
+}
+
+// The names of actions and things stand in them as in a script, in quotation marks.
+TEST(Composed, WhatAnAssessmentRefusesTheDeskIsInTheCatalogue) {
+  session::DeskSituation situation;
+  situation.mode = scenario::Mode::kAssessment;
+  std::set<std::string> refused{*session::findGoBackFault(situation.mode)};
+  for (const auto& [verb, object, argument] :
+       {std::array{"pace", "5", ""}, std::array{"pace", "frozen", ""},
+        std::array{"set", "cab1.brake", "full"}, std::array{"tooth", "1", "12"},
+        std::array{"condition", "end1.hoses", "good"}}) {
+    const auto fault =
+        session::findDeskFault(situation, {unit::Actor::kInstructor, verb, object, argument});
+    ASSERT_TRUE(fault) << verb;
+    refused.insert(*fault);
+  }
+  testing_ui::MarkingTranslator marking(testing_ui::readCatalogue(
+      QStringLiteral(CABWRIGHT_SOURCE_DIR "/assets/translations/cabwright_de.ts")));
+  QCoreApplication::installTranslator(&marking);
+  for (const std::string& words : refused) {
+    QString seen = cab::translateSeen(QString::fromStdString(words));
+    seen.remove(QRegularExpression(QStringLiteral("'[^']*'")));
+    EXPECT_TRUE(testing_ui::findUnmarked(seen).isEmpty()) << words << " -> " << seen.toStdString();
+  }
   QCoreApplication::removeTranslator(&marking);
 }
 

@@ -9,6 +9,8 @@
 #include "fault/fault.h"
 #include "marking/judgement.h"
 #include "marking/rule.h"
+#include "marking/verdict.h"
+#include "session/desk_actions.h"
 #include "unit/condition.h"
 #include "unit/controls.h"
 #include "unit/interlocks.h"
@@ -148,7 +150,11 @@ void addSignals(Collector& words) {
 
 void addSheet(Collector& words) {
   using marking::JudgementResult;
+  using marking::Outcome;
   using marking::RuleClass;
+  for (const Outcome o : {Outcome::kNotExercised, Outcome::kPendingGood, Outcome::kPendingBad,
+                          Outcome::kMet, Outcome::kBroken})
+    words.add("Sheet", marking::wordOf(o));
   for (const RuleClass c : {RuleClass::kTechnique, RuleClass::kSerious, RuleClass::kCritical})
     words.add("Sheet", marking::wordOf(c));
   for (const JudgementResult r :
@@ -217,6 +223,12 @@ TableWords collectTableWords() {
   addFaults(words);
   words.add("Seen", "dark");
   words.add("Seen", "the run is over");
+  // why a wish of the desk is refused in assessment
+  session::DeskSituation assessment;
+  assessment.mode = scenario::Mode::kAssessment;
+  const unit::Action faster{unit::Actor::kInstructor, "pace", "2", ""};
+  words.add("Seen", session::findDeskFault(assessment, faster).value_or(""));
+  words.add("Seen", session::findGoBackFault(assessment.mode).value_or(""));
   words.add("Seen", "the lamp has its current and stays dark: it is the lamp itself");
   return words.take();
 }
