@@ -11,7 +11,6 @@
 
 namespace cabwright::cab {
 
-
 namespace {
 
 QString fromText(std::string_view words) {
@@ -100,11 +99,19 @@ void Panel::keyPressEvent(QKeyEvent* event) {
 SayPanel::SayPanel(Seat& seat, const SheetStyle& style, QWidget* parent)
     : Panel(seat, style, tr("Say or do"), parent), list_(new QListWidget(this)) {
   list_->setAccessibleName(tr("What can be said or done"));
+  // What the next step asks for stands out, for who is led.
+  std::vector<unit::Phrase> next;
+  if (seat.mode() == scenario::Mode::kGuided && seat.guide() != nullptr)
+    next = seat.guide()->openPhrases(seat.frame());
   for (const unit::PhraseInfo& info : unit::phraseTable()) {
     const QString verb = info.verb == unit::PhraseVerb::kSay ? tr("Say") : tr("Do");
     auto* row = new QListWidgetItem(verb + QLatin1String(": ") + nameOf(info.id), list_);
     row->setData(Qt::UserRole, static_cast<int>(info.id));
     row->setToolTip(textOf(info));
+    if (std::ranges::find(next, info.id) == next.end()) continue;
+    QFont bold = list_->font();
+    bold.setBold(true);
+    row->setFont(bold);
   }
   for (const char* code : {"1", "2", "3", "4", "6", "3-3"}) {
     auto* row = new QListWidgetItem(tr("Ring to the guard: %1").arg(QLatin1String(code)), list_);

@@ -15,7 +15,8 @@ constexpr double kTickS = 0.01;
 constexpr std::int64_t kRefusalTicks = 400;  // how long the reason of a refusal stands at least
 // One go of passing time: so much that the picture keeps moving, and a key is heard soon.
 constexpr std::int64_t kPassingTicks = 200;
-constexpr std::int64_t kLongestPassTicks = 20 * 60 * session::kTicksPerSecond;
+constexpr std::int64_t kLongestPassTicks = 2 * 60 * session::kTicksPerSecond;
+constexpr std::int64_t kLastMinuteTicks = 60 * session::kTicksPerSecond;
 
 QString text(std::string_view words) {
   return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
@@ -284,8 +285,7 @@ void Seat::advancePassing() {
     if (run_->tick() % session::kFrameTicks != 0) continue;
     noticeStep();
     std::optional<std::string> what = watch_->see(unit());
-    if (!what && run_->tick() - passing_since_ >= kLongestPassTicks)
-      what = tr("Twenty minutes have passed and nothing changed.").toStdString();
+    if (!what) what = whyNoLonger();
     if (!what && run_->failed()) what = std::string();
     if (!what) continue;
     passing_ = false;
@@ -294,6 +294,31 @@ void Seat::advancePassing() {
   }
   noticePlace();
   Q_EMIT frameChanged();
+}
+
+// Nobody is to lose the time allowed by one key.
+std::optional<std::string> Seat::whyNoLonger() const {
+  const std::int64_t now = run_->tick();
+  if (const auto end = allowedTicks()) {
+    const std::int64_t last_minute = *end - kLastMinuteTicks;
+    if (passing_since_ < last_minute && now >= last_minute)
+      return tr("One minute of the time allowed is left.").toStdString();
+    if (passing_since_ < *end && now >= *end) return tr("The time allowed is over.").toStdString();
+  }
+  if (now - passing_since_ >= kLongestPassTicks)
+    return tr("Two minutes have passed and nothing changed.").toStdString();
+  return std::nullopt;
+}
+
+std::optional<std::int64_t> Seat::allowedTicks() const {
+  const auto& allowed = run_->situation().loaded.scenario.time_allowed_s;
+  if (!allowed) return std::nullopt;
+  return std::llround(*allowed * static_cast<double>(session::kTicksPerSecond));
+}
+
+bool Seat::isOverTime() const {
+  const auto allowed = allowedTicks();
+  return allowed && run_->tick() > *allowed;
 }
 
 void Seat::noticeStep() {

@@ -81,12 +81,15 @@ class Seat : public QObject {
   void setFrozen(bool frozen);
   /// Stopped here or by the instructor's pace.
   [[nodiscard]] bool isFrozen() const { return frozen_ || !(run_->pace().rate > 0); }
-  /// Lets time pass until something changes that matters; no effect in assessment.
+  /// Lets time pass until something changes that matters, two minutes at most, and not past the
+  /// last minute of the time allowed; no effect in assessment.
   void passUntilChange();
   void stopPassing();
   [[nodiscard]] bool isPassing() const { return passing_; }
   /// Simulated seconds that have passed so far in this go.
   [[nodiscard]] double passedSeconds() const;
+  /// The exercise allows a time, and the run has gone on for longer.
+  [[nodiscard]] bool isOverTime() const;
 
   /// The guide of the exercise, walked along; null in assessment and where there is none.
   [[nodiscard]] const session::GuideWalk* guide() const { return run_->guide(); }
@@ -127,6 +130,8 @@ class Seat : public QObject {
  private:
   void advanceTicks(std::int64_t ticks);
   void advancePassing();
+  [[nodiscard]] std::optional<std::string> whyNoLonger() const;
+  [[nodiscard]] std::optional<std::int64_t> allowedTicks() const;
   void noteMessages();
   void say(const unit::Message& message);
   void noteRefusal(unit::Control c, const Answer& answer);

@@ -187,6 +187,7 @@ void SeatView::refresh() {
   }
   threads_->refresh(plate_.get(), hands_);
   why_->refresh();
+  pointGuide();
 }
 
 void SeatView::restyleAll() {
@@ -318,10 +319,14 @@ void SeatView::pointGuide() {
   const scenario::GuideStep* step = shown ? seat_.guide()->current() : nullptr;
   plan_->setPointed(step != nullptr && step->place && step->place != seat_.place() ? step->place
                                                                                    : std::nullopt);
+  const bool speaks = step != nullptr && !seat_.guide()->openPhrases(seat_.frame()).empty();
+  for (WordButton* deed : deeds_)
+    if (deed->objectName() == QLatin1String("say")) deed->setPointed(speaks);
   if (!plate_) return;
   std::vector<QString> names;
   if (step != nullptr) {
     for (const scenario::GuidePoint& point : step->points) {
+      if (!seat_.guide()->isOpen(point, seat_.frame())) continue;
       const auto name = std::visit(
           [](auto id) {
             using T = decltype(id);
@@ -337,8 +342,10 @@ void SeatView::pointGuide() {
   }
   for (Part* part : plate_->parts())
     part->setPointed(std::ranges::find(names, part->objectName()) != names.end());
+  // What sits in this cab already is where the step wants it; taking it out is done at the desk.
   for (CarriedPart* thing : things_)
-    thing->setPointed(std::ranges::find(names, thing->objectName().mid(6)) != names.end());
+    thing->setPointed(std::ranges::find(names, thing->objectName().mid(6)) != names.end() &&
+                      !thing->isInserted());
 }
 
 }  // namespace cabwright::cab

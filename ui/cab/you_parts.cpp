@@ -278,10 +278,12 @@ QString TitlePart::pace() const {
                                                  static_cast<double>(session::kTicksPerSecond))));
   if (seat().isFrozen()) return tr("stopped");
   const unit::Pace& pace = seat().run().pace();
-  return pace == unit::kStandardPace
-             ? tr("real time")
-             : tr("time runs %1 times")
-                   .arg(QString::fromLatin1(pace.word.data(), static_cast<int>(pace.word.size())));
+  const bool over = seat().isOverTime();
+  if (pace == unit::kStandardPace) return over ? tr("over the time allowed") : tr("real time");
+  const QString runs =
+      tr("time runs %1 times")
+          .arg(QString::fromLatin1(pace.word.data(), static_cast<int>(pace.word.size())));
+  return over ? tr("%1, over time").arg(runs) : runs;
 }
 
 void TitlePart::refresh() {

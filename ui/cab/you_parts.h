@@ -67,6 +67,8 @@ class CarriedPart : public Part {
  public:
   CarriedPart(Seat& seat, const SheetStyle& style, unit::Object object, QWidget* parent);
   [[nodiscard]] unit::Object object() const { return object_; }
+  /// In the desk of the place where one stands.
+  [[nodiscard]] bool isInserted() const { return where() == Where::kInserted; }
   void refresh() override;
   [[nodiscard]] PartRole role() const override;
   bool activate() override;

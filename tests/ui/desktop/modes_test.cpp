@@ -4,16 +4,19 @@
 #include <gtest/gtest.h>
 
 #include <QKeySequenceEdit>
+#include <QListWidget>
 #include <fstream>
 
 #include "cab/names.h"
 #include "cab/show_parts.h"
+#include "cab/you_parts.h"
 #include "driver.h"
 
 namespace cabwright::tests {
 namespace {
 
 using scenario::Mode;
+using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::Not;
 using unit::Signal;
@@ -53,6 +56,110 @@ TEST(Guided, TheNextStepAndItsReasonStandThereAndAreFollowed) {
               HasSubstr(desk.seat().guide()->current()->act));
   EXPECT_THAT(pointedAt(desk), ::testing::Contains("thing.brake_handle"));
   EXPECT_THAT(pointedAt(desk), Not(::testing::Contains("booking.notices")));
+}
+
+// Whoever did what the step says has not done it until it is all done; what is left is what is
+// pointed at.
+TEST(Guided, WhatIsDoneOfAStepLosesItsFrameAndTheRestKeepsIt) {
+  Desk desk;
+  desk.begin("warm-start", Mode::kGuided);
+  EXPECT_THAT(pointedAt(desk), ::testing::Contains("engine1.fuel"));
+  EXPECT_THAT(pointedAt(desk), Not(::testing::Contains("say")));
+  const auto judge = [&](const std::string& item) {
+    act(desk, "look", item.c_str());
+    desk.pass(5.5);
+    act(desk, "judge", item.c_str(), "good");
+    desk.pass(0.3);
+  };
+  judge("engine1.fuel");
+  EXPECT_THAT(pointedAt(desk), Not(::testing::Contains("engine1.fuel")));
+  EXPECT_THAT(pointedAt(desk), ::testing::Contains("engine1.oil"));
+  const std::vector<std::string> rest{"people", "isolating_switch", "cock", "coolant", "oil",
+                                      "belts",  "throttle",         "tray", "cover"};
+  for (const std::string& item : rest) judge("engine1." + item);
+  ASSERT_EQ(desk.seat().guide()->current()->id, "look-engine-2");
+  EXPECT_THAT(pointedAt(desk), ::testing::Contains("say"));
+  act(desk, "go", "engine2", "skip");
+  desk.pass(0.3);
+  judge("engine2.fuel");
+  for (const std::string& item : rest) judge("engine2." + item);
+  EXPECT_EQ(desk.seat().guide()->current()->id, "look-engine-2");  // nobody looked both ways
+  EXPECT_THAT(pointedAt(desk), ElementsAre("say"));
+  desk.key(Qt::Key_U);
+  const auto* list = desk.view().panel()->findChild<QListWidget*>();
+  ASSERT_NE(list, nullptr);
+  std::vector<std::string> strong;
+  for (int row = 0; row < list->count(); ++row)
+    if (list->item(row)->font().bold()) strong.push_back(list->item(row)->text().toStdString());
+  EXPECT_THAT(strong, ElementsAre("Do: Look both ways"));
+  desk.key(Qt::Key_Escape);
+  act(desk, "do", "look_both_ways");
+  desk.pass(0.3);
+  EXPECT_EQ(desk.seat().guide()->current()->id, "rear");
+  EXPECT_THAT(pointedAt(desk), Not(::testing::Contains("say")));
+}
+
+TEST(Guided, AThingTakenAlongIsNoLongerPointedAt) {
+  Desk desk;
+  desk.begin("cold-preparation", Mode::kGuided);
+  for (const char* item : {"booking.notices", "booking.repair_book"}) {
+    act(desk, "look", item);
+    desk.pass(5.5);
+    act(desk, "judge", item, "good");
+  }
+  desk.pass(0.3);
+  ASSERT_EQ(desk.seat().guide()->current()->id, "collect");
+  EXPECT_THAT(pointedAt(desk), ::testing::Contains("thing.control_key"));
+  act(desk, "take", "control_key");
+  desk.pass(0.3);
+  EXPECT_THAT(pointedAt(desk), Not(::testing::Contains("thing.control_key")));
+  EXPECT_THAT(pointedAt(desk), ::testing::Contains("thing.door_key"));
+}
+
+std::string titleLine(Desk& desk) {
+  return desk.view().findChild<cab::TitlePart*>()->role().value.toStdString();
+}
+
+TEST(Practice, TimeThatIsLetPassLeavesTheTimeAllowed) {
+  Desk desk;
+  desk.begin("warm-start", Mode::kPractice);
+  const auto pass = [&] {
+    desk.seat().passUntilChange();
+    while (desk.seat().isPassing()) desk.seat().passRealTime(0.02);
+    return desk.view().message().toStdString();
+  };
+  // Nothing is asked for, nothing moves: by two minutes at most, up to the last one.
+  const std::int64_t minute = 60 * session::kTicksPerSecond, end = 20 * minute;
+  std::string words;
+  bool stopped_by_time = false;
+  while (desk.seat().run().tick() < end - minute) {
+    const std::int64_t before = desk.seat().run().tick();
+    words = pass();
+    EXPECT_LT(desk.seat().run().tick() - before, 2 * minute + session::kFrameTicks);
+    if (words == "Two minutes have passed and nothing changed.") {
+      stopped_by_time = true;
+      EXPECT_GE(desk.seat().run().tick() - before, 2 * minute);
+    }
+  }
+  EXPECT_TRUE(stopped_by_time);
+  EXPECT_EQ(words, "One minute of the time allowed is left.");
+  EXPECT_EQ(desk.seat().run().tick(), end - minute);
+  EXPECT_THAT(titleLine(desk), HasSubstr("real time"));
+  do words = pass();
+  while (desk.seat().run().tick() < end);
+  EXPECT_EQ(words, "The time allowed is over.");
+  EXPECT_EQ(desk.seat().run().tick(), end);
+}
+
+TEST(Modes, TheTitleBlockSaysWhenTheTimeAllowedIsOver) {
+  for (const Mode mode : {Mode::kGuided, Mode::kPractice, Mode::kAssessment}) {
+    Desk desk;
+    desk.begin("warm-start", mode);
+    desk.pass(20 * 60 - 0.1);
+    EXPECT_THAT(titleLine(desk), HasSubstr("real time"));
+    desk.pass(0.5);
+    EXPECT_THAT(titleLine(desk), HasSubstr("over the time allowed"));
+  }
 }
 
 TEST(Practice, AHintComesOnlyWhenAskedFor) {
