@@ -174,12 +174,27 @@ void SeatView::orderFocus() {
   for (std::size_t k = 1; k < order.size(); ++k) setTabOrder(order[k - 1], order[k]);
 }
 
+// As it is now: what is looked at may change while one looks.
+void SeatView::tellWhatIsSeen() {
+  const auto item = seat_.itemLookedAt();
+  if (!item) return;
+  unit::Sight sight = seat_.unit().sightOf(*item);
+  if (sight == sight_ && !notebook_->seen().isEmpty()) return;
+  QString words = translateSeen(QString::fromStdString(sight.seen));
+  if (!sight.why.empty())
+    words +=
+        QLatin1String(" (") + translateSeen(QString::fromStdString(sight.why)) + QLatin1Char(')');
+  notebook_->setSeen(*item, words);
+  sight_ = std::move(sight);
+}
+
 void SeatView::refresh() {
   if (!plate_) return;
   for (Part* part : parts_) part->refresh();
   if (outside_ != nullptr) outside_->refresh();
   if (heard_ != nullptr) heard_->refresh();
   plate_->refresh();
+  tellWhatIsSeen();
   judging_->refresh();
   for (WordButton* b : deeds_) {
     if (b->objectName() == QLatin1String("pass"))
@@ -284,13 +299,7 @@ void SeatView::noteAnswer(const QString& what, const Answer& answer) {
   }
   if (what.startsWith(QLatin1String("hold "))) tellOfRightButton(what);
   if (what.startsWith(QLatin1String("look "))) {
-    const auto item = seat_.itemLookedAt();
-    if (item) {
-      QString words = seen;
-      if (!answer.cause.isEmpty())
-        words += QLatin1String(" (") + translateSeen(answer.cause) + QLatin1Char(')');
-      notebook_->setSeen(*item, words);
-    }
+    tellWhatIsSeen();
     return;
   }
   if (!seen.isEmpty()) showMessage(seen, false);

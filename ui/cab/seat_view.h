@@ -72,6 +72,7 @@ class SeatView : public QWidget {
   void showMessage(const QString& words, bool bad);
   void tellOfRightButton(const QString& what);
   void noteAnswer(const QString& what, const Answer& answer);
+  void tellWhatIsSeen();
   void pointGuide();
   void paintGround(QPainter& painter);
 
@@ -98,6 +99,7 @@ class SeatView : public QWidget {
   QPointer<QWidget> focused_before_;  ///< the panel was opened
   QTimer message_timer_;
   QString message_;
+  unit::Sight sight_;  ///< of what is looked at, as the notebook has it
   bool message_bad_ = false, turned_ = false, told_ = false, world_only_ = false;
   QPixmap ground_;
 };
