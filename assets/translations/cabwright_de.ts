@@ -7074,10 +7074,6 @@
         <translation>Noch einmal aufgenommen</translation>
     </message>
     <message>
-        <source>Limits of the model met</source>
-        <translation>Erreichte Grenzen des Modells</translation>
-    </message>
-    <message>
         <source>The whole run</source>
         <translation>Die ganze Fahrt</translation>
     </message>
@@ -7147,6 +7143,22 @@
     <message>
         <source>Good until</source>
         <translation>Gültig bis</translation>
+    </message>
+    <message>
+        <source>the record was altered: it proves no pass</source>
+        <translation>der Beleg wurde verändert: er weist kein Bestehen nach</translation>
+    </message>
+    <message>
+        <source>a pass, but the session does not say when it was begun</source>
+        <translation>bestanden, doch die Aufzeichnung sagt nicht, wann sie begann</translation>
+    </message>
+    <message>
+        <source>Model limits</source>
+        <translation>Grenzen des Modells</translation>
+    </message>
+    <message>
+        <source>none met</source>
+        <translation>keine erreicht</translation>
     </message>
 </context>
 <context>
@@ -7508,10 +7520,6 @@
     <message>
         <source>Go to engine 1</source>
         <translation>Zu Motor 1 gehen</translation>
-    </message>
-    <message>
-        <source>Go to engine 1: hand throttle home, switch to cab there as well</source>
-        <translation>Zu Motor 1 gehen: Handgas zurück, Schalter auch dort auf Pult</translation>
     </message>
     <message>
         <source>Go to the lineside</source>
@@ -8182,10 +8190,6 @@
         <translation>Fragen, ob das Gleis betreten werden darf, und die Antwort abwarten</translation>
     </message>
     <message>
-        <source>At engine 2: who is there? Read its isolating switch too</source>
-        <translation>An Motor 2: wer ist dort? Auch seinen Trennschalter lesen</translation>
-    </message>
-    <message>
         <source>Back in cab 1: hold the device, reverser forward, brake to release until the needle stands at 21</source>
         <translation>Zurück in Führerstand 1: Totmann halten, Richtungshebel vorwärts, Bremse auf Lösen, bis der Zeiger bei 21 steht</translation>
     </message>
@@ -8282,10 +8286,6 @@
         <translation>Am Berg hält sonst nichts den Zug, wenn die Bremse löst.</translation>
     </message>
     <message>
-        <source>Once round the unit: look for a board, flag or lamp at both ends and on both sides, and judge</source>
-        <translation>Einmal um den Zug: an beiden Enden und Seiten nach Tafel, Flagge oder Lampe sehen und beurteilen</translation>
-    </message>
-    <message>
         <source>One handbrake holds her on this bank; the rear one is the one that is forgotten.</source>
         <translation>Eine Handbremse hält den Zug in dieser Steigung; die hintere ist die, die vergessen wird.</translation>
     </message>
@@ -8356,10 +8356,6 @@
     <message>
         <source>Up into a cab: write each defect in the repair book, what it is and where</source>
         <translation>Hinauf in einen Führerstand: jeden Mangel ins Übergabebuch, was es ist und wo</translation>
-    </message>
-    <message>
-        <source>Walk along both sides of both cars; look at what carries, brakes and drips, and judge it: good, defect, or not sure</source>
-        <translation>An beiden Seiten beider Wagen entlanggehen; ansehen, was trägt, bremst und tropft, und beurteilen: gut, Mangel oder unsicher</translation>
     </message>
     <message>
         <source>Walk to cab 2 and take its handbrake off; cab 1&apos;s stays hard on</source>
@@ -8562,10 +8558,6 @@
         <translation>Zurück in Führerstand 1: Totmann halten, Richtung vorwärts, und auf 25 in der Löseleitung warten</translation>
     </message>
     <message>
-        <source>Back through cab 2: its handbrake off again</source>
-        <translation>Zurück durch Führerstand 2: seine Handbremse wieder los</translation>
-    </message>
-    <message>
         <source>Before going on: 22 inches or more in the release pipe, doors shut, two strokes repeated</source>
         <translation>Vor der Weiterfahrt: 22 Zoll oder mehr in der Löseleitung, Türen zu, zwei Schläge wiederholt</translation>
     </message>
@@ -8654,10 +8646,6 @@
         <translation>Entscheiden: fährt, fährt beschränkt oder fährt nicht</translation>
     </message>
     <message>
-        <source>Device in hand, reverser forward; the guard&apos;s two, repeated; first gear</source>
-        <translation>Totmann in der Hand, Richtung vorwärts; die zwei Schläge des Schaffners, wiederholt; erster Gang</translation>
-    </message>
-    <message>
         <source>Device up, reverser off, handle out; in cab 2 put it in, raise 21, down to 15, lap, and watch again</source>
         <translation>Totmann hoch, Richtungshebel aus, Griff heraus; in Führerstand 2 einstecken, auf 21 bringen, herunter auf 15, Abschluss, und wieder beobachten</translation>
     </message>
@@ -8716,14 +8704,6 @@
     <message>
         <source>First gear, pause, brake off, notch by notch; look back</source>
         <translation>Erster Gang, Pause, Bremse los, Stufe um Stufe; zurücksehen</translation>
-    </message>
-    <message>
-        <source>First gear, pause, brake off, one notch</source>
-        <translation>Erster Gang, Pause, Bremse los, eine Stufe</translation>
-    </message>
-    <message>
-        <source>First gear, pause, brake off: the grade starts her</source>
-        <translation>Erster Gang, Pause, Bremse los: das Gefälle setzt den Zug in Gang</translation>
     </message>
     <message>
         <source>Five seconds is right; four to seven are accepted.</source>
@@ -8946,10 +8926,6 @@
         <translation>Nach beiden Seiten sehen, hinübergehen, und Ende 2 wie Ende 1 beurteilen, dazu sein Schlusslicht</translation>
     </message>
     <message>
-        <source>Look both ways, go round end 2, and look along the far side of both cars</source>
-        <translation>Nach beiden Seiten sehen, um Ende 2 gehen und an der fernen Seite beider Wagen entlangsehen</translation>
-    </message>
-    <message>
         <source>Look both ways, round the end, and the same at engine 2</source>
         <translation>Nach beiden Seiten sehen, um das Ende herum, und dasselbe an Motor 2</translation>
     </message>
@@ -9118,10 +9094,6 @@
         <translation>Richtungshebel rückwärts und wieder vorwärts ist einen Versuch wert; den anderen Motor hochzujagen nicht.</translation>
     </message>
     <message>
-        <source>Roll to Marrowick: 20 mph from its near end on, the signal behind it is at danger; stop and hold</source>
-        <translation>Nach Marrowick rollen: 20 mph ab dem nahen Ende, das Signal dahinter steht auf Halt; halten und festhalten</translation>
-    </message>
-    <message>
         <source>Sallowmere</source>
         <translation>Sallowmere</translation>
     </message>
@@ -9160,10 +9132,6 @@
     <message>
         <source>Signal clear and two strokes: repeat them, and look at the signal again</source>
         <translation>Signal frei und zwei Schläge: wiederholen, und das Signal noch einmal ansehen</translation>
-    </message>
-    <message>
-        <source>Signal, two strokes, repeat; first gear, pause, power against the brake, and away on one engine</source>
-        <translation>Signal, zwei Schläge, wiederholen; erster Gang, Pause, Kraft gegen die Bremse, und auf einem Motor fort</translation>
     </message>
     <message>
         <source>Sinking, the brake creeps on. Rising, it creeps off: on a bank that is the one to fear.</source>
@@ -9364,14 +9332,6 @@
     <message>
         <source>Two strokes and a clear signal are no answer to a brake that comes too late.</source>
         <translation>Zwei Schläge und ein freies Signal sind keine Antwort auf eine Bremse, die zu spät kommt.</translation>
-    </message>
-    <message>
-        <source>Two strokes, and the signal at danger: do not answer, do not move</source>
-        <translation>Zwei Schläge, und das Signal auf Halt: nicht antworten, nicht fahren</translation>
-    </message>
-    <message>
-        <source>Two strokes, repeat; first gear, pause, three notches against the brake, then ease it off</source>
-        <translation>Zwei Schläge, wiederholen; erster Gang, Pause, drei Stufen gegen die Bremse, dann nachlassen</translation>
     </message>
     <message>
         <source>Under 22 the next release is slow, and the one after it does not come.</source>
@@ -9834,10 +9794,6 @@
         <translation>An der Meldestelle Griffe, Schlüssel und Zug mit Namen übergeben</translation>
     </message>
     <message>
-        <source>At the cupboard: battery switch open</source>
-        <translation>Am Schaltschrank: Batterieschalter aus</translation>
-    </message>
-    <message>
         <source>At tick-over the generator does not cut in.</source>
         <translation>Im Leerlauf schaltet sich die Lichtmaschine nicht ein.</translation>
     </message>
@@ -9870,10 +9826,6 @@
         <translation>Klötze an bei 21: sehen, dass beide Handbremsen fest sind, und das Vakuum vernichten, ganz</translation>
     </message>
     <message>
-        <source>Blow both reservoirs dry and shut the cocks: side 1 the main one, side 2 the control one</source>
-        <translation>Beide Behälter trockenblasen und die Hähne schließen: Seite 1 der Hauptbehälter, Seite 2 der Steuerbehälter</translation>
-    </message>
-    <message>
         <source>Both engines out, from here, while the direction is in</source>
         <translation>Beide Motoren ab, von hier, solange die Richtung liegt</translation>
     </message>
@@ -9904,26 +9856,6 @@
     <message>
         <source>Cab 1: enter it, and say your decision</source>
         <translation>Führerstand 1: eintragen, und die Entscheidung sagen</translation>
-    </message>
-    <message>
-        <source>Cab 1: key and lever in, key on, device, reverser: warn, and try engine 1 from here</source>
-        <translation>Führerstand 1: Schlüssel und Hebel ein, Schlüssel an, Totmann, Richtung: warnen, und Motor 1 von hier versuchen</translation>
-    </message>
-    <message>
-        <source>Cab 1: key in and on, device held, reverser forward, gear at neutral; horn, look along, five seconds</source>
-        <translation>Führerstand 1: Schlüssel ein und an, Totmann gehalten, Richtung vorwärts, Gang auf Leerlauf; Horn, entlangsehen, fünf Sekunden</translation>
-    </message>
-    <message>
-        <source>Cab 1: reverser forward, and see the air lamp light through the by-pass</source>
-        <translation>Führerstand 1: Richtung vorwärts, und die Luftlampe durch die Überbrückung leuchten sehen</translation>
-    </message>
-    <message>
-        <source>Cab 2 again: start both engines from there, warned each time; both lamps lit</source>
-        <translation>Wieder Führerstand 2: beide Motoren von dort anlassen, jedes Mal gewarnt; beide Lampen an</translation>
-    </message>
-    <message>
-        <source>Cab 2: device, reverser forward, lamp; 21 again, and ask for the blocks: off</source>
-        <translation>Führerstand 2: Totmann, Richtung vorwärts, Lampe; wieder 21, und nach den Klötzen fragen: los</translation>
     </message>
     <message>
         <source>Cab 2: its handbrake off</source>
@@ -9960,10 +9892,6 @@
     <message>
         <source>Device, reverser forward, horn, look along, five seconds; try engine 1</source>
         <translation>Totmann, Richtung vorwärts, Horn, entlangsehen, fünf Sekunden; Motor 1 versuchen</translation>
-    </message>
-    <message>
-        <source>Device, reverser, signal, the guard&apos;s two repeated; first gear, pause, brake off, notch by notch; look back</source>
-        <translation>Totmann, Richtung, Signal, die zwei Schläge des Schaffners wiederholt; erster Gang, Pause, Bremse los, Stufe um Stufe; zurücksehen</translation>
     </message>
     <message>
         <source>Do not fight it: stop, and find out who wanted it.</source>
@@ -10032,10 +9960,6 @@
     <message>
         <source>Full application and release: the needle follows</source>
         <translation>Vollbremsung und Lösen: der Zeiger folgt</translation>
-    </message>
-    <message>
-        <source>Full application to nothing, and back to 21</source>
-        <translation>Vollbremsung auf null, und zurück auf 21</translation>
     </message>
     <message>
         <source>Full application, handbrake hard on, pawl in</source>
@@ -10366,10 +10290,6 @@
         <translation>Motor 2 abstellen</translation>
     </message>
     <message>
-        <source>Stop in the siding, about 240 metres back; gear to neutral, full application</source>
-        <translation>Im Abstellgleis halten, etwa 240 Meter zurück; Gang auf Leerlauf, Vollbremsung</translation>
-    </message>
-    <message>
         <source>Stop it again, and take key and lever out</source>
         <translation>Wieder abstellen, Schlüssel und Hebel herausnehmen</translation>
     </message>
@@ -10562,16 +10482,8 @@
         <translation>Zwei Luftsauger im Leerlauf schaffen es in einer Dreiviertelminute. Langsam ist das erste Zeichen.</translation>
     </message>
     <message>
-        <source>Two strokes, repeat, and on: power against the brake, it rises here</source>
-        <translation>Zwei Schläge, wiederholen, und weiter: Kraft gegen die Bremse, es steigt hier</translation>
-    </message>
-    <message>
         <source>Two strokes, repeat, first gear, pause, release, one notch: and an early try of the brake on the frosty rail</source>
         <translation>Zwei Schläge, wiederholen, erster Gang, Pause, lösen, eine Stufe: und ein früher Versuch der Bremse auf der bereiften Schiene</translation>
-    </message>
-    <message>
-        <source>Two strokes, repeat; on, and feel that she runs free</source>
-        <translation>Zwei Schläge, wiederholen; weiter, und fühlen, dass er frei läuft</translation>
     </message>
     <message>
         <source>Unit 3 has come in to Sallowmere with cab 2 leading; the ends have just been changed. Both handbrakes are on, both engines run, you are in cab 1. Try the brake with a second person at the rear, put right what you may, and say whether the unit goes.</source>
@@ -10608,10 +10520,6 @@
     <message>
         <source>Up to 8, then shut off: does she coast?</source>
         <translation>Auf 8 hinauf, dann abschalten: rollt er?</translation>
-    </message>
-    <message>
-        <source>Up, and into the book: which belt, and what the needles did</source>
-        <translation>Hinauf, und ins Buch: welcher Riemen, und was die Zeiger taten</translation>
     </message>
     <message>
         <source>Warn again, look along; start engine 1 with engine 2 charging</source>
@@ -10906,18 +10814,6 @@
         <translation>Im Leerlauf leuchtet sie bei jedem Zug: nur der schnelle Leerlauf sagt etwas.</translation>
     </message>
     <message>
-        <source>Cab 1: 21, 15, lap; the handbrake off</source>
-        <translation>Führerstand 1: 21, 15, Abschluss; die Handbremse los</translation>
-    </message>
-    <message>
-        <source>Cab 1: tell signaller and shed: nothing charges, engines stay running, exchange as early as can be</source>
-        <translation>Führerstand 1: Fahrdienstleiter und Werkstatt sagen: nichts lädt, Motoren laufen weiter, so früh wie möglich tauschen</translation>
-    </message>
-    <message>
-        <source>Cab 1: the bulb into the book, and your decision</source>
-        <translation>Führerstand 1: die Birne ins Buch, und Ihre Entscheidung</translation>
-    </message>
-    <message>
         <source>Dark under the test as well is a bulb; a note at tick-over is an engine that runs. Neither says that it has oil.</source>
         <translation>Auch unter der Probe dunkel ist eine Birne; ein Ton im Leerlauf ist ein Motor, der läuft. Keines sagt, dass er Öl hat.</translation>
     </message>
@@ -10948,10 +10844,6 @@
     <message>
         <source>It stays lit. Throttle shut; saloon lights off, cab light off; at the cupboard heater off, breakers and volts read</source>
         <translation>Sie bleibt an. Fahrschalter zu; Abteillicht aus, Führerstandslicht aus; am Schaltschrank Heizung aus, Automaten und Volt abgelesen</translation>
-    </message>
-    <message>
-        <source>Lap, device up, reverser off; round the unit: do the blocks hang free, at all four places? Judge each</source>
-        <translation>Abschluss, Totmann hoch, Richtungshebel aus; um den Zug: hängen die Klötze frei, an allen vier Stellen? Jede beurteilen</translation>
     </message>
     <message>
         <source>Look both ways, and the belts of engine 2</source>
@@ -10996,10 +10888,6 @@
     <message>
         <source>The lamp behind you and the relays live on this battery: for an hour, not for a day.</source>
         <translation>Die Lampe hinter Ihnen und die Relais leben von dieser Batterie: eine Stunde, keinen Tag.</translation>
-    </message>
-    <message>
-        <source>Those of car 2 on side 1 are frozen on: in cab 1 a full application, hard, and release again</source>
-        <translation>Die von Wagen 2 auf Seite 1 sind angefroren: in Führerstand 1 eine Vollbremsung, kräftig, und wieder lösen</translation>
     </message>
     <message>
         <source>Unit 3 stands at Yethrick Halt with both engines running, both handbrakes on, in cab 1; you are ready to leave, and the lamp of engine 2 is dark. It was lit when you came in. Find out, say whether you go on and how, and take the unit on towards Drummelow Road if it goes.</source>
@@ -11237,6 +11125,138 @@
         <source>within the limit it goes, and is entered</source>
         <translation>in der Grenze fährt er, und es wird eingetragen</translation>
     </message>
+    <message>
+        <source>At engine 2: who is there? Call to them to stand clear. Read its isolating switch too</source>
+        <translation>An Motor 2: wer ist dort? Zurufen, beiseite zu treten. Auch seinen Trennschalter lesen</translation>
+    </message>
+    <message>
+        <source>Cab 1: 21, 15, lap; look along both sides; the handbrake off</source>
+        <translation>Führerstand 1: 21, 15, Abschluss; an beiden Seiten entlangsehen; die Handbremse los</translation>
+    </message>
+    <message>
+        <source>Cab 1: key and lever in, key on, device, reverser: horn, look along, five seconds, and try engine 1 from here</source>
+        <translation>Führerstand 1: Schlüssel und Hebel ein, Schlüssel an, Totmann, Richtung: Horn, entlangsehen, fünf Sekunden, und Motor 1 von hier versuchen</translation>
+    </message>
+    <message>
+        <source>Cab 2 again: start both engines from there, horn and a look along each time; both lamps lit</source>
+        <translation>Wieder Führerstand 2: beide Motoren von dort anlassen, jedes Mal Horn und entlangsehen; beide Lampen an</translation>
+    </message>
+    <message>
+        <source>Device in hand, reverser forward; the guard&apos;s two, repeated, the signal again; first gear</source>
+        <translation>Totmann in der Hand, Richtung vorwärts; die zwei Schläge des Schaffners, wiederholt, noch einmal das Signal; erster Gang</translation>
+    </message>
+    <message>
+        <source>Device, reverser, signal, the guard&apos;s two repeated, the signal again; first gear, pause, brake off, notch by notch; look back</source>
+        <translation>Totmann, Richtung, Signal, die zwei Schläge des Schaffners wiederholt, noch einmal das Signal; erster Gang, Pause, Bremse los, Stufe um Stufe; zurücksehen</translation>
+    </message>
+    <message>
+        <source>First gear, pause, brake off, one notch; look back along the train</source>
+        <translation>Erster Gang, Pause, Bremse los, eine Stufe; am Zug entlang zurücksehen</translation>
+    </message>
+    <message>
+        <source>Full application to nothing, and ask whether all blocks are on</source>
+        <translation>Vollbremsung auf null, und fragen, ob alle Klötze anliegen</translation>
+    </message>
+    <message>
+        <source>Full application, to nothing; ask whether all blocks are on</source>
+        <translation>Vollbremsung, auf null; fragen, ob alle Klötze anliegen</translation>
+    </message>
+    <message>
+        <source>Lap, device up, reverser off; round the unit, looking both ways at the crossing: do the blocks hang free, at all four places? Judge each</source>
+        <translation>Abschluss, Totmann hoch, Richtungshebel aus; um den Zug, am Übergang nach beiden Seiten sehen: hängen die Klötze frei, an allen vier Stellen? Jede beurteilen</translation>
+    </message>
+    <message>
+        <source>Look back; stop in the siding, about 240 metres back; gear to neutral, full application</source>
+        <translation>Zurücksehen; im Abstellgleis halten, etwa 240 Meter zurück; Gang auf Leerlauf, Vollbremsung</translation>
+    </message>
+    <message>
+        <source>Look both ways at each crossing, go round end 2, and look along the far side of both cars</source>
+        <translation>An jedem Übergang nach beiden Seiten sehen, um Ende 2 gehen und an der fernen Seite beider Wagen entlangsehen</translation>
+    </message>
+    <message>
+        <source>Look both ways at the crossing; blow both reservoirs dry and shut the cocks: side 1 the main one, side 2 the control one</source>
+        <translation>Am Übergang nach beiden Seiten sehen; beide Behälter trockenblasen und die Hähne schließen: Seite 1 der Hauptbehälter, Seite 2 der Steuerbehälter</translation>
+    </message>
+    <message>
+        <source>Look both ways, back through cab 2: its handbrake off again</source>
+        <translation>Nach beiden Seiten sehen, zurück durch Führerstand 2: seine Handbremse wieder los</translation>
+    </message>
+    <message>
+        <source>Look both ways, back to cab 1: the bulb into the book, and your decision</source>
+        <translation>Nach beiden Seiten sehen, zurück zu Führerstand 1: die Birne ins Buch, und Ihre Entscheidung</translation>
+    </message>
+    <message>
+        <source>Look both ways, then to engine 1: hand throttle home, switch to cab there as well</source>
+        <translation>Nach beiden Seiten sehen, dann zu Motor 1: Handgas zurück, Schalter auch dort auf Pult</translation>
+    </message>
+    <message>
+        <source>Look both ways, to cab 1: key in and on, device held, reverser forward, gear at neutral; horn, look along, five seconds</source>
+        <translation>Nach beiden Seiten sehen, zu Führerstand 1: Schlüssel ein und an, Totmann gehalten, Richtung vorwärts, Gang auf Leerlauf; Horn, entlangsehen, fünf Sekunden</translation>
+    </message>
+    <message>
+        <source>Look both ways, to cab 1: reverser forward, and see the air lamp light through the by-pass</source>
+        <translation>Nach beiden Seiten sehen, zu Führerstand 1: Richtung vorwärts, und die Luftlampe durch die Überbrückung leuchten sehen</translation>
+    </message>
+    <message>
+        <source>Look both ways, to cab 1: tell signaller and shed: nothing charges, engines stay running, exchange as early as can be</source>
+        <translation>Nach beiden Seiten sehen, zu Führerstand 1: Fahrdienstleiter und Werkstatt sagen: nichts lädt, Motoren laufen weiter, so früh wie möglich tauschen</translation>
+    </message>
+    <message>
+        <source>Look both ways, up, and into the book: which belt, and what the needles did</source>
+        <translation>Nach beiden Seiten sehen, hinauf, und ins Buch: welcher Riemen, und was die Zeiger taten</translation>
+    </message>
+    <message>
+        <source>Look both ways; at the cupboard: battery switch open</source>
+        <translation>Nach beiden Seiten sehen; am Schaltschrank: Batterieschalter aus</translation>
+    </message>
+    <message>
+        <source>Look both ways; cab 2: device, reverser forward, lamp; 21 again, and ask for the blocks: off</source>
+        <translation>Nach beiden Seiten sehen; Führerstand 2: Totmann, Richtung vorwärts, Lampe; wieder 21, und nach den Klötzen fragen: los</translation>
+    </message>
+    <message>
+        <source>Once round the unit, looking both ways at each crossing: look for a board, flag or lamp at both ends and on both sides, and judge</source>
+        <translation>Einmal um den Zug, an jedem Übergang nach beiden Seiten sehen: an beiden Enden und Seiten nach Tafel, Flagge oder Lampe sehen und beurteilen</translation>
+    </message>
+    <message>
+        <source>Release, back to 21; ask whether all blocks are off</source>
+        <translation>Lösen, zurück auf 21; fragen, ob alle Klötze los sind</translation>
+    </message>
+    <message>
+        <source>Roll to Marrowick and look back: 20 mph from its near end on, the signal behind it is at danger; stop and hold</source>
+        <translation>Nach Marrowick rollen und zurücksehen: 20 mph ab dem nahen Ende, das Signal dahinter steht auf Halt; halten und festhalten</translation>
+    </message>
+    <message>
+        <source>Signal, two strokes, repeat, the signal again; first gear, pause, power against the brake, and away on one engine; look back</source>
+        <translation>Signal, zwei Schläge, wiederholen, noch einmal das Signal; erster Gang, Pause, Kraft gegen die Bremse, und auf einem Motor fort; zurücksehen</translation>
+    </message>
+    <message>
+        <source>The signal again; first gear, pause, brake off: the grade starts her; look back</source>
+        <translation>Noch einmal das Signal; erster Gang, Pause, Bremse los: das Gefälle setzt den Zug in Gang; zurücksehen</translation>
+    </message>
+    <message>
+        <source>Those of car 2 on side 1 are frozen on: look both ways; in cab 1 a full application, hard, and release again</source>
+        <translation>Die von Wagen 2 auf Seite 1 sind angefroren: nach beiden Seiten sehen; in Führerstand 1 eine Vollbremsung, kräftig, und wieder lösen</translation>
+    </message>
+    <message>
+        <source>Two strokes, repeat, the signal again, and on, with a look back: power against the brake, it rises here</source>
+        <translation>Zwei Schläge, wiederholen, noch einmal das Signal, und weiter mit einem Blick zurück: Kraft gegen die Bremse, es steigt hier</translation>
+    </message>
+    <message>
+        <source>Two strokes, repeat, the signal again; first gear, pause, three notches against the brake, then ease it off; look back</source>
+        <translation>Zwei Schläge, wiederholen, noch einmal das Signal; erster Gang, Pause, drei Stufen gegen die Bremse, dann nachlassen; zurücksehen</translation>
+    </message>
+    <message>
+        <source>Two strokes, repeat, the signal again; on, look back, and feel that she runs free</source>
+        <translation>Zwei Schläge, wiederholen, noch einmal das Signal; weiter, zurücksehen, und fühlen, dass er frei läuft</translation>
+    </message>
+    <message>
+        <source>Two strokes: look at the signal. It is at danger: do not answer, do not move</source>
+        <translation>Zwei Schläge: das Signal ansehen. Es steht auf Halt: nicht antworten, nicht fahren</translation>
+    </message>
+    <message>
+        <source>Walk along both sides of both cars, and look both ways at each crossing; look at what carries, brakes and drips, and judge it: good, defect, or not sure</source>
+        <translation>An beiden Seiten beider Wagen entlanggehen, an jedem Übergang nach beiden Seiten sehen; ansehen, was trägt, bremst und tropft, und beurteilen: gut, Mangel oder unsicher</translation>
+    </message>
 </context>
 <context>
     <name>Sections</name>
@@ -11283,10 +11303,6 @@
     <message>
         <source>just within the tolerance: %1</source>
         <translation>noch eben in der Toleranz: %1</translation>
-    </message>
-    <message>
-        <source>way taken: %1</source>
-        <translation>gewählter Weg: %1</translation>
     </message>
     <message>
         <source>Well done</source>
@@ -12076,10 +12092,6 @@
         <translation>verbeult, verriegelt</translation>
     </message>
     <message>
-        <source>desk lamps are looked at under the lamp test</source>
-        <translation>Pultlampen werden unter der Lampenprobe angesehen</translation>
-    </message>
-    <message>
         <source>does not lock</source>
         <translation>schließt nicht ab</translation>
     </message>
@@ -12394,10 +12406,6 @@
     <message>
         <source>not hard on</source>
         <translation>nicht fest</translation>
-    </message>
-    <message>
-        <source>not lit</source>
-        <translation>nicht eingeschaltet</translation>
     </message>
     <message>
         <source>not on the dipstick</source>
@@ -13522,6 +13530,34 @@
     <message>
         <source>fuel drips from the tank, a pool spreads below it</source>
         <translation>Kraftstoff tropft vom Tank, darunter breitet sich eine Lache aus</translation>
+    </message>
+    <message>
+        <source>an assessment stands still only with an intervention: step in first, and freeze within %1 s</source>
+        <translation>eine Prüfung steht nur mit einem Eingriff still: erst eingreifen, dann binnen %1 s anhalten</translation>
+    </message>
+    <message>
+        <source>what is wrong with &apos;%1&apos; is evidence in an assessment: it stays as the trainee found it, or missed it; step in first</source>
+        <translation>was an &apos;%1&apos; nicht stimmt, ist in einer Prüfung Beleg: es bleibt, wie der Lernende es fand oder übersah; erst eingreifen</translation>
+    </message>
+    <message>
+        <source>&apos;%1 %2&apos; would be done for the trainee, and an assessment is of what the trainee does; step in first</source>
+        <translation>&apos;%1 %2&apos; geschähe anstelle des Lernenden, und geprüft wird, was der Lernende tut; erst eingreifen</translation>
+    </message>
+    <message>
+        <source>an assessment is not gone back in: its evidence is of one go</source>
+        <translation>in einer Prüfung geht es nicht zurück: ihr Beleg ist aus einem Durchgang</translation>
+    </message>
+    <message>
+        <source>an assessment runs at pace 1: at another one hands and waits are not what they are</source>
+        <translation>eine Prüfung läuft mit Tempo 1: bei einem anderen sind Hände und Wartezeiten nicht, was sie sind</translation>
+    </message>
+</context>
+<context>
+    <name>Sentence</name>
+    <message>
+        <source>small</source>
+        <extracomment>How the first letter of a name is written inside a sentence: &quot;small&quot; or &quot;large&quot;, untranslated.</extracomment>
+        <translation>large</translation>
     </message>
 </context>
 <context>
@@ -18949,6 +18985,46 @@
         <source>the slip in the next</source>
         <translation>das Rutschen im nächsten</translation>
     </message>
+    <message>
+        <source>mark set: %1</source>
+        <translation>Marke gesetzt: %1</translation>
+    </message>
+    <message>
+        <source>remark: %1</source>
+        <translation>Bemerkung: %1</translation>
+    </message>
+    <message>
+        <source>the instructor stepped in</source>
+        <translation>der Ausbilder griff ein</translation>
+    </message>
+    <message>
+        <source>the clock stands still</source>
+        <translation>die Uhr steht still</translation>
+    </message>
+    <message>
+        <source>the clock goes at ×%1</source>
+        <translation>die Uhr geht mit ×%1</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <translation>gebrochen</translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation>eingehalten</translation>
+    </message>
+    <message>
+        <source>not exercised</source>
+        <translation>nicht geübt</translation>
+    </message>
+    <message>
+        <source>pending bad</source>
+        <translation>offen, bisher gebrochen</translation>
+    </message>
+    <message>
+        <source>pending good</source>
+        <translation>offen, bisher eingehalten</translation>
+    </message>
 </context>
 <context>
     <name>Shelf</name>
@@ -21587,11 +21663,11 @@
     </message>
     <message>
         <source>Has to be kept until %1: %2</source>
-        <translation>Muss bleiben bis %1: %2</translation>
+        <translation>Muss bleiben: %2; und zwar bis: %1</translation>
     </message>
     <message>
         <source>Missing before %1: %2</source>
-        <translation>Fehlt vor %1: %2</translation>
+        <translation>Fehlt: %2; erst danach: %1</translation>
     </message>
     <message>
         <source>Must not come: %1</source>
@@ -21599,11 +21675,11 @@
     </message>
     <message>
         <source>Nothing is missing for %1</source>
-        <translation>Nichts fehlt für %1</translation>
+        <translation>Nichts fehlt mehr: %1</translation>
     </message>
     <message>
         <source>Nothing is asked until %1</source>
-        <translation>Nichts verlangt bis %1</translation>
+        <translation>Nichts verlangt bis: %1</translation>
     </message>
     <message>
         <source>breached now</source>
@@ -22217,6 +22293,14 @@
     <message>
         <source>Heading</source>
         <translation>Überschrift</translation>
+    </message>
+    <message>
+        <source>Said or done in it, a line each</source>
+        <translation>Dabei gesagt oder getan, je eine Zeile</translation>
+    </message>
+    <message>
+        <source>True once while it is next</source>
+        <translation>Einmal wahr, solange er der nächste ist</translation>
     </message>
 </context>
 <context>
@@ -22935,8 +23019,8 @@
         <translation>Beurteilt, was gerade angesehen wird</translation>
     </message>
     <message>
-        <source>How grave the defect is. Key: %1</source>
-        <translation>Wie schwer der Mangel wiegt. Taste: %1</translation>
+        <source>How grave the defect is</source>
+        <translation>Wie schwer der Mangel wiegt</translation>
     </message>
 </context>
 <context>
@@ -23045,10 +23129,6 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>How grave?</source>
-        <translation>Wie schwer?</translation>
     </message>
 </context>
 <context>
@@ -23243,16 +23323,24 @@
         <translation>%1: %2 inHg</translation>
     </message>
     <message>
-        <source>Twenty minutes have passed and nothing changed.</source>
-        <translation>Zwanzig Minuten sind vergangen, und nichts hat sich geändert.</translation>
-    </message>
-    <message>
         <source>You see</source>
         <translation>Sie sehen</translation>
     </message>
     <message>
         <source>this is a recording: it can only be looked at</source>
         <translation>dies ist eine Aufzeichnung: sie lässt sich nur ansehen</translation>
+    </message>
+    <message>
+        <source>One minute of the time allowed is left.</source>
+        <translation>Von der erlaubten Zeit ist noch eine Minute übrig.</translation>
+    </message>
+    <message>
+        <source>The time allowed is over.</source>
+        <translation>Die erlaubte Zeit ist um.</translation>
+    </message>
+    <message>
+        <source>Two minutes have passed and nothing changed.</source>
+        <translation>Zwei Minuten sind vergangen, und nichts hat sich geändert.</translation>
     </message>
 </context>
 <context>
@@ -23433,6 +23521,14 @@
         <source>recorded</source>
         <translation>aufgezeichnet</translation>
     </message>
+    <message>
+        <source>over the time allowed</source>
+        <translation>Zeit überschritten</translation>
+    </message>
+    <message>
+        <source>%1, over time</source>
+        <translation>%1, Zeit überschritten</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::cab::TurnPart</name>
@@ -23572,10 +23668,6 @@
         <translation>Pult des Ausbilders</translation>
     </message>
     <message>
-        <source>Cabwright: instructor&apos;s desk</source>
-        <translation>Cabwright: Pult des Ausbilders</translation>
-    </message>
-    <message>
         <source>Time of the run</source>
         <translation>Zeit der Fahrt</translation>
     </message>
@@ -23626,6 +23718,10 @@
     <message>
         <source>aided since %1</source>
         <translation>begleitet seit %1</translation>
+    </message>
+    <message>
+        <source>stopped in the cab</source>
+        <translation>im Führerstand angehalten</translation>
     </message>
 </context>
 <context>
@@ -24080,7 +24176,7 @@
     </message>
     <message>
         <source>Looks</source>
-        <translation>Sieht an</translation>
+        <translation>Blick</translation>
     </message>
     <message>
         <source>%1 of %2 s</source>
@@ -24156,7 +24252,7 @@
     </message>
     <message>
         <source>at nothing</source>
-        <translation>an nichts</translation>
+        <translation>auf nichts</translation>
     </message>
     <message>
         <source>left hand: %1</source>
@@ -24168,7 +24264,7 @@
     </message>
     <message>
         <source>looks %1</source>
-        <translation>sieht an: %1</translation>
+        <translation>Blick: %1</translation>
     </message>
     <message>
         <source>last heard: %1</source>
@@ -25143,6 +25239,14 @@
         <source>Not recorded: nothing can be written in %1</source>
         <translation>Nicht aufgezeichnet: in %1 lässt sich nichts schreiben</translation>
     </message>
+    <message>
+        <source>An assessment goes on. It is ended first, in the trainee&apos;s window.</source>
+        <translation>Eine Prüfung läuft. Sie ist erst im Fenster des Lernenden zu beenden.</translation>
+    </message>
+    <message>
+        <source>This ends the assessment, and it is sealed as it stands. The same once more ends it.</source>
+        <translation>Dies beendet die Prüfung; sie wird versiegelt, wie sie ist. Noch einmal dasselbe beendet sie.</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::desktop::ReviewDoor</name>
@@ -25686,6 +25790,10 @@
         <source>Sign</source>
         <translation>Unterschreiben</translation>
     </message>
+    <message>
+        <source>Not sealed: nothing can be added to it.</source>
+        <translation>Nicht versiegelt: nichts lässt sich hinzufügen.</translation>
+    </message>
 </context>
 <context>
     <name>cabwright::review_room::MomentPane</name>
@@ -26142,10 +26250,6 @@
         <translation>Eine Aufzeichnung wird gelesen</translation>
     </message>
     <message>
-        <source>Cabwright: review</source>
-        <translation>Cabwright: Durchsicht</translation>
-    </message>
-    <message>
         <source>&amp;Session</source>
         <translation>&amp;Aufzeichnung</translation>
     </message>
@@ -26222,8 +26326,12 @@
         <translation>%1 wird gelesen</translation>
     </message>
     <message>
-        <source>Cabwright: review of %1</source>
-        <translation>Cabwright: Durchsicht von %1</translation>
+        <source>Review</source>
+        <translation>Durchsicht</translation>
+    </message>
+    <message>
+        <source>Review of %1</source>
+        <translation>Durchsicht von %1</translation>
     </message>
 </context>
 <context>
