@@ -26,8 +26,8 @@ struct Pattern {
 /// with the length of the words, not faster.
 [[nodiscard]] QString translateSentence(const char* context, const QString& english);
 
-/// A name inside a sentence: its first letter small in a language that writes it so, but not that of
-/// a word in capitals. English does, German keeps it large.
+/// A name inside a sentence: its first letter small in a language that writes it so, but not that
+/// of a word in capitals. English does, German keeps it large.
 [[nodiscard]] QString insideSentence(QString name);
 
 /// What fills the places of a pattern, %1 first; empty when it does not fit. Read from the end: a
