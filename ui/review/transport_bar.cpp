@@ -4,6 +4,7 @@
 #include <QBoxLayout>
 #include <QCoreApplication>
 #include <QPainter>
+#include <QResizeEvent>
 #include <algorithm>
 #include <cmath>
 
