@@ -11186,10 +11186,6 @@
         <translation>Nach beiden Seiten sehen, zurück zu Führerstand 1: die Birne ins Buch, und Ihre Entscheidung</translation>
     </message>
     <message>
-        <source>Look both ways, then to engine 1: hand throttle home, switch to cab there as well</source>
-        <translation>Nach beiden Seiten sehen, dann zu Motor 1: Handgas zurück, Schalter auch dort auf Pult</translation>
-    </message>
-    <message>
         <source>Look both ways, to cab 1: key in and on, device held, reverser forward, gear at neutral; horn, look along, five seconds</source>
         <translation>Nach beiden Seiten sehen, zu Führerstand 1: Schlüssel ein und an, Totmann gehalten, Richtung vorwärts, Gang auf Leerlauf; Horn, entlangsehen, fünf Sekunden</translation>
     </message>
@@ -11256,6 +11252,18 @@
     <message>
         <source>Walk along both sides of both cars, and look both ways at each crossing; look at what carries, brakes and drips, and judge it: good, defect, or not sure</source>
         <translation>An beiden Seiten beider Wagen entlanggehen, an jedem Übergang nach beiden Seiten sehen; ansehen, was trägt, bremst und tropft, und beurteilen: gut, Mangel oder unsicher</translation>
+    </message>
+    <message>
+        <source>A train comes quicker than it looks, also to the one who has crossed once today.</source>
+        <translation>Ein Zug kommt schneller, als es aussieht, auch zu dem, der heute schon einmal hinübergegangen ist.</translation>
+    </message>
+    <message>
+        <source>Engine 1: hand throttle home, switch to cab there as well</source>
+        <translation>Motor 1: Handgas zurück, Schalter auch dort auf Pult</translation>
+    </message>
+    <message>
+        <source>Look both ways, then back to engine 1</source>
+        <translation>Nach beiden Seiten sehen, dann zurück zu Motor 1</translation>
     </message>
 </context>
 <context>
@@ -22301,6 +22309,10 @@
     <message>
         <source>True once while it is next</source>
         <translation>Einmal wahr, solange er der nächste ist</translation>
+    </message>
+    <message>
+        <source>Passed over if so when its turn comes</source>
+        <translation>Übergangen, wenn es so ist, sobald er dran ist</translation>
     </message>
 </context>
 <context>

@@ -30,9 +30,9 @@ constexpr std::array<std::string_view, 13> kFault{
 constexpr std::array<std::string_view, 3> kDraw{"name", "count", "from"};
 constexpr std::array<std::string_view, 5> kEvent{"who", "at", "when", "after", "do"};
 constexpr std::array<std::string_view, 2> kGuide{"use", "without"};
-constexpr std::array<std::string_view, 14> kStep{"id",   "phase",       "before", "after",  "do",
-                                                 "why",  "alternative", "place",  "points", "done",
-                                                 "acts", "meanwhile",   "when",   "anytime"};
+constexpr std::array<std::string_view, 15> kStep{
+    "id",     "phase", "before", "after",     "do",   "why",  "alternative", "place",
+    "points", "done",  "acts",   "meanwhile", "past", "when", "anytime"};
 constexpr std::array<std::string_view, 4> kMarking{"pass_mark", "phases", "complete",
                                                    "complete_says"};
 constexpr std::array<std::string_view, 4> kJudgements{"hit_points", "false_alarm_cost",

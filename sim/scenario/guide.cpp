@@ -141,6 +141,7 @@ WrittenStep readGuideStep(TableReader& table, bool own) {
     step.done = readGuideCondition(table, "done").value_or(unit::Condition());
   readActs(table, step);
   if (table.has("meanwhile")) step.meanwhile = readGuideCondition(table, "meanwhile");
+  if (table.has("past")) step.past = readGuideCondition(table, "past");
   if (table.has("when")) step.when = readGuideCondition(table, "when");
   step.anytime = table.flag("anytime").value_or(false);
   if (own) readBeside(table, written);

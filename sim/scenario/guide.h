@@ -11,6 +11,8 @@
 //   acts           phrases that have to be said or done while it is the next step, however often
 //                  they were before: look_both_ways
 //   meanwhile      a condition that has to hold at some moment while it is the next step: a warning
+//   past           a condition: too late for it if so when its turn comes, for whoever took another
+//                  order; it is passed over, with all that `acts` and `meanwhile` ask
 //   place          where it is done
 //   points         names of what to point at: controls, items, places, loose things, shown signals
 //   phase          a heading; the one of the step before if left out
@@ -48,7 +50,7 @@ struct GuideStep {
   std::vector<GuidePoint> points;
   unit::Condition done;
   std::vector<unit::Phrase> acts;
-  std::optional<unit::Condition> meanwhile, when;
+  std::optional<unit::Condition> meanwhile, past, when;
   bool anytime = false;
 };
 

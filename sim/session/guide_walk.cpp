@@ -63,14 +63,21 @@ const scenario::GuideStep* GuideWalk::current() const {
 }
 
 void GuideWalk::seeFrame(const unit::Frame& frame) {
+  goOn(frame);
+  before_ = frame;
+}
+
+void GuideWalk::goOn(const unit::Frame& frame) {
   for (std::size_t k = next_; k < guide_.steps.size(); ++k) {
     const scenario::GuideStep& step = guide_.steps[k];
     if (step.anytime && !met_[k] && step.done.holds(frame)) met_[k] = true;
   }
   for (; next_ < guide_.steps.size(); ++next_) {
     const scenario::GuideStep& step = guide_.steps[next_];
-    if (states_[next_] == StepState::kAhead) begin(frame);
-    const bool passed_over = step.when && !step.when->holds(frame);
+    const bool begins = states_[next_] == StepState::kAhead;
+    if (begins) begin(frame);
+    const bool passed_over =
+        (step.when && !step.when->holds(frame)) || (begins && step.past && step.past->holds(frame));
     was_so_ = was_so_ || !step.meanwhile || step.meanwhile->holds(frame);
     const bool done = (met_[next_] || step.done.holds(frame)) && was_so_ && hasActed(step, frame);
     if (!passed_over && !done) {
@@ -82,13 +89,19 @@ void GuideWalk::seeFrame(const unit::Frame& frame) {
   }
 }
 
-// What was said before its turn came was for something else; before the first Frame nothing was.
+// What was said before its turn came was for something else; before the first Frame nothing was. In
+// the very Frame in which the step before it was done, what that one did not ask for is for this.
 void GuideWalk::begin(const unit::Frame& frame) {
   const scenario::GuideStep& step = guide_.steps[next_];
+  const std::vector<unit::Phrase> none;
+  const auto& used = next_ > 0 ? guide_.steps[next_ - 1].acts : none;
   was_so_ = false;
   counts_.clear();
-  for (const unit::Phrase act : step.acts)
-    counts_.push_back(next_ == 0 ? 0 : frame[scenario::countOf(act)]);
+  for (const unit::Phrase act : step.acts) {
+    const bool is_used = std::ranges::find(used, act) != used.end();
+    const unit::Frame* from = is_used ? &frame : before_ ? &*before_ : nullptr;
+    counts_.push_back(from != nullptr ? (*from)[scenario::countOf(act)] : 0);
+  }
   terms_ = scenario::termsOf(step.done);
 }
 

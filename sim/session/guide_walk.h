@@ -4,10 +4,12 @@
 // A step is done when its condition holds while it is the next one; at once if it holds already;
 // or, with `anytime`, when it held at any time before. What its `acts` name has to be said or done
 // while it is the next one, and what its `meanwhile` asks has to be true once then. A step with
-// `when` is passed over unless that holds when its turn comes. What is done stays done.
+// `when` is passed over unless that holds when its turn comes, and one with `past` if that does.
+// What is done stays done.
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "scenario/guide.h"
@@ -43,6 +45,7 @@ class GuideWalk final : public Witness {
   [[nodiscard]] bool isDone() const { return next_ == guide_.steps.size(); }
 
  private:
+  void goOn(const unit::Frame& frame);
   void begin(const unit::Frame& frame);
   [[nodiscard]] bool isActed(const scenario::GuideStep& step, unit::Phrase act,
                              const unit::Frame& frame) const;
@@ -55,7 +58,8 @@ class GuideWalk final : public Witness {
   std::size_t next_ = 0;
   // Of the step that is next.
   std::vector<float> counts_;  ///< of each of its acts, when its turn came
-  bool was_so_ = false;        ///< its `meanwhile` has held
+  std::optional<unit::Frame> before_;
+  bool was_so_ = false;  ///< its `meanwhile` has held
   std::vector<unit::Condition> terms_;
 };
 

@@ -228,6 +228,8 @@ WritingList* makeSteps(Writing& writing, QWidget* page) {
   form->addLines("acts", WritingPages::tr("Said or done in it, a line each"), true);
   form->addText("meanwhile", WritingPages::tr("True once while it is next"),
                 WritingPages::tr("a condition"));
+  form->addText("past", WritingPages::tr("Passed over if so when its turn comes"),
+                WritingPages::tr("a condition"));
   form->addText("when", WritingPages::tr("Asked only when"));
   form->addFlag("anytime", WritingPages::tr("Done counts whenever it was so before"), false);
   form->addText("after", WritingPages::tr("After the step"));

@@ -127,6 +127,22 @@ TEST(GuideWalk, WhatHasToBeSoMeanwhileIsRemembered) {
   EXPECT_TRUE(walk.isDone());
 }
 
+// Only when its turn comes: who does it while it is the next one still has to look.
+TEST(GuideWalk, WhatIsPastWhenItsTurnComesIsNotAskedFor) {
+  const std::string steps =
+      step("a", "done = \"cab1.key\"") +
+      step("b", "done = \"cab1.wiper\"\nacts = [\"look_both_ways\"]\npast = \"cab1.wiper\"");
+  GuideWalk late = walkOf(steps), in_time = walkOf(steps);
+  late.seeFrame(frameWith(0, {{kWiper, 1}}));
+  late.seeFrame(frameWith(10, {{kKey, 1}, {kWiper, 1}}));
+  EXPECT_TRUE(late.isDone());
+  EXPECT_EQ(late.states()[1], StepState::kPassedOver);
+  in_time.seeFrame(frameWith(0, {}));
+  in_time.seeFrame(frameWith(10, {{kKey, 1}}));
+  in_time.seeFrame(frameWith(20, {{kKey, 1}, {kWiper, 1}}));
+  EXPECT_EQ(currentId(in_time), "b");
+}
+
 TEST(GuideWalk, WhatIsDoneOfAStepIsNoLongerOpen) {
   using unit::Control, unit::Item, unit::Object;
   GuideWalk walk = walkOf(step(
