@@ -82,7 +82,7 @@ void StripChart::paintValue(drawing::Pen& pen, QPointF at, const QString& value,
   if (std::abs(y - free_y) < kValueHigh + 2) {
     const double above = free_y - kValueHigh - 2, below = free_y + kValueHigh + 2;
     const bool no_room_below = below > plot.bottom() - kValueHigh / 2;
-    const bool no_room_above = above < plot.top() - kValueHigh / 2;
+    const bool no_room_above = above < plot.top() - kValueHigh;
     y = (y < free_y && !no_room_above) || no_room_below ? above : below;
   }
   free_y = y;
