@@ -130,6 +130,8 @@ void settleSheet(MarkSheet& sheet, const RuleSet& rules);
 [[nodiscard]] std::string describeMargin(const Verdict& verdict);
 /// "14.64 inHg", "1", or the word for that position: "release".
 [[nodiscard]] std::string describeValue(unit::Signal signal, float value);
+/// "miss", "hit, revised", "right, not looked".
+[[nodiscard]] std::string describeResult(const JudgementRow& row);
 /// Whole percent, never more than was reached: 79.9 is not the 80 that were asked for.
 [[nodiscard]] std::string describePercent(double percent);
 

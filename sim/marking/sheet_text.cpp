@@ -211,13 +211,10 @@ void printJudgements(Paper& paper, const JudgementTable& table) {
   paper.put(fmt::format("  {:<{}} {:<15} {:<9} {:<9} {:>6}  {}", "item", wide, "true", "judged",
                         "from", "looked", "result"));
   for (const JudgementRow& row : table.rows) {
-    std::string result(wordOf(row.result));
-    if (row.empty_entry) result += ", not looked";
-    if (row.revised > 0) result += ", revised";
     const std::string looked = row.judged.empty() ? "-" : fmt::format("{:.1f} s", row.looked_s);
     paper.put(fmt::format("  {:<{}} {:<15} {:<9} {:<9} {:>6}  {}", row.item, wide, row.truth,
                           row.judged.empty() ? "-" : row.judged,
-                          row.place.empty() ? "-" : row.place, looked, result));
+                          row.place.empty() ? "-" : row.place, looked, describeResult(row)));
   }
   paper.put(fmt::format(
       "  hits {}, misses {}, not judged {}, false alarms {}, not sure {}, "
@@ -258,6 +255,13 @@ std::string describeValue(unit::Signal signal, float value) {
   const std::string_view word = unit::findWordOfValue(signal, value);
   return word.empty() ? withUnit(static_cast<double>(value), unit::signalInfo(signal).unit)
                       : std::string(word);
+}
+
+std::string describeResult(const JudgementRow& row) {
+  std::string result(wordOf(row.result));
+  if (row.empty_entry) result += ", not looked";
+  if (row.revised > 0) result += ", revised";
+  return result;
 }
 
 std::string describePercent(double percent) {

@@ -4,8 +4,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
-#include <fstream>
 
 #include "session/digest.h"
 #include "session/session_error.h"
@@ -263,15 +261,12 @@ class Page {
         "<th scope=\"col\">From</th><th scope=\"col\">Looked</th><th scope=\"col\">Result</th>"
         "</tr>\n");
     for (const marking::JudgementRow& judged : sheet_.judgements->rows) {
-      std::string result(marking::wordOf(judged.result));
-      if (judged.empty_entry) result += ", not looked";
-      if (judged.revised > 0) result += ", revised";
-      put(
-          fmt::format("<tr><td>{}</td><td>{}</td><td>{}</td><td>{}</td><td>{}</td>"
-                      "<td class=\"n\">{:.1f} s</td><td>{}</td></tr>\n",
-                      judged.judged.empty() ? "" : marking::clockText(judged.tick),
-                      escapeHtml(judged.item), escapeHtml(judged.truth), escapeHtml(judged.judged),
-                      escapeHtml(judged.place), judged.looked_s, escapeHtml(result)));
+      put(fmt::format(
+          "<tr><td>{}</td><td>{}</td><td>{}</td><td>{}</td><td>{}</td>"
+          "<td class=\"n\">{:.1f} s</td><td>{}</td></tr>\n",
+          judged.judged.empty() ? "" : marking::clockText(judged.tick), escapeHtml(judged.item),
+          escapeHtml(judged.truth), escapeHtml(judged.judged), escapeHtml(judged.place),
+          judged.looked_s, escapeHtml(marking::describeResult(judged))));
     }
     put("</table>\n");
     const marking::JudgementTable& table = *sheet_.judgements;
@@ -349,24 +344,10 @@ std::string escapeHtml(std::string_view text) {
   return escaped;
 }
 
-namespace {
-
-std::string digestOf(const std::filesystem::path& file) {
-  std::ifstream in(file, std::ios::binary);
-  session::Sha256 digest;
-  std::array<char, 65'536> block{};
-  while (in) {
-    in.read(block.data(), block.size());
-    digest.add(std::string_view(block.data(), static_cast<std::size_t>(in.gcount())));
-  }
-  if (!in.eof()) throw session::SessionError(file.string() + ": cannot be read");
-  return session::toHex(digest.finish());
-}
-
-}  // namespace
-
 ReportInput loadReport(const std::filesystem::path& file) {
   const session::Store store(file);
+  const auto digest = session::digestOfFile(file);
+  if (!digest) throw session::SessionError(file.string() + ": cannot be read");
   Reviewed reviewed = reviewSession(store);
   const std::vector<unit::Signal> signals = signalsOf(reviewed.sheet);
   ReportInput input{std::move(reviewed),
@@ -374,7 +355,7 @@ ReportInput loadReport(const std::filesystem::path& file) {
                     session::SignalHistory(signals),
                     describePlant(store.header()),
                     lookAt(file),
-                    digestOf(file),
+                    session::toHex(*digest),
                     {},
                     {},
                     {},

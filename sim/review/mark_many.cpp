@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "review/mark_many.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <atomic>
 #include <exception>
@@ -8,9 +10,8 @@
 #include <nlohmann/json.hpp>
 #include <thread>
 
-#include <fmt/format.h>
-
 #include "quantity/sort_once.h"
+#include "quantity/utf8.h"
 #include "review/shelf.h"
 #include "session/replay.h"
 
@@ -40,25 +41,6 @@ void fill(MarkedSession& marked, const session::Store& store) {
 
 constexpr std::string_view kLineBegins = "{\"";
 
-// Bytes of the UTF-8 character (RFC 3629) that a text begins with; 0 when it begins with none.
-std::size_t lengthOfCharacter(std::string_view text) {
-  const auto byte = [&](std::size_t k) { return static_cast<unsigned char>(text[k]); };
-  const unsigned char first = byte(0);
-  if (first < 0x80) return 1;
-  const std::size_t length = first < 0xc2   ? 0
-                             : first < 0xe0 ? 2
-                             : first < 0xf0 ? 3
-                             : first < 0xf5 ? 4
-                                            : 0;
-  if (length == 0 || text.size() < length) return 0;
-  for (std::size_t k = 1; k < length; ++k)
-    if ((byte(k) & 0xc0U) != 0x80U) return 0;
-  const unsigned char second = byte(1);
-  const bool is_overlong = (first == 0xe0 && second < 0xa0) || (first == 0xf0 && second < 0x90);
-  const bool is_beyond = (first == 0xed && second > 0x9f) || (first == 0xf4 && second > 0x8f);
-  return is_overlong || is_beyond ? 0 : length;
-}
-
 std::string withoutName(const std::string& what, const fs::path& file) {
   const std::string begins = file.string() + ": ";
   return what.starts_with(begins) ? what.substr(begins.size()) : what;
@@ -83,7 +65,7 @@ std::string nameInLine(const fs::path& file) {
   const std::string name = file.string();
   std::string shown;
   for (std::size_t at = 0; at < name.size();) {
-    const std::size_t length = lengthOfCharacter(std::string_view(name).substr(at));
+    const std::size_t length = quantity::calcCharacterLength(std::string_view(name).substr(at));
     if (length == 0)
       shown += fmt::format("\\x{:02x}", static_cast<unsigned char>(name[at]));
     else

@@ -9,35 +9,14 @@
 #include <map>
 #include <tuple>
 
+#include "quantity/utf8.h"
+
 namespace cabwright::scenario {
 
 namespace {
 
 FileFault wholeFile(const std::string& path, std::string what) {
   return {{path, 0, 0}, std::move(what)};
-}
-
-// Length of the UTF-8 sequence that begins here (RFC 3629: no overlong forms, no surrogates,
-// nothing above 10FFFF); 0 if none does.
-std::size_t sequenceLength(std::string_view rest) {
-  const auto byte = [&](std::size_t k) {
-    return k < rest.size() ? static_cast<unsigned char>(rest[k]) : 0u;
-  };
-  const auto follows = [&](std::size_t k) { return (byte(k) & 0xC0u) == 0x80u; };
-  const unsigned b = byte(0);
-  if (b < 0x80) return 1;
-  if (b < 0xC2 || b > 0xF4) return 0;
-  if (b < 0xE0) return follows(1) ? 2 : 0;
-  if (b < 0xF0) {
-    if (!follows(1) || !follows(2)) return 0;
-    if (b == 0xE0 && byte(1) < 0xA0) return 0;
-    if (b == 0xED && byte(1) > 0x9F) return 0;
-    return 3;
-  }
-  if (!follows(1) || !follows(2) || !follows(3)) return 0;
-  if (b == 0xF0 && byte(1) < 0x90) return 0;
-  if (b == 0xF4 && byte(1) > 0x8F) return 0;
-  return 4;
 }
 
 std::string hexByte(char c) {
@@ -94,7 +73,7 @@ std::vector<FileFault> findTextFaults(const SourceFile& file) {
   std::size_t line = 1, column = 1;
   const std::string_view text = file.text;
   for (std::size_t k = 0; k < text.size();) {
-    const std::size_t length = sequenceLength(text.substr(k));
+    const std::size_t length = quantity::calcCharacterLength(text.substr(k));
     if (length == 0 || text[k] == '\0') {
       const std::string what = length == 0 ? "byte " + hexByte(text[k]) + " is no UTF-8 text"
                                            : "a NUL byte: this is no text file";

@@ -100,32 +100,6 @@ unit::Signal countOf(unit::Phrase phrase) {
   return *unit::findSignal(verb + std::string(info.name));
 }
 
-std::vector<unit::Condition> termsOf(const unit::Condition& condition) {
-  // Outside brackets: one "or" there, and no term is asked for by itself.
-  const std::string& text = condition.text();
-  std::vector<std::string> terms(1);
-  int depth = 0;
-  for (std::size_t k = 0; k < text.size(); ++k) {
-    if (text[k] == '(') ++depth;
-    if (text[k] == ')') --depth;
-    const std::string_view rest = std::string_view(text).substr(k);
-    if (depth == 0 && rest.starts_with(" or ")) return {condition};
-    if (depth == 0 && rest.starts_with(" and ")) {
-      terms.emplace_back();
-      k += 4;
-    } else {
-      terms.back() += text[k];
-    }
-  }
-  std::vector<unit::Condition> read;
-  for (const std::string& term : terms) {
-    auto parsed = unit::Condition::parse(term);
-    if (!std::holds_alternative<unit::Condition>(parsed)) return {condition};
-    read.push_back(std::get<unit::Condition>(std::move(parsed)));
-  }
-  return read;
-}
-
 WrittenStep readGuideStep(TableReader& table, bool own) {
   WrittenStep written;
   GuideStep& step = written.step;

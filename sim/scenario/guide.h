@@ -56,9 +56,6 @@ struct GuideStep {
 
 /// The signal that counts how often this was said or done.
 [[nodiscard]] unit::Signal countOf(unit::Phrase phrase);
-/// What `condition` asks for all of at once: the terms between its outermost "and"; itself if there
-/// are none.
-[[nodiscard]] std::vector<unit::Condition> termsOf(const unit::Condition& condition);
 
 struct Guide {
   std::vector<GuideStep> steps;

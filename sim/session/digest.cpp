@@ -4,6 +4,7 @@
 #include <sodium.h>
 
 #include <bit>
+#include <fstream>
 
 namespace cabwright::session {
 
@@ -32,6 +33,18 @@ Digest Sha256::finish() {
   Digest digest{};
   crypto_hash_sha256_final(&state_, digest.data());
   return digest;
+}
+
+std::optional<Digest> digestOfFile(const std::filesystem::path& file) {
+  std::ifstream in(file, std::ios::binary);
+  Sha256 digest;
+  std::array<char, 65'536> block{};
+  while (in) {
+    in.read(block.data(), block.size());
+    digest.add(std::string_view(block.data(), static_cast<std::size_t>(in.gcount())));
+  }
+  if (!in.eof() || in.bad()) return std::nullopt;
+  return digest.finish();
 }
 
 std::string toHex(std::span<const std::uint8_t> bytes) {

@@ -6,6 +6,7 @@
 
 #include <array>
 #include <cstdint>
+#include <filesystem>
 #include <optional>
 #include <span>
 #include <string>
@@ -31,6 +32,9 @@ class Sha256 {
  private:
   crypto_hash_sha256_state state_;
 };
+
+/// Of all bytes of a file; nothing if it cannot be read to its end.
+[[nodiscard]] std::optional<Digest> digestOfFile(const std::filesystem::path& file);
 
 /// Lower case, two digits for each byte.
 [[nodiscard]] std::string toHex(std::span<const std::uint8_t> bytes);

@@ -102,7 +102,7 @@ void GuideWalk::begin(const unit::Frame& frame) {
     const unit::Frame* from = is_used ? &frame : before_ ? &*before_ : nullptr;
     counts_.push_back(from != nullptr ? (*from)[scenario::countOf(act)] : 0);
   }
-  terms_ = scenario::termsOf(step.done);
+  terms_ = step.done.terms();
 }
 
 // Named twice, twice: each is one crossing, or one start.

@@ -58,15 +58,20 @@ std::string MarkingWitness::conditionNow(unit::Item item) const {
   return shown > 0 && shown <= conditions.size() ? conditions[shown - 1].name : "good";
 }
 
+// What the thing shows by itself is told by this; null: it is sound, or what it shows was put on
+// it.
+const unit::LiveTest* MarkingWitness::findLiveTest(unit::Item item) const {
+  const auto& conditions = unit::itemInfo(item).conditions;
+  const auto shown = std::ranges::find(conditions, conditionNow(item), &unit::ItemCondition::name);
+  return shown != conditions.end() && shown->live ? &*shown->live : nullptr;
+}
+
 // What it shows follows from a control the scenario has put where it stands.
 bool MarkingWitness::isStaged(unit::Item item) const {
   if (!items_[unit::indexOf(item)].hidden.empty()) return false;
-  const std::string now = conditionNow(item);
-  const auto& conditions = unit::itemInfo(item).conditions;
-  const auto shown = std::ranges::find(conditions, now, &unit::ItemCondition::name);
-  if (shown == conditions.end() || !shown->live) return false;
-  if (shown->live->of != unit::LiveTest::Of::kSignal) return false;
-  const std::string_view control = unit::signalInfo(shown->live->signal).name;
+  const unit::LiveTest* live = findLiveTest(item);
+  if (live == nullptr || live->of != unit::LiveTest::Of::kSignal) return false;
+  const std::string_view control = unit::signalInfo(live->signal).name;
   return std::ranges::any_of(terms_.staged,
                              [&](const unit::Setting& s) { return s.name == control; });
 }
@@ -74,11 +79,9 @@ bool MarkingWitness::isStaged(unit::Item item) const {
 // A machine part's number tells what it shows, not where a control stands: no hand of the trainee
 // brought that about.
 bool MarkingWitness::isMachineAtFault(unit::Item item) const {
-  if (defectNow(item) == unit::DefectClass::kNone) return false;
-  const std::string now = conditionNow(item);
-  const auto& conditions = unit::itemInfo(item).conditions;
-  const auto shown = std::ranges::find(conditions, now, &unit::ItemCondition::name);
-  return shown != conditions.end() && shown->live && shown->live->of != unit::LiveTest::Of::kSignal;
+  const unit::LiveTest* live = findLiveTest(item);
+  return live != nullptr && live->of != unit::LiveTest::Of::kSignal &&
+         defectNow(item) != unit::DefectClass::kNone;
 }
 
 void MarkingWitness::comeTo(unit::Place place) {

@@ -61,6 +61,7 @@ class MarkingWitness final : public Witness {
   };
   [[nodiscard]] unit::DefectClass defectNow(unit::Item item) const;
   [[nodiscard]] std::string conditionNow(unit::Item item) const;
+  [[nodiscard]] const unit::LiveTest* findLiveTest(unit::Item item) const;
   [[nodiscard]] bool isStaged(unit::Item item) const;
   [[nodiscard]] bool isMachineAtFault(unit::Item item) const;
   /// The trainee has come to a place in this frame.

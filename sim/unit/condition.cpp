@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "unit/condition.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <limits>
+#include <span>
 #include <utility>
 
 #include "unit/condition_program.h"
@@ -162,6 +164,47 @@ std::vector<ConditionStep> shorten(const std::vector<ConditionStep>& steps) {
   return shorter;
 }
 
+// How many of what is before it on the stacks a step takes; each leaves one.
+std::size_t countTaken(Step step) {
+  switch (step) {
+    case Step::kNumber:
+    case Step::kSignal:
+    case Step::kSignalCompared:
+      return 0;
+    case Step::kNegate:
+    case Step::kAbs:
+    case Step::kTruth:
+    case Step::kNot:
+      return 1;
+    case Step::kNear:
+      return 3;
+    default:
+      return 2;
+  }
+}
+
+using Steps = std::span<const ConditionStep>;
+
+// Where the last operand of these steps begins.
+std::size_t findLastOperand(Steps steps) {
+  std::size_t begin = steps.size();
+  for (std::size_t wanted = 1; wanted > 0; --wanted) wanted += countTaken(steps[--begin].step);
+  return begin;
+}
+
+// From the last to the first, since a long row of "and" leans to the left.
+void splitAnd(Steps steps, std::vector<Steps>& terms) {
+  std::vector<Steps> right;
+  while (!steps.empty() && steps.back().step == Step::kAnd) {
+    const Steps operands = steps.first(steps.size() - 1);
+    const std::size_t at = findLastOperand(operands);
+    right.push_back(operands.subspan(at));
+    steps = operands.first(at);
+  }
+  terms.push_back(steps);
+  for (auto operand = right.rbegin(); operand != right.rend(); ++operand) splitAnd(*operand, terms);
+}
+
 }  // namespace
 
 Condition::Condition() : root_(std::make_shared<const Node>()) {}
@@ -192,5 +235,24 @@ double Condition::margin(const Frame& frame) const { return evaluate(frame).marg
 std::string_view Condition::marginUnit(const Frame& frame) const { return evaluate(frame).unit; }
 const std::vector<Signal>& Condition::signals() const { return signals_; }
 const std::string& Condition::text() const { return text_; }
+
+std::vector<Condition> Condition::terms() const {
+  std::vector<Steps> parts;
+  splitAnd(root_->steps, parts);
+  if (parts.size() == 1) return {*this};
+  std::vector<Condition> all;
+  for (const Steps part : parts) {
+    Condition term;
+    term.root_ = std::make_shared<const Node>(Node{{part.begin(), part.end()}});
+    for (const ConditionStep& step : part) {
+      const bool reads = step.step == Step::kSignal || step.step == Step::kSignalCompared;
+      if (reads && std::ranges::find(term.signals_, step.signal) == term.signals_.end())
+        term.signals_.push_back(step.signal);
+    }
+    term.text_ = text_;
+    all.push_back(std::move(term));
+  }
+  return all;
+}
 
 }  // namespace cabwright::unit

@@ -49,6 +49,9 @@ class Condition {
   /// The signals it reads, each once, in order of appearance.
   [[nodiscard]] const std::vector<Signal>& signals() const;
   [[nodiscard]] const std::string& text() const;
+  /// What it asks for all of at once: what stands between its outermost "and"; itself if there is
+  /// none. The text of each is that of the whole.
+  [[nodiscard]] std::vector<Condition> terms() const;
 
   struct Node;
 

@@ -14,6 +14,7 @@
 #include "desktop/key_repeat.h"
 #include "desktop/settings_view.h"
 #include "desktop/situations.h"
+#include "drawing/status_line.h"
 #include "hearing/scene.h"
 
 namespace cabwright::desktop {
@@ -48,10 +49,7 @@ MainWindow::MainWindow(std::filesystem::path scenarios, QSettings& settings, con
   preferences_.load(settings_);
   shortcuts_.load(settings_);
   makeMenus();
-  statusBar()->setSizeGripEnabled(false);
-  statusBar()->hide();
-  connect(statusBar(), &QStatusBar::messageChanged, this,
-          [this](const QString& words) { statusBar()->setVisible(!words.isEmpty()); });
+  drawing::hideWhileSilent(statusBar());
   // Other systems tell repeats by themselves.
   if (QGuiApplication::platformName() == QLatin1String("xcb")) new KeyRepeat(this);
   connect(&desk_door_.desk(), &desk::Desk::backAsked, this, &MainWindow::goBackTo,
@@ -139,11 +137,7 @@ void MainWindow::applyPreferences() {
   mute_action_->setChecked(preferences_.muted);
 }
 
-// The line is there as long as it says something: what is above it has the room again.
-void MainWindow::say(const QString& words) {
-  statusBar()->show();
-  statusBar()->showMessage(words, 8000);
-}
+void MainWindow::say(const QString& words) { statusBar()->showMessage(words, 8000); }
 
 session::LiveOptions MainWindow::makeOptions(scenario::Mode mode,
                                              const desk::SituationWish& wish) const {

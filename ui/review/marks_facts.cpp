@@ -5,7 +5,6 @@
 #include <QDateTime>
 #include <QLocale>
 #include <algorithm>
-#include <fstream>
 
 #include "after/words.h"
 #include "review_room/marks_rows.h"
@@ -37,13 +36,8 @@ QString escaped(const QString& words) {
 }  // namespace
 
 QString fileDigest(const std::filesystem::path& file) {
-  std::ifstream in(file, std::ios::binary);
-  if (!in) return {};
-  session::Sha256 digest;
-  std::vector<char> bytes(1 << 16);
-  while (in.read(bytes.data(), static_cast<std::streamsize>(bytes.size())) || in.gcount() > 0)
-    digest.add(std::string_view(bytes.data(), static_cast<std::size_t>(in.gcount())));
-  return cuttable(toQt(session::toHex(digest.finish())), 8);
+  const auto digest = session::digestOfFile(file);
+  return digest ? cuttable(toQt(session::toHex(*digest)), 8) : QString();
 }
 
 QString personName(const session::Person& by) {

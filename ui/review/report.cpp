@@ -3,12 +3,12 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
-#include <QCryptographicHash>
 #include <QFile>
 #include <QSaveFile>
 
 #include "after/words.h"
 #include "review_room/report_parts.h"
+#include "session/digest.h"
 
 namespace cabwright::review_room {
 namespace {
@@ -17,11 +17,9 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(Report)
 };
 
-QString hashOf(const std::filesystem::path& name) {
-  QFile file(QString::fromStdString(name.string()));
-  QCryptographicHash hash(QCryptographicHash::Sha256);
-  if (!file.open(QIODevice::ReadOnly) || !hash.addData(&file)) return {};
-  return QString::fromLatin1(hash.result().toHex());
+QString hashOf(const std::filesystem::path& file) {
+  const auto digest = session::digestOfFile(file);
+  return digest ? QString::fromStdString(session::toHex(*digest)) : QString();
 }
 
 ReportMatter gather(const Opened& session, const ReportOptions& options) {

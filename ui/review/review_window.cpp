@@ -13,6 +13,7 @@
 #include <QStatusBar>
 
 #include "after/words.h"
+#include "drawing/status_line.h"
 #include "review_room/review_look.h"
 
 namespace cabwright::review_room {
@@ -115,11 +116,7 @@ void ReviewWindow::makeMenus() {
       if (view_ != nullptr) view_->setShare(static_cast<Share>(k));
     });
   session_action_->setEnabled(false);
-  // The line is there as long as it says something: what is above it has the room again.
-  statusBar()->setSizeGripEnabled(false);
-  statusBar()->hide();
-  connect(statusBar(), &QStatusBar::messageChanged, this,
-          [this](const QString& words) { statusBar()->setVisible(!words.isEmpty()); });
+  drawing::hideWhileSilent(statusBar());
 }
 
 void ReviewWindow::nameMenus() {
@@ -204,7 +201,6 @@ bool ReviewWindow::takeOutTo(TakeOut what, const QString& path) {
   const std::optional<QString> fault =
       takeOut(what, view_->opened(), path, recency_ ? recency_() : review::RecencyRules{});
   QApplication::restoreOverrideCursor();
-  statusBar()->show();
   statusBar()->showMessage(fault ? *fault : tr("%1 is written.").arg(path), kToldMs);
   QAccessibleEvent alert(statusBar(), QAccessible::Alert);
   QAccessible::updateAccessibility(&alert);

@@ -4,7 +4,6 @@
 #include <QBoxLayout>
 #include <QCoreApplication>
 #include <QPainter>
-#include <QResizeEvent>
 #include <algorithm>
 #include <cmath>
 
@@ -182,8 +181,7 @@ void TransportBar::fit() {
 }
 
 // What the keys stand beside can be pressed, and the time be read, before the keys have room.
-void TransportBar::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
+void TransportBar::arrange() {
   for (TransportButton* button : buttons_) button->setRoomForKey(true);
   if (layout()->minimumSize().width() > width())
     for (TransportButton* button : buttons_) button->setRoomForKey(false);
@@ -200,8 +198,12 @@ void TransportBar::restyle() {
     button->updateGeometry();
     button->update();
   }
-  QResizeEvent anew(size(), size());
-  resizeEvent(&anew);
+  arrange();
+}
+
+void TransportBar::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  arrange();
 }
 
 double TransportBar::rate() const {

@@ -77,6 +77,7 @@ class TransportBar : public QWidget {
   void resizeEvent(QResizeEvent* event) override;
 
  private:
+  void arrange();
   void fit();
   QString happens_;
   std::array<TransportButton*, kSteps> buttons_{};

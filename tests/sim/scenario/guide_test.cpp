@@ -119,19 +119,6 @@ TEST(Guide, SaysWhichActIsNone) {
                           HasSubstr("'meanwhile' reads what is shown and done")));
 }
 
-TEST(Guide, TermsAreWhatIsAskedForAllAtOnce) {
-  const auto terms = [](const char* text) {
-    std::vector<std::string> read;
-    const auto condition = std::get<unit::Condition>(unit::Condition::parse(text));
-    for (const unit::Condition& term : termsOf(condition)) read.push_back(term.text());
-    return read;
-  };
-  EXPECT_THAT(terms("cab1.key and (cab1.wiper or cab1.air >= 5 psi) and not cab2.key"),
-              ElementsAre("cab1.key", "(cab1.wiper or cab1.air >= 5 psi)", "not cab2.key"));
-  EXPECT_THAT(terms("cab1.key and cab1.wiper or cab2.key"),
-              ElementsAre("cab1.key and cab1.wiper or cab2.key"));
-}
-
 TEST(Guide, AScenarioUsesSharedOnesAndAddsItsOwnBesideThem) {
   const LoadedScenario loaded =
       good(parse("[guide]\nuse = \"two\"\n" + own("first", "before = \"key\"\n") +

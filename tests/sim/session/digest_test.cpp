@@ -5,6 +5,9 @@
 
 #include <gtest/gtest.h>
 
+#include <filesystem>
+#include <fstream>
+
 #include "session/row_chain.h"
 #include "session/schema.h"
 
@@ -76,6 +79,18 @@ TEST(PersonMark, IsWhatIsWrittenDownAndDependsOnAllOfIt) {
   EXPECT_NE(mark, calcPersonMark(salt, {"traineeP", ". Example"}));
   salt[3] ^= 1;
   EXPECT_NE(mark, calcPersonMark(salt, {"trainee", "P. Example"}));
+}
+
+TEST(Sha256, OfAFileIsThatOfItsBytes) {
+  const auto file = std::filesystem::path(testing::TempDir()) / "cabwright-digest";
+  const std::string text(200'001, 'a');  // more than one piece
+  std::ofstream(file, std::ios::binary) << text;
+  const auto digest = digestOfFile(file);
+  ASSERT_TRUE(digest);
+  EXPECT_EQ(toHex(*digest), toHex(Sha256().add(std::string_view(text)).finish()));
+  std::filesystem::remove(file);
+  EXPECT_FALSE(digestOfFile(file));
+  EXPECT_FALSE(digestOfFile(testing::TempDir()));  // a folder
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <string>
@@ -40,6 +41,42 @@ Frame frameWith(std::initializer_list<std::pair<Signal, double>> values) {
 }
 
 bool holds(const std::string& text, const Frame& frame = {}) { return parsed(text).holds(frame); }
+
+TEST(Condition, TermsAreWhatIsAskedForAllAtOnce) {
+  const auto read = [](const std::string& text) {
+    std::vector<std::vector<Signal>> signals;
+    for (const Condition& term : parsed(text).terms()) signals.push_back(term.signals());
+    return signals;
+  };
+  const Signal key = *findSignal("cab1.key"), wiper = *findSignal("cab1.wiper"),
+               air = *findSignal("cab1.air"), other = *findSignal("cab2.key");
+  using Row = std::vector<Signal>;
+  EXPECT_THAT(read("cab1.key and  (cab1.wiper or cab1.air >= 5 psi)\n and not cab2.key"),
+              ElementsAre(Row{key}, Row{wiper, air}, Row{other}));
+  EXPECT_THAT(read("cab1.key and cab1.wiper or cab2.key"), ElementsAre(Row{key, wiper, other}));
+  EXPECT_THAT(read("(cab1.key and abs(cab1.air - 2 * cab2.air) <= 5 psi) and cab1.wiper"),
+              ElementsAre(Row{key}, Row{air, *findSignal("cab2.air")}, Row{wiper}));
+  EXPECT_EQ(Condition().terms().size(), 1U);
+  std::string row = "cab1.key";
+  for (int k = 0; k < 700; ++k) row += " and cab1.key";
+  EXPECT_EQ(parsed(row).terms().size(), 701U);
+}
+
+// Together they say what the whole says.
+TEST(Condition, HoldsWhenAllItsTermsHold) {
+  const Condition whole = parsed("cab1.key and (cab1.wiper or cab2.key) and not cab2.wiper");
+  const Signal all[] = {*findSignal("cab1.key"), *findSignal("cab1.wiper"), *findSignal("cab2.key"),
+                        *findSignal("cab2.wiper")};
+  for (unsigned bits = 0; bits < 16; ++bits) {
+    Frame frame;
+    for (unsigned k = 0; k < 4; ++k) frame[all[k]] = (bits >> k & 1U) != 0 ? 1.0F : 0.0F;
+    const auto terms = whole.terms();
+    ASSERT_EQ(terms.size(), 3U);
+    EXPECT_EQ(whole.holds(frame),
+              std::ranges::all_of(terms, [&](const Condition& t) { return t.holds(frame); }))
+        << bits;
+  }
+}
 
 TEST(Condition, IsAlwaysTrueWhenThereIsNone) {
   EXPECT_TRUE(Condition().holds({}));
