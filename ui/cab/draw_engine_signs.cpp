@@ -20,7 +20,6 @@ using drawing::kThin;
 using drawing::outlineOf;
 using drawing::Pen;
 using drawing::pointAt;
-using drawing::rectShape;
 using drawing::Tone;
 
 namespace {
@@ -194,13 +193,10 @@ void paintPool(Pen& pen, PoolKind kind) {
 
 void paintPerson(Pen& pen, QPointF foot, bool arms_in) {
   pen.push(foot, 0);
-  const auto limb = [](std::initializer_list<QPointF> joints, double r) {
+  const auto limb = [](const QPolygonF& joints, double r) {
     QPainterPath all;
-    const QPointF* last = nullptr;
-    for (const QPointF& joint : joints) {
-      if (last != nullptr) all = all.united(capsuleShape(*last, joint, r));
-      last = &joint;
-    }
+    for (qsizetype k = 1; k < joints.size(); ++k)
+      all = all.united(capsuleShape(joints[k - 1], joints[k], r));
     return all;
   };
   // One knee on the ground, the other foot before it.

@@ -15,7 +15,6 @@
 
 namespace cabwright::cab {
 
-using drawing::Anchor;
 using drawing::Tone;
 using unit::Place;
 using unit::Signal;

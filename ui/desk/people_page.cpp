@@ -83,7 +83,7 @@ void PeoplePage::addDeeds(QVBoxLayout* column, const QString& words, const std::
   for (const auto& [word, position] : ways) {
     auto* button =
         makeButton(word, QString::fromStdString(control + " " + position), column->parentWidget());
-    button->setAccessibleName(words + QLatin1String(": ") + word);
+    button->setAccessibleName(QStringLiteral("%1: %2").arg(words, word));
     connect(button, &QPushButton::clicked, this, [this, control, position = position] {
       desk_.take(unit::Action{Actor::kGuard, "set", control, position});
     });

@@ -19,13 +19,13 @@ struct HandbrakeLook {
   bool pawl_focus = false;  ///< of the pawl
 };
 
-/// `R`: radius of the wheel, u.
-void paintHandbrake(Pen& pen, QPointF centre, double R, const HandbrakeLook& look);
+/// `radius`: of the wheel, u.
+void paintHandbrake(Pen& pen, QPointF centre, double radius, const HandbrakeLook& look);
 
 /// All that it may paint on.
-[[nodiscard]] QRectF handbrakeBounds(QPointF centre, double R);
+[[nodiscard]] QRectF handbrakeBounds(QPointF centre, double radius);
 
 /// Middle of the pawl, for pointing at.
-[[nodiscard]] QPointF handbrakePawl(QPointF centre, double R);
+[[nodiscard]] QPointF handbrakePawl(QPointF centre, double radius);
 
 }  // namespace cabwright::drawing

@@ -40,14 +40,14 @@ struct LeverLook {
       {};  ///< effect growing from the first angle to the second
 };
 
-/// `R`: outer radius of the rim, u. `at_angle` need not be a detent.
-void paintLever(Pen& pen, QPointF pivot, double R, std::span<const Detent> detents, double at_angle,
-                const LeverLook& look);
+/// `radius`: outer, of the rim, u. `at_angle` need not be a detent.
+void paintLever(Pen& pen, QPointF pivot, double radius, std::span<const Detent> detents,
+                double at_angle, const LeverLook& look);
 
 /// All that it may paint on, with its labels in their bold form.
-[[nodiscard]] QRectF leverBounds(QPointF pivot, double R, std::span<const Detent> detents);
+[[nodiscard]] QRectF leverBounds(QPointF pivot, double radius, std::span<const Detent> detents);
 
 /// Centre of the knob, 17 u in radius: where hands and pointers take hold.
-[[nodiscard]] QPointF leverKnob(QPointF pivot, double R, double at_angle);
+[[nodiscard]] QPointF leverKnob(QPointF pivot, double radius, double at_angle);
 
 }  // namespace cabwright::drawing

@@ -13,10 +13,7 @@
 
 namespace cabwright::review_room {
 
-using drawing::Anchor;
-using drawing::DialNeedle;
 using drawing::DialScale;
-using drawing::NeedleKind;
 using drawing::Tone;
 using unit::Signal;
 
@@ -151,8 +148,9 @@ void MomentRow::paintLamps(drawing::Pen& pen, double x) const {
   for (std::size_t k = 0; k < kLamps.size(); ++k) {
     const LampOf& lamp = kLamps[k];
     const bool lit = value(lamp.signal) > 0.5;
-    const QPointF at(x + kLampPitch * static_cast<double>(k / 3) + 18,
-                     26 + 42 * static_cast<double>(k % 3));
+    const std::size_t column = k / 3, row = k % 3;
+    const QPointF at(x + kLampPitch * static_cast<double>(column) + 18,
+                     26 + 42 * static_cast<double>(row));
     drawing::paintLamp(pen, at, {.color = lamp.color, .lit = lit}, {}, 11);
     pen.text(at + QPointF(26, kCapHalf), listed(lamp.word),
              {.bold = lit, .tone = lit ? Tone::kInk : Tone::kInk2});
