@@ -81,8 +81,9 @@ void PeoplePage::addDeeds(QVBoxLayout* column, const QString& words, const std::
   row->setSpacing(6);
   row->addWidget(new QLabel(words, this), 1);
   for (const auto& [word, position] : ways) {
-    auto* button =
-        makeButton(word, QString::fromStdString(control + " " + position), column->parentWidget());
+    const QString name =
+        QString::fromStdString(control) + QLatin1Char(' ') + QString::fromStdString(position);
+    auto* button = makeButton(word, name, column->parentWidget());
     button->setAccessibleName(QStringLiteral("%1: %2").arg(words, word));
     connect(button, &QPushButton::clicked, this, [this, control, position = position] {
       desk_.take(unit::Action{Actor::kGuard, "set", control, position});
